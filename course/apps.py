@@ -1,0 +1,6 @@
+from django.apps import AppConfig
+
+
+class CourseConfig(AppConfig):
+    name = "course"
+    verbose_name = "Course"

@@ -1,0 +1,6 @@
+from django.apps import AppConfig
+
+
+class CohortsConfig(AppConfig):
+    name = "course.cohorts"
+    verbose_name = "People and cohorts"

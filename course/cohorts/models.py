@@ -1,0 +1,166 @@
+"""People and the cohorts they are in."""
+
+import secrets
+from typing import Any, ClassVar, Self
+
+from django.contrib.auth.base_user import AbstractBaseUser, BaseUserManager
+from django.contrib.auth.models import PermissionsMixin
+from django.db import models
+from django.urls import reverse
+from django.utils import timezone
+
+# No vowels, and nothing that is read wrongly off a whiteboard: 0 O 1 I L.
+CODE_LETTERS = "BCDFGHJKMNPQRSTVWXYZ23456789"
+
+
+def new_join_code() -> str:
+    return "".join(secrets.choice(CODE_LETTERS) for _ in range(8))
+
+
+class PersonManager(BaseUserManager["Person"]):
+    def create_user(
+        self, sign_in_name: str, password: str | None = None, **fields: Any
+    ) -> "Person":
+        person = self.model(sign_in_name=sign_in_name, **fields)
+        person.set_password(password)
+        person.save(using=self._db)
+        return person
+
+    def create_superuser(self, sign_in_name: str, password: str, **fields: Any) -> "Person":
+        return self.create_user(sign_in_name, password, role=Person.Role.ADMINISTRATOR, **fields)
+
+    def get_by_natural_key(self, username: str | None) -> "Person":
+        return self.get(sign_in_name=self.model.normalize_username(username or ""))
+
+
+class Person(AbstractBaseUser, PermissionsMixin):
+    """Somebody who signs in: a learner, an instructor or an administrator."""
+
+    class Role(models.TextChoices):
+        LEARNER = "learner", "Learner"
+        INSTRUCTOR = "instructor", "Instructor"
+        ADMINISTRATOR = "administrator", "Administrator"
+
+    sign_in_name = models.CharField(
+        max_length=150,
+        unique=True,
+        error_messages={"unique": "Someone already signs in with this name. Choose another."},
+    )
+    name = models.CharField(max_length=120)
+    email = models.EmailField(blank=True)
+    role = models.CharField(max_length=20, choices=Role, default=Role.LEARNER)
+    is_active = models.BooleanField(default=True)
+    joined_at = models.DateTimeField(default=timezone.now)
+
+    objects = PersonManager()
+
+    USERNAME_FIELD = "sign_in_name"
+    EMAIL_FIELD = "email"
+    REQUIRED_FIELDS: ClassVar[list[str]] = ["name"]
+
+    class Meta:
+        verbose_name_plural = "people"
+        ordering = ["name", "pk"]
+
+    def __str__(self) -> str:
+        return self.name
+
+    def save(self, *args: Any, **kwargs: Any) -> None:
+        # The admin site asks for these two; the role decides them, nothing else does.
+        self.is_superuser = self.is_administrator
+        self.sign_in_name = self.normalize_username(self.sign_in_name)
+        super().save(*args, **kwargs)
+
+    @classmethod
+    def normalize_username(cls, username: str) -> str:
+        """Sign-in names are told apart without regard to capitals or outer space."""
+        return super().normalize_username(username).strip().lower()
+
+    @property
+    def is_staff(self) -> bool:
+        return self.is_administrator
+
+    @property
+    def is_administrator(self) -> bool:
+        return self.role == self.Role.ADMINISTRATOR
+
+    @property
+    def is_instructor(self) -> bool:
+        return self.role == self.Role.INSTRUCTOR
+
+    @property
+    def is_learner(self) -> bool:
+        return self.role == self.Role.LEARNER
+
+    def get_full_name(self) -> str:
+        return self.name
+
+    def get_short_name(self) -> str:
+        return self.name
+
+
+class CohortQuerySet(models.QuerySet["Cohort"]):
+    def taught_by(self, person: Person) -> Self:
+        """The cohorts whose people this person may see."""
+        return self.filter(instructors=person) if person.is_instructor else self.none()
+
+    def with_sizes(self) -> Self:
+        """Each with `size`, the number of its learners."""
+        return self.annotate(size=models.Count("memberships", distinct=True))
+
+
+class Cohort(models.Model):
+    """A group that learns together, with the instructors who look after it."""
+
+    name = models.CharField(max_length=120)
+    join_code = models.CharField(max_length=12, unique=True, default=new_join_code)
+    instructors = models.ManyToManyField(
+        Person, related_name="taught_cohorts", limit_choices_to={"role": Person.Role.INSTRUCTOR}
+    )
+    learners = models.ManyToManyField(Person, through="Membership", related_name="cohorts")
+    started_at = models.DateTimeField(default=timezone.now)
+
+    objects = CohortQuerySet.as_manager()
+
+    class Meta:
+        ordering = ["name", "pk"]
+
+    def __str__(self) -> str:
+        return self.name
+
+    def get_absolute_url(self) -> str:
+        return reverse("cohort", args=[self.pk])
+
+
+class Membership(models.Model):
+    """A learner's place in a cohort."""
+
+    cohort = models.ForeignKey(Cohort, models.CASCADE, related_name="memberships")
+    person = models.ForeignKey(Person, models.CASCADE, related_name="memberships")
+    joined_at = models.DateTimeField(default=timezone.now)
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(fields=["cohort", "person"], name="one_place_in_a_cohort"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.person} in {self.cohort}"
+
+
+class SignInFailure(models.Model):
+    """A refused sign-in, kept for the throttle's window; see `throttle`."""
+
+    sign_in_name = models.CharField(max_length=150)
+    address = models.GenericIPAddressField()
+    at = models.DateTimeField(default=timezone.now)
+
+    class Meta:
+        indexes = [
+            # Used by throttle.too_many_failures, once for the account and once for the address.
+            models.Index(fields=["sign_in_name", "at"], name="failures_of_account"),
+            models.Index(fields=["address", "at"], name="failures_of_address"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.sign_in_name} from {self.address} at {self.at:%F %T}"

@@ -1,0 +1,4 @@
+from django.urls import URLPattern
+
+# /lessons/…
+urlpatterns: list[URLPattern] = []

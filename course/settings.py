@@ -1,0 +1,161 @@
+"""Settings. Every variable of the environment is read here, once.
+
+README.md, "Configuration", says what each is for. A secret may also come from a
+file: `SECRET_KEY_FILE=/run/secrets/key` does what `SECRET_KEY=…` does.
+"""
+
+from pathlib import Path
+
+import environ
+
+env = environ.FileAwareEnv()
+
+BASE_DIR = Path(__file__).resolve().parent.parent
+
+# --- What an operator chooses -------------------------------------------------
+
+DEBUG = env.bool("DEBUG", default=False)
+DATA_DIR = Path(env.str("DATA_DIR", default=str(BASE_DIR / ".data")))
+SECRET_KEY = env.str("SECRET_KEY", default="only-for-debugging" if DEBUG else "")
+ALLOWED_HOSTS = env.list("ALLOWED_HOSTS", default=["127.0.0.1", "localhost"])
+# A workshop without internet has no certificate: HTTPS=false lets it run on its own network.
+HTTPS = env.bool("HTTPS", default=not DEBUG)
+# How many proxies in front of the site add to X-Forwarded-For; 0: trust none of it.
+PROXIES = env.int("PROXIES", default=0)
+# May anyone make an account for self-study, or only people who hold a cohort's code?
+SELF_STUDY = env.bool("SELF_STUDY", default=True)
+
+# --- The site -----------------------------------------------------------------
+
+INSTALLED_APPS = [
+    "django.contrib.admin",
+    "django.contrib.auth",
+    "django.contrib.contenttypes",
+    "django.contrib.sessions",
+    "django.contrib.messages",
+    "django.contrib.staticfiles",
+    "django_htmx",
+    "template_partials",
+    "course",
+    "course.cohorts",
+    "course.lessons",
+    "exercises",
+]
+
+MIDDLEWARE = [
+    "django.middleware.security.SecurityMiddleware",
+    "whitenoise.middleware.WhiteNoiseMiddleware",
+    "course.middleware.content_security_policy",
+    "django.contrib.sessions.middleware.SessionMiddleware",
+    "django.middleware.common.CommonMiddleware",
+    "django.middleware.csrf.CsrfViewMiddleware",
+    "django.contrib.auth.middleware.AuthenticationMiddleware",
+    "django.contrib.messages.middleware.MessageMiddleware",
+    "django.middleware.clickjacking.XFrameOptionsMiddleware",
+    "django_htmx.middleware.HtmxMiddleware",
+]
+
+ROOT_URLCONF = "course.urls"
+WSGI_APPLICATION = "course.wsgi.application"
+
+TEMPLATES = [
+    {
+        "BACKEND": "django.template.backends.django.DjangoTemplates",
+        "DIRS": [BASE_DIR / "templates"],
+        "APP_DIRS": True,
+        "OPTIONS": {
+            "context_processors": [
+                "django.template.context_processors.request",
+                "django.contrib.auth.context_processors.auth",
+                "django.contrib.messages.context_processors.messages",
+            ],
+            "builtins": ["template_partials.templatetags.partials"],
+        },
+    },
+]
+
+LANGUAGE_CODE = "en-gb"
+TIME_ZONE = env.str("TIME_ZONE", default="Europe/London")
+USE_I18N = False
+USE_TZ = True
+
+# --- Database and cache ---------------------------------------------------------
+
+DATABASES = {"default": env.db("DATABASE_URL", default=f"sqlite:///{DATA_DIR / 'run-up.sqlite3'}")}
+DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
+
+if DATABASES["default"]["ENGINE"].endswith("sqlite3"):
+    # FULL: an answer that was acknowledged survives a power cut. IMMEDIATE: two
+    # submissions at once queue for the lock, where a deferred one would fail.
+    DATABASES["default"]["OPTIONS"] = {
+        "transaction_mode": "IMMEDIATE",
+        "timeout": 20,
+        "init_command": "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL;",
+    }
+else:
+    DATABASES["default"]["OPTIONS"] = {"pool": {"min_size": 2, "max_size": 16}}
+
+CACHES = {"default": env.cache("CACHE_URL", default=f"filecache://{DATA_DIR / 'cache'}")}
+
+# --- People -------------------------------------------------------------------
+
+AUTH_USER_MODEL = "cohorts.Person"
+LOGIN_URL = "sign-in"
+LOGIN_REDIRECT_URL = "today"
+LOGOUT_REDIRECT_URL = "today"
+PASSWORD_HASHERS = ["django.contrib.auth.hashers.Argon2PasswordHasher"]
+AUTH_PASSWORD_VALIDATORS = [
+    {"NAME": "django.contrib.auth.password_validation.UserAttributeSimilarityValidator"},
+    {
+        "NAME": "django.contrib.auth.password_validation.MinimumLengthValidator",
+        "OPTIONS": {"min_length": 10},
+    },
+    {"NAME": "django.contrib.auth.password_validation.CommonPasswordValidator"},
+]
+PASSWORD_RESET_TIMEOUT = 3 * 24 * 3600  # a link handed over on Friday still works on Monday
+# Sign-in refuses further tries after so many failures within the window.
+SIGN_IN_WINDOW_SECONDS = 15 * 60
+SIGN_IN_FAILURES_PER_ACCOUNT = 5
+SIGN_IN_FAILURES_PER_ADDRESS = 30
+
+# --- Security: follows DEBUG, by way of HTTPS -------------------------------------
+
+SECURE_CSP = {
+    "default-src": ["'self'"],
+    "base-uri": ["'self'"],
+    "form-action": ["'self'"],
+    "frame-ancestors": ["'none'"],
+    "object-src": ["'none'"],
+}
+SECURE_SSL_REDIRECT = HTTPS
+SECURE_HSTS_SECONDS = 365 * 24 * 3600 if HTTPS else 0
+SECURE_HSTS_INCLUDE_SUBDOMAINS = HTTPS
+SECURE_HSTS_PRELOAD = HTTPS
+SECURE_REFERRER_POLICY = "same-origin"
+SESSION_COOKIE_SECURE = HTTPS
+SESSION_COOKIE_HTTPONLY = True
+SESSION_COOKIE_AGE = 14 * 24 * 3600
+CSRF_COOKIE_SECURE = HTTPS
+X_FRAME_OPTIONS = "DENY"
+if HTTPS and PROXIES:
+    SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https")
+
+# --- Static files ---------------------------------------------------------------
+
+STATIC_URL = "/static/"
+STATIC_ROOT = DATA_DIR / "static"
+STATICFILES_DIRS = [BASE_DIR / "static"]
+STORAGES = {
+    "default": {"BACKEND": "django.core.files.storage.FileSystemStorage"},
+    "staticfiles": {"BACKEND": "whitenoise.storage.CompressedManifestStaticFilesStorage"},
+}
+
+# --- Log ----------------------------------------------------------------------
+
+LOGGING = {
+    "version": 1,
+    "disable_existing_loggers": False,
+    "formatters": {"line": {"format": "{asctime} {levelname} {name}: {message}", "style": "{"}},
+    "handlers": {"stderr": {"class": "logging.StreamHandler", "formatter": "line"}},
+    "root": {"handlers": ["stderr"], "level": "WARNING"},
+}

@@ -1,0 +1,57 @@
+"""What two tape machines do to a tape: an exact account in whole frames.
+
+Positions and lengths are whole frames, ranges half-open: ``[start, end)``. Everything
+here is a value; an edit makes a new tape. Standard library only.
+
+>>> bench = Bench.default(Rate.R29_97)
+>>> shots = Source("A", (Take(0, 1500),))
+>>> master = Tape.blank(3000).with_pass(0, 900, "black")
+>>> edited = record(master, Assemble(shots, in_=300, out=450, at=900), bench, 0)
+>>> [(state.start, state.end, str(state.state)) for state in play(edited, bench)]
+[(0, 30, 'relock'), (30, 1050, 'clean'), (1050, 3000, 'no-control')]
+"""
+
+from exercises.tape.answer import answer, simulate
+from exercises.tape.bench import Bench
+from exercises.tape.edit import Assemble, Edit, Insert
+from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
+from exercises.tape.playback import Condition, State, play
+from exercises.tape.rate import Rate
+from exercises.tape.reading import read_session
+from exercises.tape.recording import record
+from exercises.tape.runs import Run, Runs
+from exercises.tape.session import Session
+from exercises.tape.source import Source, Take
+from exercises.tape.tape import Tape
+from exercises.tape.timecode import frame_of, label
+from exercises.tape.track import Laid, Pulses, Track
+
+__all__ = [
+    "Assemble",
+    "Bench",
+    "Condition",
+    "DocumentError",
+    "Edit",
+    "EditRefused",
+    "Insert",
+    "Laid",
+    "Pulses",
+    "Rate",
+    "Run",
+    "Runs",
+    "Session",
+    "Source",
+    "State",
+    "Take",
+    "Tape",
+    "TapeError",
+    "TimecodeError",
+    "Track",
+    "answer",
+    "frame_of",
+    "label",
+    "play",
+    "read_session",
+    "record",
+    "simulate",
+]

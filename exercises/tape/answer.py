@@ -1,0 +1,54 @@
+"""The answer to a session document, as plain values for JSON."""
+
+from collections.abc import Iterable
+
+from exercises.tape.playback import State, play
+from exercises.tape.reading import read_session
+from exercises.tape.runs import Run
+from exercises.tape.session import Session
+from exercises.tape.track import Laid, Pulses
+
+Plain = dict[str, object]
+
+
+def simulate(document: object) -> Plain:
+    """What the session's edits leave on the master, and how it plays.
+
+    Raises DocumentError if the document can't be read.
+    """
+    return answer(read_session(document))
+
+
+def answer(session: Session) -> Plain:
+    tape = session.recorded()
+    return {
+        "tracks": {
+            "control": [_pulses(run) for run in tape.control.runs],
+            "picture": [_laid(run) for run in tape.picture.runs],
+            "sound": [_laid(run) for run in tape.sound.runs],
+        },
+        "states": _states(play(tape, session.bench)),
+    }
+
+
+def _pulses(run: Run[Pulses]) -> Plain:
+    return {"start": run.start, "end": run.end}
+
+
+def _laid(run: Run[Laid]) -> Plain:
+    value = run.value
+    return {
+        "start": run.start,
+        "end": run.end,
+        "source": value.source,
+        "in": value.frame,
+        "generation": value.generation,
+        "settled": value.settled,
+    }
+
+
+def _states(states: Iterable[State]) -> list[Plain]:
+    return [
+        {"start": start, "end": end, "state": state.value, "edit": edit}
+        for start, end, state, edit in states
+    ]

@@ -1,0 +1,124 @@
+"""What a machine shows when the tape is played, frame by frame, and which edit is why."""
+
+from collections.abc import Iterable, Iterator
+from enum import StrEnum
+from typing import NamedTuple
+
+from exercises.tape.bench import Bench
+from exercises.tape.runs import Run, Runs
+from exercises.tape.tape import Tape
+from exercises.tape.track import Cause, Laid, Pulses, Track
+
+
+class Condition(StrEnum):
+    """The states of playback, worst first."""
+
+    NO_CONTROL = "no-control"
+    RELOCK = "relock"
+    NO_PICTURE = "no-picture"
+    UNSETTLED = "unsettled"
+    NO_SOUND = "no-sound"
+    UNSETTLED_SOUND = "unsettled-sound"
+    CLEAN = "clean"
+
+
+class State(NamedTuple):
+    """``[start, end)`` in one condition; ``edit`` is the index of the edit that caused it."""
+
+    start: int
+    end: int
+    state: Condition
+    edit: int | None
+
+
+Stretch = tuple[int, Condition]  # where it ends, and what is true up to there
+
+
+def play(tape: Tape, bench: Bench) -> tuple[State, ...]:
+    """The states of a tape, from its first frame to its last, each as long as can be.
+
+    Each frame shows the worst thing that is true of it. The edit is the last one that
+    recorded or wiped, at that frame, the track that the state is about: the control
+    track for no-control and relock; None where none did, and where playback is clean.
+    """
+    tracks = (
+        _blamed(_control(tape.control, bench.relock, tape.length), tape.control.causes),
+        _blamed(
+            _copies(tape.picture, tape.length, Condition.NO_PICTURE, Condition.UNSETTLED),
+            tape.picture.causes,
+        ),
+        _blamed(
+            _copies(tape.sound, tape.length, Condition.NO_SOUND, Condition.UNSETTLED_SOUND),
+            tape.sound.causes,
+        ),
+    )
+    control, picture, sound = tracks
+    return tuple(_longest(_worse(_worse(control, picture), sound)))
+
+
+def _control(track: Track[Pulses], relock: int, length: int) -> Iterator[Stretch]:
+    for run in track.laid:
+        yield run.start, Condition.NO_CONTROL
+        yield min(run.start + relock, run.end), Condition.RELOCK
+        yield run.end, Condition.CLEAN
+    yield length, Condition.NO_CONTROL
+
+
+def _copies(
+    track: Track[Laid], length: int, missing: Condition, unsettled: Condition
+) -> Iterator[Stretch]:
+    for run in track.laid:
+        yield run.start, missing
+        yield run.end, Condition.CLEAN if run.value.settled else unsettled
+    yield length, missing
+
+
+def _blamed(stretches: Iterable[Stretch], causes: Runs[Cause]) -> Iterator[State]:
+    """States of one track over the whole tape; every stretch cut where its cause changes."""
+    pending = iter(causes)
+    cause: Run[Cause] | None = next(pending, None)
+    at = 0
+    for end, state in stretches:
+        while at < end:
+            while cause is not None and cause.end <= at:
+                cause = next(pending, None)
+            if state is Condition.CLEAN or cause is None or cause.start >= end:
+                stop, edit = end, None
+            elif cause.start > at:
+                stop, edit = cause.start, None
+            else:
+                stop, edit = min(end, cause.end), cause.value.edit
+            yield State(at, stop, state, edit)
+            at = stop
+
+
+def _worse(upper: Iterable[State], lower: Iterable[State]) -> Iterator[State]:
+    """The upper states; where they are clean, what the lower ones say of the same frames."""
+    lowers = iter(lower)
+    below = State(0, 0, Condition.CLEAN, None)
+    for above in upper:
+        if above.state is not Condition.CLEAN:
+            yield above
+            continue
+        at = above.start
+        while at < above.end:
+            while below.end <= at:
+                below = next(lowers)
+            stop = min(above.end, below.end)
+            yield State(at, stop, below.state, below.edit)
+            at = stop
+
+
+def _longest(states: Iterable[State]) -> Iterator[State]:
+    """Neighbours with the same state and edit as one."""
+    held: State | None = None
+    for state in states:
+        if held is None:
+            held = state
+        elif held.state is state.state and held.edit == state.edit:
+            held = held._replace(end=state.end)
+        else:
+            yield held
+            held = state
+    if held is not None:
+        yield held

@@ -11,7 +11,7 @@ here is a value; an edit makes a new tape. Standard library only.
 [(0, 30, 'relock'), (30, 1050, 'clean'), (1050, 3000, 'no-control')]
 """
 
-from exercises.tape.answer import answer, simulate
+from exercises.tape.answer import answer, answer_text, simulate
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
@@ -23,6 +23,7 @@ from exercises.tape.runs import Run, Runs
 from exercises.tape.session import Session
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
+from exercises.tape.tapemap import TapeMap, tape_map
 from exercises.tape.timecode import frame_of, label
 from exercises.tape.track import Laid, Pulses, Track
 
@@ -45,13 +46,16 @@ __all__ = [
     "Take",
     "Tape",
     "TapeError",
+    "TapeMap",
     "TimecodeError",
     "Track",
     "answer",
+    "answer_text",
     "frame_of",
     "label",
     "play",
     "read_session",
     "record",
     "simulate",
+    "tape_map",
 ]

@@ -1,7 +1,9 @@
 """The answer to a session document, as plain values for JSON."""
 
+import json
 from collections.abc import Iterable
 
+from exercises.tape.document import read_document
 from exercises.tape.playback import State, play
 from exercises.tape.reading import read_session
 from exercises.tape.runs import Run
@@ -17,6 +19,11 @@ def simulate(document: object) -> Plain:
     Raises DocumentError if the document can't be read.
     """
     return answer(read_session(document))
+
+
+def answer_text(raw: bytes) -> str:
+    """The answer to a session document's text, as one line of JSON in plain ASCII."""
+    return json.dumps(simulate(read_document(raw)))
 
 
 def answer(session: Session) -> Plain:

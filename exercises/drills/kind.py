@@ -1,0 +1,93 @@
+"""What a kind of drill is: how a question is made, what is asked, how an answer is judged.
+
+Everything here is pure: no request, no database. Questions and verdicts turn into
+JSON-able dicts, because they are stored with the attempt and never made again.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import asdict, dataclass, field
+from typing import Any, Self
+
+Json = dict[str, Any]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Option:
+    """One possible answer to an `Ask`; `text` may be followed by a line of `hint`."""
+
+    value: str
+    text: str
+    hint: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Ask:
+    """One thing that the learner answers by choosing one of `options`."""
+
+    name: str
+    legend: str
+    options: tuple[Option, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Question:
+    """A question as asked.
+
+    `shown` is all that a page may use before the answer; `key` is what `grade` needs
+    and stays on the server. `situation` names what the question is about, for counts.
+    """
+
+    situation: str
+    asks: tuple[Ask, ...]
+    shown: Json
+    key: Json
+
+    def as_json(self) -> Json:
+        return asdict(self)
+
+    @classmethod
+    def from_json(cls, stored: Json) -> Self:
+        asks = tuple(
+            Ask(
+                name=ask["name"],
+                legend=ask["legend"],
+                options=tuple(Option(**option) for option in ask["options"]),
+            )
+            for ask in stored["asks"]
+        )
+        return cls(
+            situation=stored["situation"], asks=asks, shown=stored["shown"], key=stored["key"]
+        )
+
+
+@dataclass(frozen=True, kw_only=True)
+class Verdict:
+    """How an answer was judged: `score` in hundredths, 100 when right.
+
+    `misconceptions` are ids of `exercises.mastery`; `feedback` is what the kind's
+    template shows once the answer is in.
+    """
+
+    right: bool
+    score: int
+    misconceptions: tuple[str, ...] = ()
+    feedback: Json = field(default_factory=dict)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Kind:
+    """An entry of the register.
+
+    Raise `revision` when the same seed would give another question or verdict.
+    `template` is the page's middle: it defines the partials `question` and `feedback`.
+    """
+
+    slug: str
+    title: str
+    purpose: str
+    skill: str
+    lesson: str
+    revision: int
+    template: str
+    make: Callable[[int], Question]
+    grade: Callable[[Question, Mapping[str, str]], Verdict]

@@ -1,9 +1,9 @@
 """Runs along a tape, and the sequence that keeps them."""
 
-from bisect import bisect_left, bisect_right
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from itertools import chain
-from typing import ClassVar, Generic, NamedTuple, Protocol, Self, TypeVar
+from typing import Generic, NamedTuple, Protocol, Self, TypeVar
 
 PAGE = 64  # runs; small enough to copy at every edit, large enough to keep pages few
 
@@ -11,10 +11,11 @@ PAGE = 64  # runs; small enough to copy at every edit, large enough to keep page
 class Value(Protocol):
     """What a run can hold."""
 
-    joins: ClassVar[bool]  # whether neighbours that continue each other are one run
-
     def rest(self, frames: int) -> Self:
         """The value that is left when the first ``frames`` frames are gone."""
+
+    def goes_on(self, frames: int, other: Self) -> bool:
+        """Whether ``other``, laid after ``frames`` frames of this, makes one run with it."""
 
 
 V = TypeVar("V", bound=Value)
@@ -33,26 +34,19 @@ class Run(NamedTuple, Generic[V]):
             return self
         return Run(frame, self.end, self.value.rest(frame - self.start))
 
-    def runs_on_into(self, other: "Run[V]") -> bool:
-        return (
-            self.end == other.start
-            and self.value.joins
-            and self.value.rest(self.end - self.start) == other.value
-        )
-
 
 class Runs(Generic[V]):
     """Maximal runs in order, none overlapping: a value, never changed.
 
     They lie in pages, so that an edit copies a page and the list of pages, not every
-    run on the tape, and the tape from before the edit stays usable.
+    run on the tape, and the tape from before the edit stays usable. Tuples compare
+    item by item, so ``(frame,)`` finds its place among runs, ``((frame,),)`` among pages.
     """
 
-    __slots__ = ("_firsts", "_pages")
+    __slots__ = ("_pages",)
 
     def __init__(self, pages: tuple[tuple[Run[V], ...], ...] = ()) -> None:
         self._pages = pages
-        self._firsts = tuple([page[0].start for page in pages])
 
     def __iter__(self) -> Iterator[Run[V]]:
         return chain.from_iterable(self._pages)
@@ -73,7 +67,7 @@ class Runs(Generic[V]):
 
     def at(self, frame: int) -> Run[V] | None:
         """The run that holds this frame."""
-        index = bisect_right(self._firsts, frame) - 1
+        index = bisect_left(self._pages, ((frame + 1,),)) - 1
         if index < 0:
             return None
         page = self._pages[index]
@@ -81,43 +75,48 @@ class Runs(Generic[V]):
         return run if frame < run.end else None
 
     def over(self, start: int, end: int, laid: Sequence[Run[V]]) -> "Runs[V]":
-        """These runs with ``[start, end)`` holding ``laid`` and nothing else."""
-        first = max(bisect_left(self._firsts, start) - 1, 0)
-        last = bisect_right(self._firsts, end, lo=first)
-        window = tuple(chain.from_iterable(self._pages[first:last]))
+        """These runs with ``[start, end)`` holding ``laid`` and nothing else.
+
+        The runs that only touch the range are looked at too: they may go on into it.
+        """
+        pages = self._pages
+        first = max(bisect_left(pages, ((start,),)) - 1, 0)
+        last = bisect_left(pages, ((end + 1,),), first)
+        window = pages[first] if last - first == 1 else tuple(chain(*pages[first:last]))
         low = bisect_left(window, (start,))
         if low and window[low - 1].end >= start:
             low -= 1
-        high = bisect_left(window, (end + 1,), lo=low)
-        middle = _joined(_laid_over(window[low:high], start, end, laid))
-        return self._with_pages(first, last, (*window[:low], *middle, *window[high:]))
+        high = bisect_left(window, (end + 1,), low)
+        middle = _laid_over(window[low:high], start, end, laid)
+        return Runs(pages[:first] + _paged(window[:low] + middle + window[high:]) + pages[last:])
 
-    def _with_pages(self, first: int, last: int, window: tuple[Run[V], ...]) -> "Runs[V]":
-        size = PAGE if len(window) > 2 * PAGE else 2 * PAGE
-        pages = tuple([window[at : at + size] for at in range(0, len(window), size)])
-        made: Runs[V] = object.__new__(Runs)
-        made._pages = self._pages[:first] + pages + self._pages[last:]
-        firsts = tuple([page[0].start for page in pages])
-        made._firsts = self._firsts[:first] + firsts + self._firsts[last:]
-        return made
+
+def _paged(runs: tuple[Run[V], ...]) -> tuple[tuple[Run[V], ...], ...]:
+    if len(runs) <= 2 * PAGE:
+        return (runs,) if runs else ()
+    return tuple([runs[at : at + PAGE] for at in range(0, len(runs), PAGE)])
 
 
 def _laid_over(
     touched: tuple[Run[V], ...], start: int, end: int, laid: Sequence[Run[V]]
-) -> Iterator[Run[V]]:
+) -> tuple[Run[V], ...]:
     """What is left of the touched runs before ``start``, the new ones, what is left after."""
-    if touched and touched[0].start < start:
-        yield Run(touched[0].start, start, touched[0].value)
-    yield from laid
-    if touched and touched[-1].end > end:
-        yield touched[-1].tail(end)
+    runs = list(laid)
+    if touched:
+        before, after = touched[0], touched[-1]
+        if before.start < start:
+            runs.insert(0, Run(before.start, start, before.value))
+        if after.end > end:
+            runs.append(after.tail(end))
+    return tuple(_joined(runs)) if len(runs) > 1 else tuple(runs)
 
 
-def _joined(runs: Iterator[Run[V]]) -> list[Run[V]]:
-    joined: list[Run[V]] = []
-    for run in runs:
-        if joined and joined[-1].runs_on_into(run):
-            joined[-1] = Run(joined[-1].start, run.end, joined[-1].value)
+def _joined(runs: list[Run[V]]) -> list[Run[V]]:
+    joined = runs[:1]
+    for run in runs[1:]:
+        held = joined[-1]
+        if held.end == run.start and held.value.goes_on(held.end - held.start, run.value):
+            joined[-1] = Run(held.start, run.end, held.value)
         else:
             joined.append(run)
     return joined

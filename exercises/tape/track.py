@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from typing import ClassVar, Generic, Self, TypeVar
+from typing import Generic, Self, TypeVar
 
 from exercises.tape.runs import Run, Runs
 
@@ -10,8 +10,6 @@ from exercises.tape.runs import Run, Runs
 @dataclass(frozen=True, slots=True)
 class Laid:
     """What a picture or sound run holds: ``frame`` is the source frame at its start."""
-
-    joins: ClassVar[bool] = True
 
     source: str
     frame: int
@@ -21,6 +19,9 @@ class Laid:
     def rest(self, frames: int) -> "Laid":
         return Laid(self.source, self.frame + frames, self.generation, self.settled)
 
+    def goes_on(self, frames: int, other: "Laid") -> bool:
+        return other.frame == self.frame + frames and other == self.rest(frames)
+
 
 @dataclass(frozen=True, slots=True)
 class Pulses:
@@ -29,22 +30,24 @@ class Pulses:
     Neighbours stay two runs: where one ends and the next begins, the phase jumps.
     """
 
-    joins: ClassVar[bool] = False
-
     def rest(self, frames: int) -> Self:
         return self
+
+    def goes_on(self, frames: int, other: Self) -> bool:
+        return False
 
 
 @dataclass(frozen=True, slots=True)
 class Cause:
     """The edit, by its index in the session, that last recorded or wiped a frame."""
 
-    joins: ClassVar[bool] = True
-
     edit: int
 
     def rest(self, frames: int) -> Self:
         return self
+
+    def goes_on(self, frames: int, other: Self) -> bool:
+        return self.edit == other.edit
 
 
 PULSES = Pulses()

@@ -5,6 +5,7 @@ from typing import Any, ClassVar, Self
 
 from django.contrib.auth.base_user import AbstractBaseUser, BaseUserManager
 from django.contrib.auth.models import PermissionsMixin
+from django.core.validators import RegexValidator
 from django.db import models
 from django.urls import reverse
 from django.utils import timezone
@@ -13,8 +14,11 @@ from django.utils import timezone
 CODE_LETTERS = "BCDFGHJKMNPQRSTVWXYZ23456789"
 
 
+CODE_LENGTH = 8
+
+
 def new_join_code() -> str:
-    return "".join(secrets.choice(CODE_LETTERS) for _ in range(8))
+    return "".join(secrets.choice(CODE_LETTERS) for _ in range(CODE_LENGTH))
 
 
 class PersonManager(BaseUserManager["Person"]):
@@ -32,6 +36,10 @@ class PersonManager(BaseUserManager["Person"]):
     def get_by_natural_key(self, username: str | None) -> "Person":
         return self.get(sign_in_name=self.model.normalize_username(username or ""))
 
+    def learning_in(self, cohort: "Cohort") -> "models.QuerySet[Person]":
+        """The cohort's learners; somebody who has become an instructor is one no more."""
+        return self.filter(memberships__cohort=cohort, role=Person.Role.LEARNER)
+
 
 class Person(AbstractBaseUser, PermissionsMixin):
     """Somebody who signs in: a learner, an instructor or an administrator."""
@@ -44,6 +52,12 @@ class Person(AbstractBaseUser, PermissionsMixin):
     sign_in_name = models.CharField(
         max_length=150,
         unique=True,
+        validators=[
+            RegexValidator(
+                r"^[\w.@-]+\Z",
+                "Use letters, figures and . _ - @ only, without spaces.",
+            )
+        ],
         error_messages={"unique": "Someone already signs in with this name. Choose another."},
     )
     name = models.CharField(max_length=120)
@@ -106,7 +120,8 @@ class CohortQuerySet(models.QuerySet["Cohort"]):
 
     def with_sizes(self) -> Self:
         """Each with `size`, the number of its learners."""
-        return self.annotate(size=models.Count("memberships", distinct=True))
+        learners = models.Q(learners__role=Person.Role.LEARNER)
+        return self.annotate(size=models.Count("learners", filter=learners, distinct=True))
 
 
 class Cohort(models.Model):
@@ -131,6 +146,12 @@ class Cohort(models.Model):
     def get_absolute_url(self) -> str:
         return reverse("cohort", args=[self.pk])
 
+    @property
+    def spoken_code(self) -> str:
+        """The joining code as it is read out and written on a board: in two halves."""
+        half = CODE_LENGTH // 2
+        return f"{self.join_code[:half]}-{self.join_code[half:]}"
+
 
 class Membership(models.Model):
     """A learner's place in a cohort."""
@@ -148,19 +169,29 @@ class Membership(models.Model):
         return f"{self.person} in {self.cohort}"
 
 
-class SignInFailure(models.Model):
-    """A refused sign-in, kept for the throttle's window; see `throttle`."""
+class ResetLink(models.Model):
+    """That a link for a new password was made, by whom and for whom; never the link itself."""
 
-    sign_in_name = models.CharField(max_length=150)
-    address = models.GenericIPAddressField()
+    made_by = models.ForeignKey(Person, models.SET_NULL, null=True, related_name="reset_links_made")
+    for_person = models.ForeignKey(Person, models.CASCADE, related_name="reset_links")
     at = models.DateTimeField(default=timezone.now)
 
     class Meta:
-        indexes = [
-            # Used by throttle.too_many_failures, once for the account and once for the address.
-            models.Index(fields=["sign_in_name", "at"], name="failures_of_account"),
-            models.Index(fields=["address", "at"], name="failures_of_address"),
-        ]
+        ordering = ["-at", "-pk"]
 
     def __str__(self) -> str:
-        return f"{self.sign_in_name} from {self.address} at {self.at:%F %T}"
+        return f"for {self.for_person} at {self.at:%F %R}"
+
+
+class Tries(models.Model):
+    """How often something was tried since a moment, by one key; see `throttle`."""
+
+    key = models.CharField(max_length=64, unique=True)
+    count = models.PositiveIntegerField(default=0)
+    since = models.DateTimeField(db_index=True)  # the index is for throttle.purge
+
+    class Meta:
+        verbose_name_plural = "tries"
+
+    def __str__(self) -> str:
+        return f"{self.count} since {self.since:%F %T}"

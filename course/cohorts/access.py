@@ -1,0 +1,81 @@
+"""The one place that fetches people and cohorts for somebody, and checks that they may.
+
+A page that is for instructors answers 403 to others; a cohort or a learner that is not
+theirs answers 404, as one that does not exist.
+"""
+
+from collections.abc import Callable
+from functools import wraps
+from typing import Concatenate, ParamSpec
+
+from django.conf import settings
+from django.contrib.auth.views import redirect_to_login
+from django.core.exceptions import PermissionDenied
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, resolve_url
+from django_htmx.http import HttpResponseClientRedirect
+from django_htmx.middleware import HtmxDetails
+
+from course.cohorts.models import Cohort, Person
+
+
+class SignedInRequest(HttpRequest):
+    """A request by somebody who has signed in. For type checkers only, never made."""
+
+    user: Person
+    htmx: HtmxDetails
+
+
+Arguments = ParamSpec("Arguments")
+SignedInView = Callable[Concatenate[SignedInRequest, Arguments], HttpResponse]
+View = Callable[Concatenate[HttpRequest, Arguments], HttpResponse]
+
+
+def cohort_for(person: Person, pk: int) -> Cohort:
+    """A cohort that the person teaches, or 404."""
+    return get_object_or_404(Cohort.objects.taught_by(person), pk=pk)
+
+
+def learner_for(person: Person, cohort_pk: int, person_pk: int) -> Person:
+    """A learner in a cohort that the person teaches, or 404."""
+    cohort = cohort_for(person, cohort_pk)
+    return get_object_or_404(Person.objects.learning_in(cohort), pk=person_pk)
+
+
+def sign_in_required(view: SignedInView[Arguments]) -> View[Arguments]:
+    """Send strangers to the sign-in page, and back here when they have signed in."""
+
+    @wraps(view)
+    def guarded(
+        request: HttpRequest, /, *args: Arguments.args, **kwargs: Arguments.kwargs
+    ) -> HttpResponse:
+        if not isinstance(request.user, Person):
+            return to_sign_in(request)
+        return view(request, *args, **kwargs)  # type: ignore[arg-type]
+
+    return guarded
+
+
+def instructor_required(view: SignedInView[Arguments]) -> View[Arguments]:
+    """As `sign_in_required`, and 403 for whoever is not an instructor."""
+
+    @sign_in_required
+    @wraps(view)
+    def guarded(
+        request: SignedInRequest, /, *args: Arguments.args, **kwargs: Arguments.kwargs
+    ) -> HttpResponse:
+        if not request.user.is_instructor:
+            raise PermissionDenied("This page is for instructors.")
+        return view(request, *args, **kwargs)
+
+    return guarded
+
+
+def to_sign_in(request: HttpRequest) -> HttpResponse:
+    """Redirect to the sign-in page; the whole page, where a fragment was asked for."""
+    if request.htmx:  # type: ignore[attr-defined]
+        here = request.htmx.current_url_abs_path or ""  # type: ignore[attr-defined]
+        return HttpResponseClientRedirect(redirect_to_login(here).url)
+    # What was sent by POST can't be sent again by a redirect; its page answers GET.
+    here = request.get_full_path() if request.method in {"GET", "HEAD"} else request.path
+    return redirect_to_login(here, resolve_url(settings.LOGIN_URL))

@@ -16,7 +16,9 @@ BASE_DIR = Path(__file__).resolve().parent.parent
 
 DEBUG = env.bool("DEBUG", default=False)
 DATA_DIR = Path(env.str("DATA_DIR", default=str(BASE_DIR / ".data")))
-SECRET_KEY = env.str("SECRET_KEY", default="only-for-debugging" if DEBUG else "")
+# `manage.py start` keeps a key of its own beside the database.
+KEPT_KEY = DATA_DIR / "secret-key"
+SECRET_KEY = env.str("SECRET_KEY", default=KEPT_KEY.read_text() if KEPT_KEY.exists() else "")
 ALLOWED_HOSTS = env.list("ALLOWED_HOSTS", default=["127.0.0.1", "localhost"])
 # A workshop without internet has no certificate: HTTPS=false lets it run on its own network.
 HTTPS = env.bool("HTTPS", default=not DEBUG)

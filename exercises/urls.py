@@ -1,4 +1,39 @@
-from django.urls import URLPattern
+from django.urls import path
 
-# /lessons/…
-urlpatterns: list[URLPattern] = []
+from exercises.views import cohort, practice, record, today
+
+# /
+today_urls = [
+    path("", today.today, name="today"),
+]
+
+# /drills/…
+drill_urls = [
+    path("drills/", practice.drills, name="drills"),
+    path("drills/<slug:slug>/", practice.drill, name="drill"),
+    path("drills/<slug:slug>/ask/", practice.drill_ask, name="drill-ask"),
+    path("answers/<str:token>/", practice.drill_answer, name="drill-answer"),
+]
+
+# /record/…
+record_urls = [
+    path("record/", record.record, name="record"),
+    path("record/<str:key>/", record.attempt, name="attempt"),
+]
+
+# /cohorts/<cohort>/…: what an instructor sees of a cohort's practice
+cohort_urls = [
+    path("cohorts/<int:cohort_pk>/", cohort.cohort, name="cohort"),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/",
+        cohort.cohort_person,
+        name="cohort-person",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/attempts/<str:key>/",
+        cohort.cohort_attempt,
+        name="cohort-attempt",
+    ),
+]
+
+urlpatterns = today_urls + drill_urls + record_urls + cohort_urls

@@ -1,0 +1,109 @@
+"""Reads: how people stand, by skill and by drill. Each is a constant number of queries."""
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from datetime import datetime
+
+from course.cohorts.models import Cohort, Person
+from exercises.drills.kind import Kind
+from exercises.drills.register import KINDS
+from exercises.mastery.progress import COMPLETE, RECENT, in_a_row, is_complete, mean_score
+from exercises.mastery.skills import SKILLS, Skill
+from exercises.models import Attempt
+
+
+@dataclass(frozen=True)
+class Standing:
+    """Somebody's state in one skill: the mean of the last `RECENT` answers, in hundredths."""
+
+    skill: Skill
+    score: int
+    answers: int
+    last_practised: datetime
+
+
+@dataclass(frozen=True)
+class Row:
+    """A learner's line on the board; `cells` are in the order of the board's skills."""
+
+    person: Person
+    cells: list[Standing | None]
+    last_practised: datetime | None
+
+
+@dataclass(frozen=True)
+class Board:
+    skills: list[Skill]
+    rows: list[Row]
+
+
+@dataclass(frozen=True)
+class Progress:
+    """How somebody stands with one drill; `rights` from the latest answer back."""
+
+    kind: Kind
+    rights: list[bool] = field(default_factory=list)
+    complete: bool = False
+
+    @property
+    def in_a_row(self) -> int:
+        return min(in_a_row(self.rights), COMPLETE)
+
+
+def practised_skills() -> list[Skill]:
+    """The skills that some drill practises, in the order of the skills' own list."""
+    practised = {kind.skill for kind in KINDS.values()}
+    return [skill for slug, skill in SKILLS.items() if slug in practised]
+
+
+def standings(people: Iterable[Person]) -> dict[int, dict[str, Standing]]:
+    """By person and skill; one query."""
+    rows = (
+        Attempt.objects.filter(person__in=list(people))
+        .numbered_back()
+        .filter(back__lte=RECENT)
+        .order_by("person", "skill", "back")
+        .values_list("person", "skill", "score", "answered_at")
+    )
+    recent: dict[tuple[int, str], list[tuple[int, datetime]]] = defaultdict(list)
+    for person, skill, score, answered_at in rows:
+        recent[person, skill].append((score, answered_at))
+    found: dict[int, dict[str, Standing]] = defaultdict(dict)
+    for (person, skill), answers in recent.items():
+        found[person][skill] = Standing(
+            skill=SKILLS[skill],
+            score=mean_score([score for score, _ in answers]),
+            answers=len(answers),
+            last_practised=answers[0][1],
+        )
+    return found
+
+
+def skills_of(person: Person) -> list[tuple[Skill, Standing | None]]:
+    """Every practised skill with the person's standing in it."""
+    own = standings([person])[person.pk]
+    return [(skill, own.get(skill.slug)) for skill in practised_skills()]
+
+
+def board_of(cohort: Cohort) -> Board:
+    """A cohort's people by the skills they practise; two queries."""
+    people = list(cohort.learners.order_by("name", "pk"))
+    found = standings(people)
+    skills = practised_skills()
+    return Board(skills, [board_row(person, skills, found[person.pk]) for person in people])
+
+
+def board_row(person: Person, skills: list[Skill], own: dict[str, Standing]) -> Row:
+    cells = [own.get(skill.slug) for skill in skills]
+    last = max((standing.last_practised for standing in own.values()), default=None)
+    return Row(person, cells, last)
+
+
+def progress_of(person: Person) -> list[Progress]:
+    """Each drill of the register with the person's answers to it; one query."""
+    rights: dict[str, list[bool]] = defaultdict(list)
+    answers = Attempt.objects.filter(person=person).latest_first()
+    for drill, right in answers.values_list("drill", "right"):
+        rights[drill].append(right)
+    return [Progress(kind, rights[slug], is_complete(rights[slug])) for slug, kind in KINDS.items()]

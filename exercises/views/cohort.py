@@ -1,0 +1,47 @@
+"""The instructor's look at a cohort: people and skills, one learner, one attempt."""
+
+from django.core.paginator import Paginator
+from django.http import HttpResponse
+from django.shortcuts import get_object_or_404, render
+from django.urls import reverse
+from django.views.decorators.http import require_safe
+
+from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
+from exercises.models import Attempt
+from exercises.scores import board_of, skills_of
+from exercises.views.practice import attempt_context
+from exercises.views.record import PER_PAGE
+
+
+@require_safe
+@instructor_required
+def cohort(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
+    found = cohort_for(request.user, cohort_pk)
+    join_link = request.build_absolute_uri(reverse("join-link", args=[found.join_code]))
+    context = {"cohort": found, "board": board_of(found), "join_link": join_link}
+    return render(request, "exercises/cohort.html", context)
+
+
+@require_safe
+@instructor_required
+def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> HttpResponse:
+    learner = learner_for(request.user, cohort_pk, person_pk)
+    attempts = Attempt.objects.filter(person=learner).latest_first()
+    context = {
+        "cohort": cohort_for(request.user, cohort_pk),
+        "learner": learner,
+        "page": Paginator(attempts, PER_PAGE).get_page(request.GET.get("page")),
+        "skills": skills_of(learner),
+    }
+    return render(request, "exercises/cohort_person.html", context)
+
+
+@require_safe
+@instructor_required
+def cohort_attempt(
+    request: SignedInRequest, cohort_pk: int, person_pk: int, key: str
+) -> HttpResponse:
+    learner = learner_for(request.user, cohort_pk, person_pk)
+    found = get_object_or_404(Attempt.objects.select_related("asked"), key=key, person=learner)
+    context = {"cohort": cohort_for(request.user, cohort_pk), "learner": learner}
+    return render(request, "exercises/cohort_attempt.html", context | attempt_context(found))

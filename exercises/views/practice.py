@@ -1,0 +1,103 @@
+"""Drills: the list, one question, its answer."""
+
+from django.http import Http404, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.views.decorators.http import require_http_methods, require_safe
+
+from course.cohorts.access import SignedInRequest, sign_in_required
+from exercises.attempts import OutdatedError, ask, submit
+from exercises.drills.kind import Kind
+from exercises.drills.register import KINDS
+from exercises.forms import AnswerForm
+from exercises.models import Asked, Attempt
+from exercises.scores import progress_of
+
+
+def drill_or_404(slug: str) -> Kind:
+    if slug not in KINDS:
+        raise Http404("There is no drill of that name.")
+    return KINDS[slug]
+
+
+@require_safe
+@sign_in_required
+def drills(request: SignedInRequest) -> HttpResponse:
+    return render(request, "exercises/drills.html", {"drills": progress_of(request.user)})
+
+
+@require_safe
+@sign_in_required
+def drill(request: SignedInRequest, slug: str) -> HttpResponse:
+    asked = ask(request.user, drill_or_404(slug))
+    return show_question(request, asked, AnswerForm(asked.as_question()))
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def drill_ask(request: SignedInRequest, slug: str) -> HttpResponse:
+    """One more question: a fragment within a page, or the drill's own page."""
+    if not (request.htmx and request.method == "POST"):
+        return redirect("drill", drill_or_404(slug).slug)
+    asked = ask(request.user, drill_or_404(slug))
+    return show_question(request, asked, AnswerForm(asked.as_question()))
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
+    """Take an answer. Somebody who arrives by a link (after signing in again) is sent on."""
+    asked = get_object_or_404(Asked, token=token, person=request.user)
+    if request.method != "POST":
+        return redirect("drill", asked.drill) if asked.open else redirect("attempt", token)
+    form = AnswerForm(asked.as_question(), request.POST)
+    if not form.is_valid():
+        return show_question(request, asked, form, status=422)
+    try:
+        attempt = submit(asked, form.answer())
+    except OutdatedError:
+        return render(request, "exercises/outdated.html", {"kind": asked.kind}, status=409)
+    return show_attempt(request, attempt) if request.htmx else redirect(attempt)
+
+
+def show_question(
+    request: SignedInRequest, asked: Asked, form: AnswerForm, status: int = 200
+) -> HttpResponse:
+    template = "exercises/drill.html" + ("#question" if request.htmx else "")
+    context = {
+        "asked": asked,
+        "kind": asked.kind,
+        "question_template": f"{asked.kind.template}#question",
+        "shown": asked.question["shown"],
+        "form": form,
+    }
+    return render(request, template, context, status=status)
+
+
+def show_attempt(request: SignedInRequest, attempt: Attempt) -> HttpResponse:
+    template = "exercises/attempt.html" + ("#feedback" if request.htmx else "")
+    return render(request, template, attempt_context(attempt))
+
+
+def attempt_context(attempt: Attempt) -> dict[str, object]:
+    """What the page of an attempt shows: the question, the answer given, what came of it."""
+    return {
+        "attempt": attempt,
+        "kind": attempt.kind,
+        "lesson": lesson(attempt.kind.lesson),
+        "question_template": f"{attempt.kind.template}#question",
+        "feedback_template": f"{attempt.kind.template}#feedback",
+        "shown": attempt.asked.question["shown"],
+        "answers": answers_in_words(attempt),
+        "answer": attempt.answer,
+        "verdict": attempt.verdict,
+        "feedback": attempt.feedback,
+    }
+
+
+def answers_in_words(attempt: Attempt) -> list[tuple[str, str]]:
+    """Each thing that was asked, with the text of the option chosen."""
+    texts = {
+        ask.name: (ask.legend, {option.value: option.text for option in ask.options})
+        for ask in attempt.asked.as_question().asks
+    }
+    return [(legend, options[attempt.answer[name]]) for name, (legend, options) in texts.items()]

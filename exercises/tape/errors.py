@@ -17,7 +17,7 @@ class TimecodeError(TapeError):
     """A label that does not exist, or a frame beyond the day's last label."""
 
 
-class EditRefused(TapeError):  # noqa: N818  says what happened, not what broke
+class EditRefused(TapeError):
     """An edit that can't be made; the message is a full sentence."""
 
 

@@ -3,22 +3,15 @@ from fractions import Fraction
 
 
 class Rate(Enum):
-    """Pictures a second, as an exact fraction; ``nominal`` is how many labels a second has."""
+    """Pictures a second: by name, as an exact fraction, and how many labels a second has."""
 
     R29_97 = "29.97"
     R25 = "25"
 
-    @property
-    def label(self) -> str:
-        return self.value
-
-    @property
-    def nominal(self) -> int:
-        return 30 if self is Rate.R29_97 else 25
-
-    @property
-    def fraction(self) -> Fraction:
-        return Fraction(30000, 1001) if self is Rate.R29_97 else Fraction(25)
+    def __init__(self, label: str) -> None:
+        self.label = label
+        self.fraction = Fraction(30000, 1001) if label == "29.97" else Fraction(25)
+        self.nominal = round(self.fraction)
 
     def day(self, *, drop: bool = False) -> int:
         """How many labels a day has; drop-frame code leaves out 108 an hour."""

@@ -50,7 +50,7 @@ def frame_of(text: str, rate: Rate) -> int:
     match = _LABEL.fullmatch(text)
     if match is None:
         raise TimecodeError(f"{_short(text)} is not time code: write HH:MM:SS:FF.")
-    hour, minute, second, frames = (int(match[group]) for group in (1, 2, 3, 5))
+    hour, minute, second, frames = map(int, match.group(1, 2, 3, 5))
     drop = match[4] == ";"
     _check_drop(rate, drop)
     if hour > 23 or minute > 59 or second > 59 or frames >= rate.nominal:

@@ -1,0 +1,77 @@
+"""What hypothesis draws: session documents, on short tapes with short run-ups.
+
+Everything is small on purpose, so that run-ups are often just long or short enough and
+edits often touch, end with or lie inside one another.
+"""
+
+from collections.abc import Callable
+from itertools import pairwise
+from typing import Any
+
+from hypothesis import strategies as st
+
+Document = dict[str, Any]
+Draw = Callable[..., Any]
+
+LENGTH = 60
+
+
+@st.composite
+def _ranges(draw: Draw, *, longest: int, most: int) -> list[tuple[int, int]]:
+    """Ranges in order, not overlapping, some of them touching."""
+    cuts = sorted(draw(st.sets(st.integers(0, longest), max_size=2 * most)))
+    return [pair for pair in pairwise(cuts) if draw(st.booleans())]
+
+
+@st.composite
+def benches(draw: Draw) -> Document:
+    constants = {"lock": 8, "relock": 4, "erase_gap": 6}
+    return {name: draw(st.integers(0, most)) for name, most in constants.items()}
+
+
+@st.composite
+def takes(draw: Draw) -> list[Document]:
+    ranges = draw(_ranges(longest=LENGTH, most=4))
+    return [
+        {"start": start, "end": end, "generation": draw(st.integers(1, 3))} for start, end in ranges
+    ]
+
+
+@st.composite
+def masters(draw: Draw) -> Document:
+    length = draw(st.integers(1, LENGTH))
+    ranges = draw(_ranges(longest=length, most=3))
+    passes = [
+        {"start": start, "end": end, "what": draw(st.sampled_from(("black", "A")))}
+        for start, end in ranges
+    ]
+    return {"length": length, "recorded": passes}
+
+
+@st.composite
+def edits(draw: Draw, length: int, mode: str | None = None) -> Document:
+    frames = draw(st.integers(1, min(length, 20)))
+    first = draw(st.integers(0, LENGTH))
+    edit = {
+        "mode": mode or draw(st.sampled_from(("assemble", "insert"))),
+        "source": draw(st.sampled_from(("A", "B"))),
+        "in": first,
+        "out": first + frames,
+        "at": draw(st.integers(0, length - frames)),
+    }
+    if edit["mode"] == "insert":
+        edit["picture"] = draw(st.booleans())
+        edit["sound"] = draw(st.booleans()) or not edit["picture"]
+    return edit
+
+
+@st.composite
+def documents(draw: Draw, most: int = 8) -> Document:
+    master = draw(masters())
+    return {
+        "rate": draw(st.sampled_from(("29.97", "25"))),
+        "bench": draw(benches()),
+        "master": master,
+        "sources": {name: {"takes": draw(takes())} for name in ("A", "B")},
+        "edits": draw(st.lists(edits(master["length"]), max_size=most)),
+    }

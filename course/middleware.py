@@ -1,15 +1,23 @@
-"""The content security policy, under the setting's name that Django 6 gives it."""
+"""What every response gets: the content security policy, and a place to go under htmx."""
 
 from collections.abc import Callable
 
 from django.conf import settings
 from django.http import HttpRequest, HttpResponse
+from django_htmx.http import HttpResponseClientRedirect, reswap, retarget
+from django_htmx.middleware import HtmxDetails
+
+
+class HtmxRequest(HttpRequest):
+    """A request that `HtmxMiddleware` has seen. For type checkers only, never made."""
+
+    htmx: HtmxDetails
 
 
 def content_security_policy(
     get_response: Callable[[HttpRequest], HttpResponse],
 ) -> Callable[[HttpRequest], HttpResponse]:
-    """Send `SECURE_CSP` with every response; nothing inline, nothing from elsewhere."""
+    """Send `SECURE_CSP`, the name Django 6 gives the setting: nothing inline or from elsewhere."""
     policy = "; ".join(
         f"{name} {' '.join(sources)}" for name, sources in settings.SECURE_CSP.items()
     )
@@ -17,6 +25,27 @@ def content_security_policy(
     def middleware(request: HttpRequest) -> HttpResponse:
         response = get_response(request)
         response.headers.setdefault("Content-Security-Policy", policy)
+        return response
+
+    return middleware
+
+
+def whole_page_answers(
+    get_response: Callable[[HtmxRequest], HttpResponse],
+) -> Callable[[HtmxRequest], HttpResponse]:
+    """Let a redirect or an error page replace the page, not the fragment that was asked for.
+
+    422 stays where it is: it is the form that was sent, with what is wrong in it.
+    """
+
+    def middleware(request: HtmxRequest) -> HttpResponse:
+        response = get_response(request)
+        if not request.htmx:
+            return response
+        if response.has_header("Location"):
+            return HttpResponseClientRedirect(response["Location"])
+        if response.status_code >= 400 and response.status_code != 422:
+            reswap(retarget(response, "body"), "innerHTML show:top")
         return response
 
     return middleware

@@ -55,6 +55,7 @@ MIDDLEWARE = [
     "django.contrib.messages.middleware.MessageMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
+    "course.middleware.whole_page_answers",
 ]
 
 ROOT_URLCONF = "course.urls"
@@ -113,12 +114,15 @@ AUTH_PASSWORD_VALIDATORS = [
         "OPTIONS": {"min_length": 10},
     },
     {"NAME": "django.contrib.auth.password_validation.CommonPasswordValidator"},
+    {"NAME": "course.cohorts.passwords.LongestPasswordValidator"},
 ]
 PASSWORD_RESET_TIMEOUT = 3 * 24 * 3600  # a link handed over on Friday still works on Monday
 # Sign-in refuses further tries after so many failures within the window.
 SIGN_IN_WINDOW_SECONDS = 15 * 60
 SIGN_IN_FAILURES_PER_ACCOUNT = 5
 SIGN_IN_FAILURES_PER_ADDRESS = 30
+# Within the same window; a whole classroom may share an address.
+NEW_ACCOUNTS_PER_ADDRESS = 100
 
 # --- Security: follows DEBUG, by way of HTTPS -------------------------------------
 

@@ -5,6 +5,7 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
+from course.lessons.shelf import lesson_place
 from exercises.attempts import OutdatedError, ask, submit
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
@@ -83,7 +84,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
     return {
         "attempt": attempt,
         "kind": attempt.kind,
-        "lesson": lesson(attempt.kind.lesson),
+        "place": lesson_place(attempt.kind.lesson, attempt.feedback.get("section", "")),
         "question_template": f"{attempt.kind.template}#question",
         "feedback_template": f"{attempt.kind.template}#feedback",
         "shown": attempt.asked.question["shown"],

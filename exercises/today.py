@@ -1,0 +1,39 @@
+"""What Today shows: the next step with its reason, the drills, the latest answers."""
+
+from typing import Any
+
+from course.cohorts.models import Person
+from course.lessons.shelf import shelf
+from exercises.mastery.next_step import DrillState, next_step
+from exercises.models import Attempt
+from exercises.scores import Progress, progress_of
+
+LATEST = 5
+
+
+def today_of(person: Person) -> dict[str, Any]:
+    """The context of the page; three queries, and one for the cohorts."""
+    drills = progress_of(person)
+    states = [state_of(drill) for drill in drills]
+    course = [
+        (lesson.slug, [state for state in states if state.lesson == lesson.slug])
+        for lesson in shelf().lessons
+    ]
+    step = next_step(course)
+    drill = next((each for each in drills if step and each.kind.slug == step.slug), None)
+    slug = drill.kind.lesson if drill else step.slug if step else ""
+    return {
+        "step": step,
+        "drill": drill,
+        "lesson": shelf().find(slug),
+        "drills": drills,
+        "latest": Attempt.objects.filter(person=person).latest_first()[:LATEST],
+        "cohorts": list(person.cohorts.all()),
+    }
+
+
+def state_of(drill: Progress) -> DrillState:
+    kind = drill.kind
+    return DrillState(
+        slug=kind.slug, title=kind.title, lesson=kind.lesson, rights=tuple(drill.rights)
+    )

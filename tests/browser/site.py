@@ -1,0 +1,48 @@
+"""The site in a browser: signing in, and what no page may do."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Browser, BrowserContext, Page, expect
+
+from course.cohorts.models import Person
+from tests.people import PASSWORD
+
+AXE = Axe()
+
+
+def sign_in(page: Page, address: str, person: Person) -> None:
+    page.goto(f"{address}/sign-in/")
+    page.get_by_label("Sign-in name").fill(person.sign_in_name)
+    page.get_by_label("Password").fill(PASSWORD)
+    page.get_by_role("button", name="Sign in").click()
+    expect(page.get_by_role("button", name="Sign out")).to_be_visible()
+
+
+@contextmanager
+def quiet_page(context: BrowserContext, address: str) -> Iterator[Page]:
+    """A page that fails the test when the console complains or a request leaves the site."""
+    page = context.new_page()
+    complaints: list[str] = []
+    page.on("console", lambda m: complaints.append(m.text) if m.type != "info" else None)
+    page.on("pageerror", lambda error: complaints.append(str(error)))
+    page.on(
+        "request",
+        lambda r: None if r.url.startswith(address) else complaints.append(f"left: {r.url}"),
+    )
+    yield page
+    page.close()
+    assert complaints == []
+
+
+def without_javascript(browser: Browser) -> BrowserContext:
+    return browser.new_context(java_script_enabled=False)
+
+
+def violations(page: Page) -> list[str]:
+    """What the accessibility rules have against the page as it stands."""
+    found = AXE.run(page).response["violations"]
+    return [
+        f"{rule['id']}: {node['html']} ({rule['help']})" for rule in found for node in rule["nodes"]
+    ]

@@ -1,0 +1,54 @@
+"""What comes next: the course's order, and what was answered so far."""
+
+from exercises.mastery.next_step import DrillState, Step, next_step
+
+LESSON = "assemble-and-insert"
+
+
+def course(*rights: tuple[bool, ...]) -> list[tuple[str, list[DrillState]]]:
+    drills = [
+        DrillState(slug=f"drill-{n}", title=f"Drill {n}", lesson=LESSON, rights=each)
+        for n, each in enumerate(rights)
+    ]
+    return [("what-an-edit-is", []), (LESSON, drills)]
+
+
+def place(step: Step | None) -> tuple[str, str] | None:
+    return step and (step.what, step.slug)
+
+
+def test_next_step_untried_drill_leads_to_its_lesson() -> None:
+    assert place(next_step(course((), ()))) == ("lesson", LESSON)
+
+
+def test_next_step_after_a_wrong_answer_is_the_drill() -> None:
+    step = next_step(course((False, True), ()))
+
+    assert place(step) == ("drill", "drill-0")
+    assert step is not None
+    assert step.why == "Your last answer here was not right yet."
+
+
+def test_next_step_counts_what_is_left_to_complete() -> None:
+    step = next_step(course((True, False), ()))
+
+    assert step is not None
+    assert step.why == "2 more right in a row complete it."
+
+
+def test_next_step_passes_over_a_completed_drill() -> None:
+    assert place(next_step(course((False, True, True, True), (True,)))) == ("drill", "drill-1")
+
+
+def test_next_step_when_all_is_complete_is_the_least_practised() -> None:
+    done = (True, True, True)
+
+    assert place(next_step(course((*done, True), done))) == ("drill", "drill-1")
+
+
+def test_next_step_without_drills_is_the_first_lesson() -> None:
+    assert place(next_step([("what-an-edit-is", [])])) == ("lesson", "what-an-edit-is")
+
+
+def test_next_step_of_an_empty_course_is_none() -> None:
+    assert next_step([]) is None

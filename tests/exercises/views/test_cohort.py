@@ -1,0 +1,106 @@
+"""What an instructor sees of a cohort's practice."""
+
+from collections.abc import Callable
+from datetime import UTC, datetime
+
+from django.test import Client
+from django.urls import reverse
+from pytest_django import DjangoAssertNumQueries
+
+from course.cohorts.models import Cohort, Person
+from exercises.attempts import ask, submit
+from exercises.drills.register import KINDS
+from exercises.models import Attempt
+from exercises.scores import board_of
+from tests.answers import right_answer, wrong_answer
+from tests.people import learner
+
+ClientOf = Callable[[Person], Client]
+MODE = KINDS["choose-the-mode"]
+
+
+def answer(person: Person, *, right: bool, day: int = 1) -> Attempt:
+    asked = ask(person, MODE, seed=3)  # one seed: one skill
+    now = datetime(2026, 5, day, 12, tzinfo=UTC)
+    return submit(asked, right_answer(asked) if right else wrong_answer(asked), now=now)
+
+
+def test_board_gives_the_mean_of_the_last_ten(mina: Person, harbour: Cohort) -> None:
+    answer(mina, right=False, day=1)
+    for day in range(2, 11):
+        answer(mina, right=True, day=day)
+    at_ten = board_of(harbour)
+    answer(mina, right=True, day=11)
+    at_eleven = board_of(harbour)
+
+    shown = [
+        [(cell.score, cell.answers) for cell in board.rows[0].cells if cell]
+        for board in (at_ten, at_eleven)
+    ]
+    assert shown == [[(90, 10)], [(100, 10)]]
+
+
+def test_board_dates_the_last_practice(mina: Person, harbour: Cohort) -> None:
+    answer(mina, right=True, day=4)
+    answer(mina, right=False, day=9)
+
+    row = board_of(harbour).rows[0]
+
+    assert row.last_practised == datetime(2026, 5, 9, 12, tzinfo=UTC)
+
+
+def test_board_lists_who_has_not_begun(mina: Person, tom: Person, harbour: Cohort) -> None:
+    answer(mina, right=True)
+
+    rows = {row.person: row.last_practised is None for row in board_of(harbour).rows}
+
+    assert rows == {mina: False, tom: True}
+
+
+def test_board_leaves_out_other_cohorts(mina: Person, lena: Person, harbour: Cohort) -> None:
+    answer(lena, right=True)
+
+    assert [row.person for row in board_of(harbour).rows] == [mina]
+
+
+def test_cohort_queries_do_not_grow(
+    ines: Person,
+    harbour: Cohort,
+    client_of: ClientOf,
+    django_assert_num_queries: DjangoAssertNumQueries,
+) -> None:
+    client = client_of(ines)
+    for name in ("Una Reed", "Piet Sloan"):
+        answer(learner(name, harbour), right=True)
+        with django_assert_num_queries(5):  # session, person, cohort, learners, standings
+            client.get(harbour.get_absolute_url())
+
+
+def test_instructor_sees_an_answer_as_the_learner_saw_it(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    attempt = answer(mina, right=False)
+
+    own = client_of(mina).get(attempt.get_absolute_url())
+    seen = client_of(ines).get(
+        reverse("cohort-attempt", args=[harbour.pk, mina.pk, attempt.key])
+    )
+
+    for name in ("shown", "answers", "verdict", "feedback"):
+        assert seen.context[name] == own.context[name]
+
+
+def test_answer_is_not_found_under_another_learner(
+    ines: Person, mina: Person, tom: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    attempt = answer(mina, right=True)
+
+    response = client_of(ines).get(
+        reverse("cohort-attempt", args=[harbour.pk, tom.pk, attempt.key])
+    )
+
+    assert response.status_code == 404
+
+
+def test_huge_numbers_in_the_address_are_not_found(ines: Person, client_of: ClientOf) -> None:
+    assert client_of(ines).get(reverse("cohort", args=[10**40])).status_code == 404

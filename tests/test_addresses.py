@@ -1,0 +1,148 @@
+"""Every address of the site, and what each role gets there. A new address needs a row."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+import pytest
+from django.test import Client
+from django.urls import URLPattern, URLResolver, get_resolver, reverse
+
+from course.cohorts.models import Cohort, Person
+from course.lessons.shelf import shelf
+from exercises.attempts import ask, submit
+from exercises.drills.register import KINDS
+from exercises.models import Attempt
+from tests.answers import right_answer
+
+ClientOf = Callable[[Person], Client]
+DRILL = "choose-the-mode"
+ROLES = ("learner", "other learner", "instructor", "other instructor", "administrator", "nobody")
+
+
+@dataclass(frozen=True)
+class World:
+    """One learner with an answer given and a question open; a cohort; its code."""
+
+    cohort: Cohort
+    learner: Person
+    attempt: Attempt
+    open_token: str
+
+    def arguments(self, words: str) -> list[object]:
+        found: dict[str, object] = {
+            "cohort": self.cohort.pk,
+            "person": self.learner.pk,
+            "code": self.cohort.join_code,
+            "drill": DRILL,
+            "lesson": shelf().lessons[0].slug,
+            "attempt": self.attempt.key,
+            "open": self.open_token,
+            "uid": "no-uid",
+            "token": "no-token",
+        }
+        return [found[word] for word in words.split()]
+
+
+# Name, method, arguments, then the status for each of ROLES. 302 sends on: strangers to the
+# sign-in page, others to where the page's own tests say.
+TABLE = [
+    ("today", "get", "", (200, 200, 302, 302, 200, 200)),
+    ("lessons", "get", "", (200, 200, 200, 200, 200, 200)),
+    ("lesson", "get", "lesson", (200, 200, 200, 200, 200, 200)),
+    ("drills", "get", "", (200, 200, 200, 200, 200, 302)),
+    ("drill", "get", "drill", (200, 200, 200, 200, 200, 302)),
+    ("drill-ask", "post", "drill", (302, 302, 302, 302, 302, 302)),
+    ("drill-answer", "post", "open", (422, 404, 404, 404, 404, 302)),
+    ("record", "get", "", (200, 200, 200, 200, 200, 302)),
+    ("attempt", "get", "attempt", (200, 404, 404, 404, 404, 302)),
+    ("cohorts", "get", "", (403, 403, 200, 200, 403, 302)),
+    ("new-cohort", "post", "", (403, 403, 422, 422, 403, 302)),
+    ("cohort", "get", "cohort", (403, 403, 200, 404, 403, 302)),
+    ("joining-code", "post", "cohort", (403, 403, 302, 404, 403, 302)),
+    ("cohort-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
+    ("cohort-attempt", "get", "cohort person attempt", (403, 403, 200, 404, 403, 302)),
+    ("reset-link", "post", "cohort person", (403, 403, 200, 404, 403, 302)),
+    ("account", "get", "", (200, 200, 200, 200, 200, 302)),
+    ("details", "post", "", (422, 422, 422, 422, 422, 302)),
+    ("password", "get", "", (200, 200, 200, 200, 200, 302)),
+    ("sign-in", "get", "", (302, 302, 302, 302, 302, 200)),
+    ("sign-out", "post", "", (302, 302, 302, 302, 302, 302)),
+    ("new-account", "get", "", (302, 302, 302, 302, 302, 200)),
+    ("new-password", "get", "uid token", (404, 404, 404, 404, 404, 404)),
+    ("join", "get", "", (200, 200, 200, 200, 200, 200)),
+    ("join-link", "get", "code", (200, 200, 200, 200, 200, 200)),
+    ("administration-door", "get", "", (302, 302, 302, 302, 302, 302)),
+]
+# Django's own admin: its pages are for administrators; everybody else is turned away.
+ADMIN_STATUSES = (302, 302, 302, 302, 200, 302)
+
+
+@pytest.fixture
+def world(harbour: Cohort, mina: Person) -> World:
+    answered = ask(mina, KINDS[DRILL])
+    attempt = submit(answered, right_answer(answered))
+    return World(harbour, mina, attempt, ask(mina, KINDS[DRILL]).token)
+
+
+@pytest.fixture
+def clients(
+    mina: Person, tom: Person, ines: Person, rafe: Person, ada: Person, client_of: ClientOf
+) -> dict[str, Client]:
+    people = (mina, tom, ines, rafe, ada)
+    return dict(zip(ROLES, [*map(client_of, people), Client()], strict=True))
+
+
+def names(patterns: list[URLPattern | URLResolver], space: str = "") -> Iterator[str]:
+    """Each pattern's name, with its namespace; one without a name by its route."""
+    for pattern in patterns:
+        if isinstance(pattern, URLResolver):
+            inner = f"{pattern.namespace}:" if pattern.namespace else ""
+            yield from names(pattern.url_patterns, space + inner)
+        else:
+            yield space + (pattern.name or str(pattern.pattern))
+
+
+def statuses(clients: dict[str, Client], method: str, url: str) -> tuple[int, ...]:
+    return tuple(getattr(clients[role], method)(url).status_code for role in ROLES)
+
+
+def test_every_address_has_a_row() -> None:
+    known = {name for name, *_ in TABLE} | {"admin/password_change/"}
+    site = {name for name in names(get_resolver().url_patterns) if not name.startswith("admin:")}
+
+    assert site == known
+
+
+@pytest.mark.parametrize(("name", "method", "words", "expected"), TABLE, ids=lambda v: str(v))
+def test_address_answers_each_role(
+    name: str,
+    method: str,
+    words: str,
+    expected: tuple[int, ...],
+    world: World,
+    clients: dict[str, Client],
+) -> None:
+    url = reverse(name, args=world.arguments(words))
+
+    assert statuses(clients, method, url) == expected
+
+
+@pytest.mark.parametrize("name", ["index", "cohorts_person_changelist", "cohorts_cohort_add"])
+def test_administration_is_for_administrators(name: str, clients: dict[str, Client]) -> None:
+    assert statuses(clients, "get", reverse(f"admin:{name}")) == ADMIN_STATUSES
+
+
+def test_every_address_admin_turns_a_learner_away(world: World, client_of: ClientOf) -> None:
+    pages = [name for name in names(get_resolver().url_patterns) if name.startswith("admin:")]
+    client = client_of(world.learner)
+    reached = []
+    for name in pages:
+        for arguments in ([], ["1"], ["cohorts"], ["1", "1"]):
+            try:
+                url = reverse(name, args=arguments)
+            except Exception:  # noqa: S112, BLE001 - another number of arguments
+                continue
+            reached.append(client.get(url).status_code)
+
+    assert len(reached) >= len(set(pages)) - 2
+    assert set(reached) <= {302, 403, 404}

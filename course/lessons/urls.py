@@ -1,4 +1,9 @@
-from django.urls import URLPattern
+from django.urls import path
+
+from course.lessons import views
 
 # /lessons/…
-urlpatterns: list[URLPattern] = []
+urlpatterns = [
+    path("lessons/", views.lessons, name="lessons"),
+    path("lessons/<slug:slug>/", views.lesson, name="lesson"),
+]

@@ -1,0 +1,200 @@
+"""A lesson as read: what its file says of it, and its text in parts."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from typing import Any, ClassVar, Literal
+
+from exercises.drills.kind import Kind
+from exercises.drills.register import KINDS
+from exercises.tape import Session
+
+BoxKind = Literal["example", "goes-wrong", "caution"]
+KICKERS: dict[BoxKind, str] = {
+    "example": "Worked example",
+    "goes-wrong": "What goes wrong",
+    "caution": "Take care",
+}
+
+
+@dataclass(frozen=True, kw_only=True)
+class Claim:
+    """Something the lesson says that the tape model can confirm.
+
+    `text` stands in the lesson word for word; `check` names an entry of
+    `claims.CHECKS`, which is called with `given` and must answer `expect`.
+    """
+
+    text: str
+    check: str
+    given: dict[str, Any]
+    expect: str | int | bool
+    line: int
+
+
+@dataclass(frozen=True, kw_only=True)
+class Section:
+    """A place in a lesson that a link can name."""
+
+    id: str
+    title: str
+    level: int = 2
+
+
+@dataclass(frozen=True, kw_only=True)
+class Prose:
+    part: ClassVar[str] = "prose"
+
+    html: str
+    text: str
+
+    def texts(self) -> list[str]:
+        return self.text.splitlines()
+
+
+@dataclass(frozen=True, kw_only=True)
+class Table(Prose):
+    part: ClassVar[str] = "table"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Panel:
+    """One tape map of a diagram: a `TapeMap` as JSON, and its own line in a pair."""
+
+    spec: dict[str, Any]
+    caption: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class Diagram:
+    """One tape map, or two side by side, drawn from a session document."""
+
+    part: ClassVar[str] = "diagram"
+
+    name: str
+    title: str
+    caption: str
+    panels: tuple[Panel, ...]
+    session: Session
+
+    @property
+    def id(self) -> str:
+        """Apart from the names of sections, which may be the same word."""
+        return f"map-{self.name}"
+
+    def texts(self) -> list[str]:
+        return [self.title, self.caption, *(panel.caption for panel in self.panels)]
+
+
+@dataclass(frozen=True, kw_only=True)
+class PlacedDrill:
+    """Where a drill can be answered without leaving the lesson."""
+
+    part: ClassVar[str] = "drill"
+
+    slug: str
+    title: str
+    lead: str
+
+    def texts(self) -> list[str]:
+        return [self.lead]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Box:
+    """Parts set apart: a worked example, what goes wrong, a caution."""
+
+    part: ClassVar[str] = "box"
+
+    kind: BoxKind
+    section: Section
+    parts: tuple["Part", ...]
+
+    @property
+    def kicker(self) -> str:
+        return KICKERS[self.kind]
+
+    def texts(self) -> list[str]:
+        return [self.section.title]
+
+
+Part = Prose | Table | Diagram | PlacedDrill | Box
+
+
+@dataclass(frozen=True, kw_only=True)
+class Front:
+    """What stands between the `+++` lines."""
+
+    title: str
+    slug: str
+    minutes: int
+    outcome: tuple[str, ...]
+    drills: tuple[str, ...]
+    summary: tuple[str, ...]
+    sources: tuple[str, ...]
+    claims: tuple[Claim, ...] = ()
+
+
+@dataclass(frozen=True, kw_only=True)
+class Link:
+    """A link to another lesson, kept until all lessons are read and it can be checked."""
+
+    slug: str
+    section: str
+    line: int
+
+
+@dataclass(frozen=True, kw_only=True)
+class Lesson:
+    """A lesson; `number` is its place among the lessons that there are, from 1."""
+
+    number: int
+    front: Front
+    parts: tuple[Part, ...]
+    sections: tuple[Section, ...]
+    links: tuple[Link, ...] = field(repr=False, default=())
+
+    def __str__(self) -> str:
+        return f"Lesson {self.number}: {self.front.title}"
+
+    @property
+    def slug(self) -> str:
+        return self.front.slug
+
+    @property
+    def title(self) -> str:
+        return self.front.title
+
+    @property
+    def drills(self) -> tuple[Kind, ...]:
+        """What to practise after this lesson."""
+        return tuple(KINDS[slug] for slug in self.front.drills)
+
+    @property
+    def contents(self) -> tuple[Section, ...]:
+        """The headings of the first order, for the list at the top."""
+        return tuple(section for section in self.sections if section.level == 2)
+
+    def all_parts(self) -> Iterator[Part]:
+        """Every part in reading order, those inside boxes after their box."""
+        yield from _walk(self.parts)
+
+    def diagrams(self) -> dict[str, Diagram]:
+        return {part.name: part for part in self.all_parts() if isinstance(part, Diagram)}
+
+    def texts(self) -> Iterator[str]:
+        """All that a reader reads, a heading, paragraph, list item or table cell each."""
+        yield self.title
+        yield from self.front.outcome
+        for part in self.all_parts():
+            yield from part.texts()
+        yield from self.front.summary
+
+    def text(self) -> str:
+        return " ".join(" ".join(text.split()) for text in self.texts())
+
+
+def _walk(parts: tuple[Part, ...]) -> Iterator[Part]:
+    for part in parts:
+        yield part
+        if isinstance(part, Box):
+            yield from _walk(part.parts)

@@ -1,0 +1,184 @@
+"""The text of a lesson: Markdown, and fenced blocks for what Markdown hasn't.
+
+A fenced block's first word says what it is:
+
+    tape-map     a diagram, written as a session document (see `diagrams`)
+    drill        a place where a drill can be answered (TOML: slug, lead)
+    example      a worked example; Markdown, blocks allowed; the title follows the word
+    goes-wrong   what goes wrong, the same way
+    caution      where work can hurt someone, the same way
+
+A block that holds other blocks has a longer fence than they have. A heading may end in
+`{#name}`: links to a place in a lesson use that name. Links are `lesson:slug#name`.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import get_args
+
+from django.urls import reverse
+from django.utils.text import slugify
+from markdown_it import MarkdownIt
+from markdown_it.token import Token
+
+from course.lessons.diagrams import read_diagram
+from course.lessons.front import load_toml
+from course.lessons.lesson import (
+    Box,
+    BoxKind,
+    Diagram,
+    Link,
+    Part,
+    PlacedDrill,
+    Prose,
+    Section,
+    Table,
+)
+from course.lessons.problems import LessonProblem
+from exercises.drills.register import KINDS
+
+MARKDOWN = MarkdownIt("commonmark", {"html": False}).enable("table")
+BOXES: tuple[BoxKind, ...] = get_args(BoxKind)
+NAMED_HEADING = re.compile(r"(?P<title>.*\S)\s*\{#(?P<id>[a-z0-9-]+)\}")
+LESSON_LINK = re.compile(r"lesson:(?P<slug>[a-z0-9-]+)(#(?P<section>[a-z0-9-]+))?")
+
+
+class Reader:
+    """Reads one lesson's text; the sections and links met on the way are kept here."""
+
+    def __init__(self) -> None:
+        self.sections: list[Section] = []
+        self.links: list[Link] = []
+        self._ids: set[str] = set()
+
+    def parts(self, text: str, first_line: int) -> tuple[Part, ...]:
+        """The parts of a text that begins on `first_line` of its file."""
+        return tuple(self._parts(text, first_line))
+
+    def _parts(self, text: str, first_line: int) -> Iterator[Part]:
+        prose: list[Token] = []
+        for tokens in _blocks(MARKDOWN.parse(text)):
+            token = tokens[0]
+            line = first_line + (token.map[0] if token.map else 0)
+            if token.type != "fence" and token.type != "table_open":
+                prose += self._prepared(tokens, first_line)
+                continue
+            if prose:
+                yield _prose(prose)
+                prose = []
+            if token.type == "fence":
+                yield self._fence(token, line)
+            else:
+                tokens = self._prepared(tokens, first_line)
+                yield Table(html=_html(tokens), text=_plain(tokens))
+        if prose:
+            yield _prose(prose)
+
+    def _fence(self, token: Token, line: int) -> Part:
+        kind, _, title = token.info.strip().partition(" ")
+        if kind == "tape-map":
+            return self._diagram(token.content, line)
+        if kind == "drill":
+            return _placed_drill(token.content, line)
+        for box in BOXES:
+            if kind == box:
+                return self._box(box, title.strip(), token.content, line)
+        known = ", ".join(("tape-map", "drill", *BOXES))
+        raise LessonProblem(line, f"There is no block “{kind}”; there are {known}.")
+
+    def _diagram(self, source: str, line: int) -> Diagram:
+        diagram = read_diagram(source, line)
+        self._claim_id(diagram.id, line)
+        return diagram
+
+    def _box(self, kind: BoxKind, title: str, source: str, line: int) -> Box:
+        if not title:
+            raise LessonProblem(line, f"A block “{kind}” has a title behind the word.")
+        section = self._section(title, 3, line)
+        return Box(kind=kind, section=section, parts=self.parts(source, line + 1))
+
+    def _prepared(self, tokens: list[Token], first_line: int) -> list[Token]:
+        """Tokens with their headings named and their links resolved."""
+        for index, token in enumerate(tokens):
+            line = first_line + (token.map[0] if token.map else 0)
+            if token.type == "fence":
+                raise LessonProblem(line, "A fenced block stands at the left margin.")
+            if token.type == "heading_open":
+                self._heading(token, tokens[index + 1], line)
+            for child in token.children or ():
+                self._inline(child, line)
+        return tokens
+
+    def _heading(self, token: Token, content: Token, line: int) -> None:
+        if token.tag not in ("h2", "h3"):
+            raise LessonProblem(line, "Headings are ## or ###; the title is in the front matter.")
+        section = self._section(content.content, int(token.tag[1]), line)
+        token.attrSet("id", section.id)
+        last = (content.children or [])[-1]
+        last.content = re.sub(r"\s*\{#[a-z0-9-]+\}$", "", last.content)
+
+    def _section(self, heading: str, level: int, line: int) -> Section:
+        named = NAMED_HEADING.fullmatch(heading)
+        title = named["title"] if named else heading
+        section = Section(id=named["id"] if named else slugify(title), title=title, level=level)
+        self._claim_id(section.id, line)
+        self.sections.append(section)
+        return section
+
+    def _claim_id(self, name: str, line: int) -> None:
+        if not name or name in self._ids:
+            raise LessonProblem(line, f"The name “{name}” is used twice; give one {{#another}}.")
+        self._ids.add(name)
+
+    def _inline(self, token: Token, line: int) -> None:
+        if token.type == "image":
+            raise LessonProblem(line, "Pictures are drawn by a block, not linked.")
+        if token.type != "link_open":
+            return
+        href = str(token.attrGet("href"))
+        target = LESSON_LINK.fullmatch(href)
+        if target is None:
+            raise LessonProblem(line, f"Links go to lesson:slug#name, not to “{href}”.")
+        self.links.append(Link(slug=target["slug"], section=target["section"] or "", line=line))
+        token.attrSet("href", lesson_url(target["slug"], target["section"] or ""))
+
+
+def lesson_url(slug: str, section: str = "") -> str:
+    return reverse("lesson", args=[slug]) + (f"#{section}" if section else "")
+
+
+def _blocks(tokens: Sequence[Token]) -> Iterator[list[Token]]:
+    """Tokens in groups, one for each block at the outermost level."""
+    group: list[Token] = []
+    for token in tokens:
+        group.append(token)
+        if token.level == 0 and token.nesting <= 0:
+            yield group
+            group = []
+
+
+def _prose(tokens: Sequence[Token]) -> Prose:
+    return Prose(html=_html(tokens), text=_plain(tokens))
+
+
+def _html(tokens: Sequence[Token]) -> str:
+    return MARKDOWN.renderer.render(tokens, MARKDOWN.options, {})
+
+
+def _plain(tokens: Sequence[Token]) -> str:
+    """What is read aloud, a paragraph, heading, cell or list item a line."""
+    return "\n".join(
+        "".join(" " if child.type == "softbreak" else child.content for child in token.children)
+        for token in tokens
+        if token.children
+    )
+
+
+def _placed_drill(source: str, line: int) -> PlacedDrill:
+    given = load_toml(source, line + 1)
+    if not {"slug"} <= set(given) <= {"slug", "lead"}:
+        raise LessonProblem(line, "A block “drill” has slug, may have lead, and nothing else.")
+    slug, lead = str(given["slug"]), str(given.get("lead", ""))
+    if slug not in KINDS:
+        raise LessonProblem(line, f"There is no drill “{slug}”; there are {', '.join(KINDS)}.")
+    return PlacedDrill(slug=slug, title=KINDS[slug].title, lead=lead)

@@ -1,0 +1,146 @@
+"""All lessons, read once and kept in memory; a lesson is one file in `content/`.
+
+A file's name is its place in the course and its slug: `07-assemble-and-insert.md`. A file
+with a mistake is left out of the site, told in the log, and reported by `manage.py check`.
+"""
+
+import logging
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from functools import cache
+from pathlib import Path
+from typing import NamedTuple
+
+from course.lessons import front
+from course.lessons.claims import ClaimProblem, confirm
+from course.lessons.lesson import Front, Lesson
+from course.lessons.markdown import Reader, lesson_url
+from course.lessons.problems import LessonProblem, Problem
+from exercises.drills.register import KINDS
+
+CONTENT = Path(__file__).parent / "content"
+FILE_NAME = re.compile(r"[0-9]{2}-(?P<slug>[a-z0-9-]+)\.md")
+
+logger = logging.getLogger(__name__)
+
+
+@dataclass(frozen=True)
+class Shelf:
+    """The lessons that could be read, in order, and what is wrong with the others."""
+
+    lessons: tuple[Lesson, ...]
+    problems: tuple[Problem, ...]
+
+    def find(self, slug: str) -> Lesson | None:
+        return next((lesson for lesson in self.lessons if lesson.slug == slug), None)
+
+    def before(self, lesson: Lesson) -> Lesson | None:
+        return self.lessons[lesson.number - 2] if lesson.number > 1 else None
+
+    def behind(self, lesson: Lesson) -> Lesson | None:
+        return self.lessons[lesson.number] if lesson.number < len(self.lessons) else None
+
+
+class LessonPlace(NamedTuple):
+    """Where a rule is taught: a link, and what to call it."""
+
+    url: str
+    title: str
+
+
+@cache
+def shelf() -> Shelf:
+    read = read_shelf(CONTENT)
+    for problem in read.problems:
+        logger.error("Lesson left out: %s", problem)
+    return read
+
+
+def lesson_place(slug: str, section: str = "") -> LessonPlace | None:
+    """The place in a lesson that a rule links to; None while there is no such lesson.
+
+    A section that the lesson hasn't leads to the lesson as a whole.
+    """
+    lesson = shelf().find(slug)
+    if lesson is None:
+        return None
+    titles = {each.id: each.title for each in lesson.sections}
+    if section not in titles:
+        return LessonPlace(lesson_url(slug), str(lesson))
+    return LessonPlace(lesson_url(slug, section), f"{lesson}, “{titles[section]}”")
+
+
+def read_shelf(folder: Path) -> Shelf:
+    """Read every lesson in a folder; those with a problem are reported and left out."""
+    lessons: dict[Path, Lesson] = {}
+    problems: list[Problem] = []
+    for path in sorted(folder.glob("*.md")):
+        try:
+            lessons[path] = read_lesson(path, len(lessons) + 1)
+        except LessonProblem as found:
+            problems.append(Problem(str(path), found.line, found.problem))
+    problems += _broken_links(lessons)
+    broken = {problem.file for problem in problems}
+    good = [lesson for path, lesson in lessons.items() if str(path) not in broken]
+    numbered = tuple(replace(lesson, number=n) for n, lesson in enumerate(good, start=1))
+    return Shelf(numbered, tuple(problems))
+
+
+def read_lesson(path: Path, number: int) -> Lesson:
+    """One lesson; raises LessonProblem for the first thing that is wrong in it."""
+    try:
+        parted = front.split(path.read_text(encoding="utf-8"))
+    except UnicodeDecodeError as error:
+        raise LessonProblem(1, "A lesson is UTF-8 text.") from error
+    given = front.read_front(parted.toml, parted.toml_line)
+    _refuse_name(path, given, parted)
+    reader = Reader()
+    parts = reader.parts(parted.body, parted.body_line)
+    lesson = Lesson(
+        number=number,
+        front=given,
+        parts=parts,
+        sections=tuple(reader.sections),
+        links=tuple(reader.links),
+    )
+    _refuse_claims(lesson)
+    return lesson
+
+
+def _refuse_name(path: Path, given: Front, parted: front.Split) -> None:
+    place = front.Place(parted.toml, parted.toml_line)
+    name = FILE_NAME.fullmatch(path.name)
+    if name is None or name["slug"] != given.slug:
+        raise place.problem("slug", f"A lesson with this slug is in a file NN-{given.slug}.md.")
+    for drill in given.drills:
+        if drill not in KINDS:
+            raise place.problem("drills", f"There is no drill “{drill}”.")
+
+
+def _refuse_claims(lesson: Lesson) -> None:
+    text = lesson.text()
+    for claim in lesson.front.claims:
+        if " ".join(claim.text.split()) not in text:
+            raise LessonProblem(claim.line, f"The lesson does not say “{claim.text}”.")
+        if _is_figure(claim.expect) and str(claim.expect) not in claim.text:
+            raise LessonProblem(claim.line, f"“{claim.text}” does not say {claim.expect!r}.")
+        try:
+            confirm(lesson, claim)
+        except ClaimProblem as problem:
+            raise LessonProblem(claim.line, str(problem)) from problem
+
+
+def _is_figure(expect: object) -> bool:
+    """Whether the sentence itself must show it: “2 seconds” and “43.0”, not a name or a yes."""
+    return isinstance(expect, str) and any(letter.isdigit() for letter in expect)
+
+
+def _broken_links(lessons: dict[Path, Lesson]) -> Iterator[Problem]:
+    sections = {lesson.slug: {each.id for each in lesson.sections} for lesson in lessons.values()}
+    for path, lesson in lessons.items():
+        for link in lesson.links:
+            if link.slug not in sections:
+                yield Problem(str(path), link.line, f"There is no lesson “{link.slug}”.")
+            elif link.section and link.section not in sections[link.slug]:
+                yield Problem(str(path), link.line, f"“{link.slug}” has no place “{link.section}”.")

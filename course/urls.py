@@ -4,8 +4,8 @@ from django.contrib import admin
 from django.urls import include, path
 
 urlpatterns = [
+    path("", include("course.cohorts.urls")),  # first: it has the doors of the admin site
     path("admin/", admin.site.urls),
-    path("", include("course.cohorts.urls")),
     path("", include("course.lessons.urls")),
     path("", include("exercises.urls")),
 ]

@@ -157,7 +157,12 @@ class Membership(models.Model):
     """A learner's place in a cohort."""
 
     cohort = models.ForeignKey(Cohort, models.CASCADE, related_name="memberships")
-    person = models.ForeignKey(Person, models.CASCADE, related_name="memberships")
+    person = models.ForeignKey(
+        Person,
+        models.CASCADE,
+        related_name="memberships",
+        limit_choices_to={"role": Person.Role.LEARNER},
+    )
     joined_at = models.DateTimeField(default=timezone.now)
 
     class Meta:

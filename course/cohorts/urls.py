@@ -1,4 +1,41 @@
-from django.urls import URLPattern
+from django.urls import path
+from django.views.generic import RedirectView
 
-# /lessons/…
-urlpatterns: list[URLPattern] = []
+from course.cohorts.views import account, cohorts, joining, reset, signing_in
+
+# /sign-in/, /sign-out/, and the doors of Django's admin that lead here
+door_urls = [
+    path("sign-in/", signing_in.sign_in, name="sign-in"),
+    path("sign-out/", signing_in.sign_out, name="sign-out"),
+    path("admin/login/", signing_in.administration_door, name="administration-door"),
+    path("admin/password_change/", RedirectView.as_view(pattern_name="password")),
+]
+
+# /account/…
+account_urls = [
+    path("account/", account.account, name="account"),
+    path("account/new/", account.new_account, name="new-account"),
+    path("account/details/", account.details, name="details"),
+    path("account/password/", account.password, name="password"),
+    path("new-password/<str:uid>/<str:token>/", reset.new_password, name="new-password"),
+]
+
+# /join/…
+join_urls = [
+    path("join/", joining.join_by_code, name="join"),
+    path("join/<str:code>/", joining.join_by_link, name="join-link"),
+]
+
+# /cohorts/…: the pages of one cohort are among the exercises
+cohort_urls = [
+    path("cohorts/", cohorts.cohorts, name="cohorts"),
+    path("cohorts/new/", cohorts.new_cohort, name="new-cohort"),
+    path("cohorts/<int:cohort_pk>/joining-code/", cohorts.joining_code, name="joining-code"),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/reset-link/",
+        reset.reset_link,
+        name="reset-link",
+    ),
+]
+
+urlpatterns = door_urls + account_urls + join_urls + cohort_urls

@@ -1,0 +1,106 @@
+"""Django's admin, for administrators: people and cohorts."""
+
+from django.contrib import admin, messages
+from django.contrib.admin.utils import unquote
+from django.contrib.auth.admin import UserAdmin
+from django.contrib.auth.models import Group
+from django.db.models import QuerySet
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import render
+from django.urls import URLPattern, path
+
+from course.cohorts import throttle
+from course.cohorts.admin_forms import NewPersonForm, PersonForm, SetPasswordForm
+from course.cohorts.joining import renew_code
+from course.cohorts.models import Cohort, Membership, Person
+from course.cohorts.reset import ends, make_reset_link
+
+admin.site.site_header = "Run-up administration"
+admin.site.site_title = "Run-up"
+admin.site.index_title = "Administration"
+admin.site.unregister(Group)  # the role alone decides what somebody may do
+
+
+class PlaceInline(admin.TabularInline):  # type: ignore[type-arg]
+    model = Membership
+    autocomplete_fields = ["person", "cohort"]
+    verbose_name = "place in a cohort"
+    verbose_name_plural = "places in cohorts"
+    extra = 0
+
+
+@admin.register(Person)
+class PersonAdmin(UserAdmin):  # type: ignore[type-arg]
+    form = PersonForm
+    add_form = NewPersonForm
+    add_form_template = None
+    change_password_form = SetPasswordForm
+    change_form_template = "cohorts/admin_person.html"
+    list_display = ["name", "sign_in_name", "role", "email", "is_active", "last_login"]
+    list_filter = ["role", "is_active", "cohorts"]
+    search_fields = ["name", "sign_in_name", "email"]
+    ordering = ["name", "pk"]
+    fieldsets = [
+        (None, {"fields": ["name", "sign_in_name", "email", "role", "is_active"]}),
+        ("Dates", {"fields": ["joined_at", "last_login"]}),
+    ]
+    add_fieldsets = [
+        (None, {"fields": ["name", "sign_in_name", "email", "role", "password1", "password2"]}),
+    ]
+    readonly_fields = ["joined_at", "last_login"]
+    filter_horizontal = []
+    inlines = [PlaceInline]
+    actions = ["forget_failures"]
+
+    def get_urls(self) -> list[URLPattern]:
+        link = path(
+            "<id>/reset-link/", self.admin_site.admin_view(self.reset_link), name="reset-link"
+        )
+        return [link, *super().get_urls()]
+
+    def reset_link(self, request: HttpRequest, id: str) -> HttpResponse:
+        """Ask whether to make a link for a new password; by POST make and show it."""
+        person = self.get_object(request, unquote(id))
+        if not isinstance(person, Person) or not isinstance(request.user, Person):
+            raise Http404
+        context = {
+            **self.admin_site.each_context(request),
+            "title": f"A link for {person}",
+            "person": person,
+            "made": person.reset_links.select_related("made_by"),
+        }
+        if request.method == "POST":
+            context["link"] = make_reset_link(request.user, person, request)
+            context["ends"] = ends()
+        return render(request, "cohorts/admin_reset_link.html", context)
+
+    @admin.action(description="Forget failed sign-ins of selected people")
+    def forget_failures(self, request: HttpRequest, people: QuerySet[Person]) -> None:
+        for person in people:
+            throttle.forget(throttle.account_limit(person.sign_in_name))
+        messages.success(request, "Failed sign-ins are forgotten.")
+
+
+@admin.register(Cohort)
+class CohortAdmin(admin.ModelAdmin):  # type: ignore[type-arg]
+    list_display = ["name", "learners_now", "spoken_code", "started_at"]
+    list_filter = ["instructors"]
+    search_fields = ["name"]
+    fields = ["name", "instructors", "spoken_code", "started_at"]
+    readonly_fields = ["spoken_code"]
+    autocomplete_fields = ["instructors"]
+    inlines = [PlaceInline]
+    actions = ["renew_codes"]
+
+    def get_queryset(self, request: HttpRequest) -> QuerySet[Cohort]:
+        return Cohort.objects.with_sizes()
+
+    @admin.display(description="learners", ordering="size")
+    def learners_now(self, cohort: Cohort) -> int:
+        return cohort.size  # type: ignore[attr-defined, no-any-return]
+
+    @admin.action(description="Renew the joining codes of selected cohorts")
+    def renew_codes(self, request: HttpRequest, cohorts: QuerySet[Cohort]) -> None:
+        for cohort in cohorts:
+            renew_code(cohort)
+        messages.success(request, "The old joining codes no longer work.")

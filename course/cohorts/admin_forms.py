@@ -1,0 +1,37 @@
+"""The forms of the administrators' pages about people."""
+
+from django import forms
+from django.contrib.auth.forms import AdminPasswordChangeForm, BaseUserCreationForm
+
+from course.cohorts import throttle
+from course.cohorts.forms import SignInNameField, TitleField
+from course.cohorts.models import Person
+
+
+class PersonForm(forms.ModelForm):  # type: ignore[type-arg]
+    """A person, without the password: that has a page of its own."""
+
+    name = TitleField()
+
+    class Meta:
+        model = Person
+        fields = ["name", "sign_in_name", "email", "role", "is_active"]
+        field_classes = {"sign_in_name": SignInNameField}
+
+
+class NewPersonForm(BaseUserCreationForm):  # type: ignore[type-arg]
+    name = TitleField()
+
+    class Meta:
+        model = Person
+        fields = ["name", "sign_in_name", "email", "role"]
+        field_classes = {"sign_in_name": SignInNameField}
+
+
+class SetPasswordForm(AdminPasswordChangeForm):  # type: ignore[type-arg]
+    """A new password for somebody; their failures to sign in are forgotten."""
+
+    def save(self, commit: bool = True) -> Person:
+        person: Person = super().save(commit)
+        throttle.forget(throttle.account_limit(person.sign_in_name))
+        return person

@@ -1,0 +1,149 @@
+"""Everything typed about people and cohorts passes one of these."""
+
+import unicodedata
+from typing import Any
+
+from django import forms
+from django.contrib.auth.password_validation import validate_password
+from django.core.exceptions import ValidationError
+
+from course.cohorts.models import Person
+from course.cohorts.passwords import LONGEST
+
+# Marks that turn the writing direction of all that follows on the page.
+TURNS = {"LRE", "RLE", "LRO", "RLO", "PDF", "LRI", "RLI", "FSI", "PDI"}
+
+
+def refuse_unseen(text: str) -> None:
+    """Refuse what can't be seen but would disturb the page around it."""
+    for letter in text.replace("\0", ""):  # every field refuses that one already
+        if unicodedata.category(letter) == "Cc" or unicodedata.bidirectional(letter) in TURNS:
+            raise ValidationError("There is a character in this that can’t be seen. Type it again.")
+
+
+class TitleField(forms.CharField):
+    """A name of somebody or something, on one line, with single spaces."""
+
+    def __init__(self, **options: Any) -> None:
+        super().__init__(max_length=120, validators=[refuse_unseen], **options)
+
+    def to_python(self, value: object) -> str:
+        return " ".join((super().to_python(value) or "").split())
+
+
+class PasswordField(forms.CharField):
+    def __init__(self, *, autocomplete: str, **options: Any) -> None:
+        widget = forms.PasswordInput(attrs={"autocomplete": autocomplete})
+        super().__init__(max_length=LONGEST, strip=False, widget=widget, **options)
+
+
+class SignInNameField(forms.CharField):
+    """A sign-in name as it is stored; what is checked is that, not what was typed."""
+
+    widget = forms.TextInput(
+        attrs={"autocomplete": "username", "autocapitalize": "none", "spellcheck": "false"}
+    )
+
+    def to_python(self, value: object) -> str:
+        return Person.normalize_username(super().to_python(value) or "")
+
+
+class SignInForm(forms.Form):
+    sign_in_name = SignInNameField(label="Sign-in name", max_length=150)
+    password = PasswordField(autocomplete="current-password")
+
+
+class NewPasswordForm(forms.Form):
+    """A new password, typed twice, fit for `person`."""
+
+    new_password = PasswordField(
+        label="New password",
+        autocomplete="new-password",
+        help_text="At least 10 characters. Three or four unconnected words do well.",
+    )
+    again = PasswordField(label="New password again", autocomplete="new-password")
+
+    def __init__(self, *args: Any, person: Person, **options: Any) -> None:
+        super().__init__(*args, **options)
+        self.person = person
+
+    def clean_new_password(self) -> str:
+        password: str = self.cleaned_data["new_password"]
+        validate_password(password, self.person)
+        return password
+
+    def clean_again(self) -> str:
+        again: str = self.cleaned_data["again"]
+        if again != self.cleaned_data.get("new_password", again):
+            raise ValidationError("The two passwords are not the same. Type both again.")
+        return again
+
+
+class ChangePasswordForm(NewPasswordForm):
+    current_password = PasswordField(label="Password now", autocomplete="current-password")
+
+    field_order = ["current_password", "new_password", "again"]
+
+
+def name_field() -> TitleField:
+    return TitleField(
+        label="Your name",
+        help_text="As your instructor knows you.",
+        widget=forms.TextInput(attrs={"autocomplete": "name"}),
+    )
+
+
+def email_field() -> forms.EmailField:
+    return forms.EmailField(
+        label="E-mail (you may leave this out)",
+        required=False,
+        max_length=254,
+        help_text="Your instructor can see it. The site sends nothing.",
+        widget=forms.EmailInput(attrs={"autocomplete": "email"}),
+    )
+
+
+class DetailsForm(forms.Form):
+    """What people say about themselves."""
+
+    name = name_field()
+    email = email_field()
+
+
+class AccountForm(NewPasswordForm):
+    """A new account. Whether its sign-in name is free shows when it is made, not before."""
+
+    name = name_field()
+    sign_in_name = SignInNameField(
+        label="Sign-in name",
+        validators=Person._meta.get_field("sign_in_name").validators,
+        help_text="Letters, figures and . _ - @, without spaces. Capitals don’t matter.",
+    )
+    email = email_field()
+
+    field_order = ["name", "email", "sign_in_name", "new_password", "again"]
+
+    def __init__(self, *args: Any, **options: Any) -> None:
+        super().__init__(*args, person=Person(), **options)
+        self.fields["new_password"].label = "Password"
+        self.fields["again"].label = "Password again"
+
+    def clean_new_password(self) -> str:
+        for said in ("name", "email", "sign_in_name"):  # a password must not be like them
+            setattr(self.person, said, self.cleaned_data.get(said, ""))
+        return super().clean_new_password()
+
+
+class CodeForm(forms.Form):
+    code = forms.CharField(
+        label="Joining code",
+        max_length=60,
+        help_text="Your instructor has it. Capitals, spaces and dashes don’t matter.",
+        widget=forms.TextInput(attrs={"autocomplete": "off", "autocapitalize": "characters"}),
+    )
+
+
+class CohortForm(forms.Form):
+    name = TitleField(
+        label="Name of the cohort", help_text="As its learners know it: “Harbour group”."
+    )

@@ -1,0 +1,68 @@
+"""In at the door and out again."""
+
+from django.conf import settings
+from django.contrib.auth import login, logout
+from django.core.exceptions import PermissionDenied
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect, resolve_url
+from django.utils.http import url_has_allowed_host_and_scheme
+from django.views.decorators.cache import never_cache
+from django.views.decorators.debug import sensitive_post_parameters
+from django.views.decorators.http import require_http_methods, require_POST, require_safe
+
+from course.cohorts.access import SignedInRequest, sign_in_required
+from course.cohorts.forms import SignInForm
+from course.cohorts.passwords import person_signing_in
+from course.cohorts.views.limits import limited
+from course.cohorts.views.pages import form_page, posted
+
+REFUSED = (
+    "That name and password don’t belong together. Check both and try again. "
+    "If the password is lost, your instructor can make you a link for a new one."
+)
+
+
+@sensitive_post_parameters("password")
+@never_cache
+@require_http_methods(["GET", "HEAD", "POST"])
+@limited
+def sign_in(request: HttpRequest) -> HttpResponse:
+    form = SignInForm(posted(request))
+    if request.user.is_authenticated and not form.is_bound:
+        return redirect(next_page(request))
+    if form.is_valid():
+        person = person_signing_in(request, **form.cleaned_data)
+        if person:
+            login(request, person)
+            return redirect(next_page(request))
+        form.add_error(None, REFUSED)
+    context = {"next": next_wanted(request), "self_study": settings.SELF_STUDY}
+    return form_page(request, "account/sign_in.html", form, **context)
+
+
+def next_wanted(request: HttpRequest) -> str:
+    return request.POST.get("next", request.GET.get("next", ""))
+
+
+def next_page(request: HttpRequest) -> str:
+    """Where the person was going: a page of this site, or the first one."""
+    wanted = next_wanted(request)
+    safe = url_has_allowed_host_and_scheme(
+        wanted, allowed_hosts={request.get_host()}, require_https=request.is_secure()
+    )
+    return wanted if safe else resolve_url(settings.LOGIN_REDIRECT_URL)
+
+
+@require_POST
+def sign_out(request: HttpRequest) -> HttpResponse:
+    logout(request)
+    return redirect(settings.LOGOUT_REDIRECT_URL)
+
+
+@require_safe
+@sign_in_required
+def administration_door(request: SignedInRequest) -> HttpResponse:
+    """Administrators come in by the site's own door, whose tries are counted."""
+    if not request.user.is_administrator:
+        raise PermissionDenied("This page is for administrators.")
+    return redirect("admin:index")

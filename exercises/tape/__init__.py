@@ -8,7 +8,7 @@ here is a value; an edit makes a new tape. Standard library only.
 >>> master = Tape.blank(3000).with_pass(0, 900, "black")
 >>> edited = record(master, Assemble(shots, in_=300, out=450, at=900), bench, 0)
 >>> [(state.start, state.end, str(state.state)) for state in play(edited, bench)]
-[(0, 30, 'relock'), (30, 1050, 'clean'), (1050, 3000, 'no-control')]
+[(0, 30, 'relock'), (30, 1050, 'clean'), (1050, 1110, 'no-control'), (1110, 3000, 'no-control')]
 """
 
 from exercises.tape.answer import answer, answer_text, simulate

@@ -115,7 +115,7 @@ def shown(value: object) -> str:
         case str():
             return quoted(value)
         case int() if not isinstance(value, bool) and abs(value) > LIMIT:
-            return "so large a number"
+            return "a number beyond all bounds"
         case None | bool() | int() | float():
             return json.dumps(value)
     return type(value).__name__

@@ -13,7 +13,7 @@ from tests.strategies import Document, documents
 
 
 @given(documents())
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=400)
 def test_answer_is_the_slow_machines_answer(document: Document) -> None:
     assert simulate(document) == slow_answer(document)
 

@@ -71,7 +71,7 @@ TABLE = [
     ("new-password", "get", "uid token", (404, 404, 404, 404, 404, 404)),
     ("join", "get", "", (200, 200, 200, 200, 200, 200)),
     ("join-link", "get", "code", (200, 200, 200, 200, 200, 200)),
-    ("administration-door", "get", "", (302, 302, 302, 302, 302, 302)),
+    ("administration-door", "get", "", (403, 403, 403, 403, 302, 302)),
 ]
 # Django's own admin: its pages are for administrators; everybody else is turned away.
 ADMIN_STATUSES = (302, 302, 302, 302, 200, 302)

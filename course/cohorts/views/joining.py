@@ -2,7 +2,6 @@
 
 from django.conf import settings
 from django.contrib import messages
-from django.core.exceptions import PermissionDenied
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
 from django.views.decorators.http import require_http_methods
@@ -20,7 +19,8 @@ UNKNOWN = "No cohort has this code. Check it with your instructor; it may have b
 @require_http_methods(["GET", "HEAD", "POST"])
 @limited
 def join_by_code(request: HttpRequest) -> HttpResponse:
-    refuse_all_but_learners(request)
+    if not may_join(request):
+        return only_learners(request)
     form = CodeForm(posted(request))
     if form.is_valid():
         try:
@@ -36,7 +36,8 @@ def join_by_code(request: HttpRequest) -> HttpResponse:
 @limited
 def join_by_link(request: HttpRequest, code: str) -> HttpResponse:
     """Show which cohort the link opens; a learner joins it by POST, a stranger signs in first."""
-    refuse_all_but_learners(request)
+    if not may_join(request):
+        return only_learners(request)
     try:
         cohort = cohort_of_code(request, code)
     except UnknownCodeError:
@@ -46,9 +47,13 @@ def join_by_link(request: HttpRequest, code: str) -> HttpResponse:
     return take_place(request, cohort)
 
 
-def refuse_all_but_learners(request: HttpRequest) -> None:
-    if isinstance(request.user, Person) and not request.user.is_learner:
-        raise PermissionDenied(ONLY_LEARNERS)
+def may_join(request: HttpRequest) -> bool:
+    return not isinstance(request.user, Person) or request.user.is_learner
+
+
+def only_learners(request: HttpRequest) -> HttpResponse:
+    status = 403 if request.method == "POST" else 200
+    return render(request, "cohorts/only_learners.html", {"sentence": ONLY_LEARNERS}, status=status)
 
 
 def unknown_code(request: HttpRequest) -> HttpResponse:

@@ -49,7 +49,7 @@ def new_password(request: HttpRequest, uid: str, token: str) -> HttpResponse:
             person = use_reset_link(uid, token, form.cleaned_data["new_password"])
             return go_in(request, person)
     except LinkSpentError:
-        return render(request, "account/link_spent.html", status=410)
+        return render(request, "account/link_spent.html", status=404)
     return form_page(request, "account/new_password.html", form)
 
 

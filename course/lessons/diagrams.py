@@ -116,10 +116,10 @@ class Showing:
         shown = session if self.until is None else after(session, self.until)
         return [self._panel(shown.recorded(), session)]
 
-    def _panel(self, tape: Tape, session: Session, caption: str = "") -> Panel:
+    def _panel(self, tape: Tape, session: Session, line: str = "") -> Panel:
         window = self.window or {}
         drawn = tape_map(tape, session.bench, **window, marks=self.marks, names=self.names)
-        return Panel(spec=drawn.as_json(), caption=caption)
+        return Panel(spec=drawn.as_json(), line=line)
 
 
 def _shape_problems(given: dict[str, Any], session: Session) -> "list[tuple[str, str]]":

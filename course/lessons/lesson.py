@@ -61,7 +61,7 @@ class Panel:
     """One tape map of a diagram: a `TapeMap` as JSON, and its own line in a pair."""
 
     spec: dict[str, Any]
-    caption: str
+    line: str
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -82,7 +82,7 @@ class Diagram:
         return f"map-{self.name}"
 
     def texts(self) -> list[str]:
-        return [self.title, self.caption, *(panel.caption for panel in self.panels)]
+        return [self.title, self.caption, *(panel.line for panel in self.panels)]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -91,9 +91,14 @@ class PlacedDrill:
 
     part: ClassVar[str] = "drill"
 
+    number: int
     slug: str
     title: str
     lead: str
+
+    @property
+    def id(self) -> str:
+        return f"drill-{self.number}"
 
     def texts(self) -> list[str]:
         return [self.lead]

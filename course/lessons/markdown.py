@@ -50,6 +50,7 @@ class Reader:
         self.sections: list[Section] = []
         self.links: list[Link] = []
         self._ids: set[str] = set()
+        self._drills = 0
 
     def parts(self, text: str, first_line: int) -> tuple[Part, ...]:
         """The parts of a text that begins on `first_line` of its file."""
@@ -79,12 +80,22 @@ class Reader:
         if kind == "tape-map":
             return self._diagram(token.content, line)
         if kind == "drill":
-            return _placed_drill(token.content, line)
+            return self._drill(token.content, line)
         for box in BOXES:
             if kind == box:
                 return self._box(box, title.strip(), token.content, line)
         known = ", ".join(("tape-map", "drill", *BOXES))
         raise LessonProblem(line, f"There is no block “{kind}”; there are {known}.")
+
+    def _drill(self, source: str, line: int) -> PlacedDrill:
+        given = load_toml(source, line + 1)
+        if not {"slug"} <= set(given) <= {"slug", "lead"}:
+            raise LessonProblem(line, "A block “drill” has slug, may have lead, and nothing else.")
+        slug, lead = str(given["slug"]), str(given.get("lead", ""))
+        if slug not in KINDS:
+            raise LessonProblem(line, f"There is no drill “{slug}”; there are {', '.join(KINDS)}.")
+        self._drills += 1
+        return PlacedDrill(number=self._drills, slug=slug, title=KINDS[slug].title, lead=lead)
 
     def _diagram(self, source: str, line: int) -> Diagram:
         diagram = read_diagram(source, line)
@@ -172,13 +183,3 @@ def _plain(tokens: Sequence[Token]) -> str:
         for token in tokens
         if token.children
     )
-
-
-def _placed_drill(source: str, line: int) -> PlacedDrill:
-    given = load_toml(source, line + 1)
-    if not {"slug"} <= set(given) <= {"slug", "lead"}:
-        raise LessonProblem(line, "A block “drill” has slug, may have lead, and nothing else.")
-    slug, lead = str(given["slug"]), str(given.get("lead", ""))
-    if slug not in KINDS:
-        raise LessonProblem(line, f"There is no drill “{slug}”; there are {', '.join(KINDS)}.")
-    return PlacedDrill(slug=slug, title=KINDS[slug].title, lead=lead)

@@ -28,6 +28,15 @@ class Ask:
     legend: str
     options: tuple[Option, ...]
 
+    def option(self, value: str | None) -> Option:
+        """The option of this value; ValueError, with a sentence, where there is none."""
+        for option in self.options:
+            if option.value == value:
+                return option
+        if value is None:
+            raise ValueError(f"There is no answer to “{self.legend}”")
+        raise ValueError(f"{value!r} is not one of the answers to “{self.legend}”")
+
 
 @dataclass(frozen=True, kw_only=True)
 class Question:
@@ -44,6 +53,16 @@ class Question:
 
     def as_json(self) -> Json:
         return asdict(self)
+
+    def chosen(self, answer: Mapping[str, str]) -> dict[str, Option]:
+        """The option chosen for each ask, by the ask's name.
+
+        Raises ValueError, with a sentence, where one is missing, unknown or not asked for.
+        """
+        for name in answer:
+            if name not in {ask.name for ask in self.asks}:
+                raise ValueError(f"Nothing named {name!r} is asked.")
+        return {ask.name: ask.option(answer.get(ask.name)) for ask in self.asks}
 
     @classmethod
     def from_json(cls, stored: Json) -> Self:

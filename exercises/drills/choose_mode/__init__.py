@@ -1,0 +1,17 @@
+"""Choose the mode: which recording makes a wanted change, if any does?"""
+
+from exercises.drills.choose_mode.question import make
+from exercises.drills.choose_mode.verdict import grade
+from exercises.drills.kind import Kind
+
+CHOOSE_MODE = Kind(
+    slug="choose-the-mode",
+    title="Choose the mode",
+    purpose="A master and a wanted change: assemble, insert, or is it impossible here?",
+    skill="tracks-and-pulses",
+    lesson="assemble-and-insert",
+    revision=1,
+    template="drills/choose_mode.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,64 @@
+"""The five answers: which of them are right, and which belief a wrong one reveals."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import combinations
+
+from exercises.drills.beliefs import BELIEFS, Attempt, recorded
+from exercises.drills.change import Mode
+from exercises.drills.choose_mode.scenario import Scenario
+from exercises.drills.kind import Option
+from exercises.drills.wants import Want, given
+
+CANNOT = "cannot"
+
+OPTIONS = (
+    Option(value=Mode.ASSEMBLE.value, text="Assemble"),
+    Option(value=Mode.INSERT_PICTURE.value, text="Insert picture"),
+    Option(value=Mode.INSERT_SOUND.value, text="Insert sound"),
+    Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound"),
+    Option(value=CANNOT, text="This can’t be done here"),
+)
+
+MIX = "two-machines-dissolve"
+
+
+def works(scenario: Scenario, mode: Mode, beliefs: tuple[str, ...] = ()) -> bool:
+    """Whether one recording in this mode gives all that is wanted, or so a believer expects."""
+    wants = unmixed(scenario.wants) if MIX in beliefs else scenario.wants
+    attempt = Attempt(scenario.master, scenario.change, mode, scenario.bench)
+    rules = [belief for belief in beliefs if belief != MIX]
+    return given(wants, recorded(attempt, rules), scenario.bench)
+
+
+def unmixed(wants: tuple[Want, ...]) -> tuple[Want, ...]:
+    """The wants of somebody who takes a cut for the mix."""
+    return tuple(replace(want, mixed=False) for want in wants)
+
+
+def right_answers(scenario: Scenario) -> list[str]:
+    """The modes that work; where none does, that it can't be done is the right answer."""
+    return [mode.value for mode in Mode if works(scenario, mode)] or [CANNOT]
+
+
+def revealed(scenario: Scenario, right: str) -> dict[str, list[str]]:
+    """For each wrong answer that some belief makes right: the first such belief, or two."""
+    found = {mode.value: first_of(explanations(scenario, mode)) for mode in Mode}
+    if right != CANNOT and not works(scenario, Mode(right), ("insert-ends-ragged",)):
+        found[CANNOT] = ["insert-ends-ragged"]
+    return {answer: beliefs for answer, beliefs in found.items() if beliefs and answer != right}
+
+
+def explanations(scenario: Scenario, mode: Mode) -> Iterator[tuple[str, ...]]:
+    """The beliefs that make a mode work: one of them alone, or else two together."""
+    if not set(scenario.change.tracks) <= set(mode.tracks):
+        return
+    ids = [belief.id for belief in BELIEFS.values() if mode in belief.modes]
+    if any(want.mixed for want in scenario.wants):
+        ids.append(MIX)
+    for size in (1, 2):
+        yield from (pair for pair in combinations(ids, size) if works(scenario, mode, pair))
+
+
+def first_of(explanations: Iterator[tuple[str, ...]]) -> list[str]:
+    return list(next(explanations, ()))

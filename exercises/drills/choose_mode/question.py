@@ -1,0 +1,106 @@
+"""Choose the mode: a master, a wanted change, and the five answers."""
+
+from collections.abc import Iterator
+
+from exercises.drills.choose_mode.answers import OPTIONS, revealed, right_answers
+from exercises.drills.choose_mode.scenario import Scenario
+from exercises.drills.choose_mode.situations import DRAWN, Situation, name
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Ask, Json, Question
+from exercises.drills.scene import Scene
+from exercises.tape import tape_map
+
+MARGIN = 20  # seconds of tape that a map shows on either side of the edit
+
+
+def make(seed: int) -> Question:
+    """The first scenario drawn from the seed that has one right answer."""
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where more than one answer is right."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(DRAWN), Scene(draw))
+
+
+def question(situation: Situation, scene: Scene) -> Question | None:
+    scenario = situation(scene)
+    right, *others = right_answers(scenario)
+    if others:
+        return None
+    return Question(
+        situation=name(situation),
+        asks=(Ask(name="mode", legend="Which recording makes this change?", options=OPTIONS),),
+        shown=shown(scenario),
+        key=key(scenario, right),
+    )
+
+
+def shown(scenario: Scenario) -> Json:
+    scene = scenario.scene
+    start, end = window(scenario)
+    around = tape_map(
+        scenario.master, scenario.bench, start=start, end=end, marks=marks(scenario), faults=False
+    )
+    return {
+        "story": f"{opening(scene)} {scenario.story}",
+        "wish": scenario.wish,
+        "facts": facts(scenario),
+        "map": around.as_json(),
+        "caption": f"The master before the change, {scene.span(start, end)}.",
+    }
+
+
+def opening(scene: Scene) -> str:
+    person, room = scene.person, scene.room
+    return scene.draw.pick(
+        (
+            f"{person} is cutting The Bridge Keeper on {room}.",
+            f"{person} has {room} until noon, for The Bridge Keeper.",
+            f"On {room}, {person} is working on The Bridge Keeper.",
+            f"It is {person}’s turn on {room}. The film is The Bridge Keeper.",
+            f"{person} sits at {room} with the master of The Bridge Keeper.",
+        )
+    )
+
+
+def facts(scenario: Scenario) -> list[list[str]]:
+    """What to look up before an edit: pairs of a term and its value."""
+    scene, clip, change = scenario.scene, scenario.clip, scenario.change
+    return [
+        ["Source", f"{clip.tape}: {clip.shot.picture}. Heard with it: {clip.shot.sound}."],
+        ["The take runs", scene.span(clip.first, clip.last)],
+        ["Edit in and out there", scene.span(clip.in_, clip.out)],
+        ["On the master", f"{scene.span(change.at, change.end)}, {scene.lasting(clip.length)}"],
+        [
+            "Bench",
+            f"{scene.room}, {scene.rate.label} frames a second, "
+            f"pre-roll {scene.lasting(scenario.bench.lock)}",
+        ],
+    ]
+
+
+def marks(scenario: Scenario) -> dict[str, int]:
+    return {"edit in": scenario.change.at, "edit out": scenario.change.end}
+
+
+def window(scenario: Scenario) -> tuple[int, int]:
+    """The part of the master that maps show."""
+    margin = MARGIN * scenario.scene.rate.nominal
+    change = scenario.change
+    return max(0, change.at - margin), min(scenario.scene.length, change.end + margin)
+
+
+def key(scenario: Scenario, right: str) -> Json:
+    return {
+        "right": right,
+        "reveals": revealed(scenario, right),
+        "session": scenario.document,
+        "change": scenario.change.as_json(),
+        "wants": [want.as_json() for want in scenario.wants],
+        "window": list(window(scenario)),
+        "rule": scenario.rule,
+        "instead": scenario.instead,
+    }

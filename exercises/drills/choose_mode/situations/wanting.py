@@ -1,0 +1,196 @@
+"""Something is missing that every mode needs: run-up, or a third machine."""
+
+from exercises.drills.choose_mode.scenario import Scenario, scenario
+from exercises.drills.choose_mode.situations.continuing import goes_on
+from exercises.drills.choose_mode.situations.inside import part_of
+from exercises.drills.films import assembled, clips, either, inserted_from, prepared
+from exercises.drills.quay_street import ACTIONS, TALKS, Shot
+from exercises.drills.rules import CUT, RUN_UP
+from exercises.drills.scene import Clip, Scene
+
+BLACK = (Shot("black", "silence"),)
+
+
+def short_take(scene: Scene, frames: int) -> tuple[Clip, str]:
+    """A clip too near the start of its take, and what could be done about it."""
+    clip = scene.clip(frames, run_up=scene.seconds(0, 3.5))
+    ready = scene.code(clip.first + scene.bench.lock)
+    return clip, f"Begin the shot at {ready} or later in this take, or find another take."
+
+
+def short_take_next(scene: Scene) -> Scenario:
+    film = assembled(scene)
+    clip, instead = short_take(scene, scene.seconds(6, 15))
+    wish = goes_on(scene, clip, film.end)
+    return scenario(
+        scene, clip, film.end, story=film.story, wish=wish, rule=RUN_UP, instead=instead
+    )
+
+
+def short_take_inside(scene: Scene) -> Scenario:
+    film = either(scene)
+    talk = scene.draw.pick((film.laid[0], film.laid[2]))
+    at, frames = part_of(scene, talk, 6, 12)
+    clip, instead = short_take(scene, frames)
+    span, picture = scene.span(at, at + frames), clip.shot.picture
+    wish = scene.draw.pick(
+        (
+            f"{scene.person} wants a new picture {span}: {picture}. The sound there, "
+            f"{talk.clip.shot.sound}, must stay, and so must all the rest.",
+            f"New picture {span}, {picture}. Keep the sound and everything around.",
+        )
+    )
+    return scenario(
+        scene,
+        clip,
+        at,
+        story=film.story,
+        wish=wish,
+        rule=RUN_UP,
+        instead=instead,
+        tracks=("picture",),
+    )
+
+
+def new_tape_without_leader(scene: Scene) -> Scenario:
+    at, clip = scene.seconds(8, 20), scene.clip(scene.seconds(6, 15))
+    story = scene.draw.pick(
+        (
+            "The master is a new tape. Nothing has been recorded on it yet.",
+            "A fresh tape is in the recorder, blank from end to end.",
+        )
+    )
+    span, picture = scene.span(at, at + clip.length), clip.shot.picture
+    wish = scene.draw.pick(
+        (
+            f"The film is to begin with {picture}, picture and sound, {span}.",
+            f"{scene.person} wants to lay the first shot: {picture}, picture and sound, {span}.",
+        )
+    )
+    return scenario(
+        scene, clip, at, story=story, wish=wish, rule=RUN_UP, instead=longer_leader(scene, at)
+    )
+
+
+def short_leader(scene: Scene) -> Scenario:
+    start = scene.seconds(8, 15)
+    at = start + scene.seconds(1, 3.5)
+    scene.record(start, at, "leader")
+    clip = scene.clip(scene.seconds(6, 15))
+    story = scene.draw.pick(
+        (
+            f"The master is a new tape with nothing on it but a leader of black, "
+            f"{scene.span(start, at)}.",
+            f"On a blank tape {scene.person} has recorded black {scene.span(start, at)}, "
+            "as a leader.",
+        )
+    )
+    span, picture = scene.span(at, at + clip.length), clip.shot.picture
+    wish = scene.draw.pick(
+        (
+            f"At once after it the film is to begin: {picture}, picture and sound, {span}.",
+            f"The first shot is to follow the leader: {picture}, picture and sound, {span}.",
+        )
+    )
+    return scenario(
+        scene, clip, at, story=story, wish=wish, rule=RUN_UP, instead=longer_leader(scene, at)
+    )
+
+
+def longer_leader(scene: Scene, at: int) -> str:
+    least = scene.lasting(scene.bench.lock)
+    return f"First record a leader of {least} or more in one go, up to {scene.code(at)}."
+
+
+def soon_after_a_new_phase(scene: Scene) -> Scenario:
+    """An insert just after the place where a second recording of black began."""
+    parts = clips(scene, (TALKS, ACTIONS, TALKS))
+    start = scene.seconds(10, 30)
+    joint = start + scene.seconds(4, 10)
+    scene.record(0, joint, "black")
+    scene.record(joint, scene.length, "black")
+    film = inserted_from(scene, start, parts)
+    at = joint + scene.seconds(1.2, 3.5)
+    clip = scene.clip(scene.seconds(4, 10))
+    story = scene.draw.pick(
+        (
+            f"The tape was prepared with black in two goes: to {scene.code(joint)}, and from there "
+            f"to its end, where the pulses begin anew. The film lies over it "
+            f"{scene.span(film.start, film.end)}; it rolls for a second at the joint.",
+            f"Black was recorded along the whole tape, but the recorder was stopped at "
+            f"{scene.code(joint)} and started again: the pulses begin anew there, and the picture "
+            f"rolls for a second. The film runs {scene.span(film.start, film.end)}.",
+        )
+    )
+    span, picture = scene.span(at, at + clip.length), clip.shot.picture
+    wish = scene.draw.pick(
+        (
+            f"{scene.person} wants a new picture {span}: {picture}. "
+            "The sound must stay, and all that plays now must play on.",
+            f"New picture {span}: {picture}. Keep the sound and everything around.",
+        )
+    )
+    ready = scene.code(joint + scene.bench.lock)
+    return scenario(
+        scene,
+        clip,
+        at,
+        story=story,
+        wish=wish,
+        rule=RUN_UP,
+        tracks=("picture",),
+        instead=f"Let the new picture begin at {ready} or later.",
+    )
+
+
+def dissolve(scene: Scene) -> Scenario:
+    film = scene.draw.pick((assembled, prepared))(scene)
+    frames = scene.seconds(1, 2.5)
+    clip = scene.clip(scene.seconds(6, 15))
+    last = film.laid[-1].clip.shot.picture
+    span, long = scene.span(film.end, film.end + clip.length), scene.lasting(frames)
+    wish = scene.draw.pick(
+        (
+            f"The last shot, {last}, is to melt slowly into {clip.shot.picture}: one fades out "
+            f"while the other fades in, for {long}. The new shot, with its sound, runs {span}.",
+            f"{scene.person} wants a dissolve of {long} at {scene.code(film.end)}, out of {last} "
+            f"into {clip.shot.picture}. With its sound, the new shot lies {span}.",
+        )
+    )
+    return scenario(
+        scene,
+        clip,
+        film.end,
+        story=film.story,
+        wish=wish,
+        rule=CUT,
+        mixed=(film.end, film.end + frames),
+        instead="Cut, or put a shot between the two that makes the change easy on the eye.",
+    )
+
+
+def fade_to_black(scene: Scene) -> Scenario:
+    film = either(scene)
+    last, frames = film.laid[-1], scene.seconds(1.5, 3)
+    at = last.end - frames
+    clip = scene.clip(frames, BLACK)
+    span = scene.span(at, last.end)
+    wish = scene.draw.pick(
+        (
+            f"The last shot, {last.clip.shot.picture}, is to fade slowly to black {span}. "
+            "Its sound must stay as it is.",
+            f"{scene.person} wants a slow fade, {span}: from {last.clip.shot.picture} to black. "
+            "Keep the sound.",
+        )
+    )
+    return scenario(
+        scene,
+        clip,
+        at,
+        story=film.story,
+        wish=wish,
+        rule=CUT,
+        tracks=("picture",),
+        mixed=(at, last.end),
+        instead="Cut to black, or choose a shot that ends in the dark by itself.",
+    )

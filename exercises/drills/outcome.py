@@ -77,16 +77,15 @@ class Outcome:
 
     def told(self) -> list[str]:
         """What it records, then what is wrong with that; or that all is well."""
-        if self.harms:
-            return [*self._recorded(), *(self._told(harm) for harm in self.harms)]
-        return [
-            *self._recorded(),
-            "All that is wanted plays cleanly, and all that must stay stays.",
-        ]
+        right = "All that is wanted plays cleanly, and all that must stay is untouched."
+        return [*self._recorded(), *(list(self.wrong()) or [right])]
 
-    def reason(self) -> str:
-        """The first thing that is wrong."""
-        return self._told(self.harms[0])
+    def wrong(self) -> Iterator[str]:
+        """What is wrong with it, the plainest thing first."""
+        if self.unrecorded:
+            yield f"The new {listed(self.unrecorded)} is not recorded."
+        for harm in self.harms:
+            yield self._told(harm)
 
     def _span(self, start: int, end: int) -> str:
         return span(start, end, self.attempt.bench.rate)

@@ -1,10 +1,16 @@
 """What a page says, read out of its HTML."""
 
 from html.parser import HTMLParser
-
-from django.http import HttpResponse
+from typing import Any, Protocol
 
 VOID = {"area", "br", "hr", "img", "input", "link", "meta", "rect", "path", "source", "wbr"}
+
+
+class Page(Protocol):
+    """Any response that has a page in it, from a test client too."""
+
+    @property
+    def content(self) -> Any: ...
 
 
 class Reader(HTMLParser):
@@ -34,24 +40,24 @@ class Reader(HTMLParser):
             self.found[-1] += data
 
 
-def texts(response: HttpResponse, tag: str, css_class: str = "") -> list[str]:
+def texts(response: Page, tag: str, css_class: str = "") -> list[str]:
     """The text of each such element, its spaces made single."""
     reader = Reader(tag, css_class)
     reader.feed(response.content.decode())
     return [" ".join(text.split()) for text in reader.found]
 
 
-def heading(response: HttpResponse) -> str:
+def heading(response: Page) -> str:
     (text,) = texts(response, "h1")
     return text
 
 
-def notices(response: HttpResponse) -> list[str]:
+def notices(response: Page) -> list[str]:
     """What the page says at its top about what was done."""
     return texts(response, "li", "notice")
 
 
-def refusals(response: HttpResponse) -> list[str]:
+def refusals(response: Page) -> list[str]:
     """What the page says is wrong: with the form as a whole, then with its fields."""
     lists = texts(response, "ul", "errorlist")
     return texts(response, "p", "notice") + lists

@@ -10,6 +10,12 @@ from django.core.exceptions import ValidationError
 from course.cohorts.models import Person
 from course.cohorts.passwords import LONGEST
 
+UNSEEN = "There is a character in this that can’t be seen. Type it again."
+SAID_PLAINLY: dict[str, Any] = {
+    "required": "This is still empty.",
+    "max_length": "Use at most %(limit_value)s characters. This has %(show_value)s.",
+    "null_characters_not_allowed": UNSEEN,
+}
 # Marks that turn the writing direction of all that follows on the page.
 TURNS = {"LRE", "RLE", "LRO", "RLO", "PDF", "LRI", "RLI", "FSI", "PDI"}
 
@@ -18,10 +24,14 @@ def refuse_unseen(text: str) -> None:
     """Refuse what can't be seen but would disturb the page around it."""
     for letter in text.replace("\0", ""):  # every field refuses that one already
         if unicodedata.category(letter) == "Cc" or unicodedata.bidirectional(letter) in TURNS:
-            raise ValidationError("There is a character in this that can’t be seen. Type it again.")
+            raise ValidationError(UNSEEN)
 
 
-class TitleField(forms.CharField):
+class TextField(forms.CharField):
+    default_error_messages = SAID_PLAINLY
+
+
+class TitleField(TextField):
     """A name of somebody or something, on one line, with single spaces."""
 
     def __init__(self, **options: Any) -> None:
@@ -31,13 +41,13 @@ class TitleField(forms.CharField):
         return " ".join((super().to_python(value) or "").split())
 
 
-class PasswordField(forms.CharField):
+class PasswordField(TextField):
     def __init__(self, *, autocomplete: str, **options: Any) -> None:
         widget = forms.PasswordInput(attrs={"autocomplete": autocomplete})
         super().__init__(max_length=LONGEST, strip=False, widget=widget, **options)
 
 
-class SignInNameField(forms.CharField):
+class SignInNameField(TextField):
     """A sign-in name as it is stored; what is checked is that, not what was typed."""
 
     widget = forms.TextInput(
@@ -98,6 +108,7 @@ def email_field() -> forms.EmailField:
         label="E-mail (you may leave this out)",
         required=False,
         max_length=254,
+        error_messages=SAID_PLAINLY | {"invalid": "This is not an e-mail address."},
         help_text="Your instructor can see it. The site sends nothing.",
         widget=forms.EmailInput(attrs={"autocomplete": "email"}),
     )
@@ -135,7 +146,7 @@ class AccountForm(NewPasswordForm):
 
 
 class CodeForm(forms.Form):
-    code = forms.CharField(
+    code = TextField(
         label="Joining code",
         max_length=60,
         help_text="Your instructor has it. Capitals, spaces and dashes don’t matter.",

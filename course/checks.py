@@ -1,0 +1,100 @@
+"""What an operator can get wrong, reported by `manage.py check` before the site is served.
+
+Ids: `course.E…` stop the site from working or from being safe; `course.W…` are told by
+`check --deploy` alone, since they are about a server and not about trying the site out.
+"""
+
+import os
+from importlib.util import find_spec
+from pathlib import Path
+from typing import Any
+
+from django.conf import settings
+from django.contrib.staticfiles.storage import ManifestFilesMixin, staticfiles_storage
+from django.core.checks import CheckMessage, Error, Tags, Warning, register
+from django.core.exceptions import ImproperlyConfigured
+
+SHORTEST_KEY = 50
+DATABASES = {"django.db.backends.sqlite3", "django.db.backends.postgresql"}
+CONFIGURATION = "See README.md, “Configuration”."
+ON_A_SERVER = "See README.md, “On a server”."
+
+
+@register(Tags.security)
+def check_secret_key(**kwargs: Any) -> list[CheckMessage]:
+    try:
+        length = len(settings.SECRET_KEY)
+    except ImproperlyConfigured:  # Django's own answer to an empty one
+        length = 0
+    if settings.DEBUG or length >= SHORTEST_KEY:
+        return []
+    problem = f"SECRET_KEY has {length} characters; sessions and links need {SHORTEST_KEY}."
+    return [Error(problem, hint=f"Set SECRET_KEY. {CONFIGURATION}", id="course.E001")]
+
+
+@register(Tags.files)
+def check_data_dir(**kwargs: Any) -> list[CheckMessage]:
+    folder = Path(settings.DATA_DIR)
+    if folder.is_dir() and os.access(folder, os.W_OK | os.X_OK):
+        return []
+    problem = f"The folder {folder} is missing or can’t be written to."
+    hint = f"Make it, or set DATA_DIR to a folder that the site may write to. {CONFIGURATION}"
+    return [Error(problem, hint=hint, id="course.E002")]
+
+
+@register(Tags.compatibility)
+def check_database(**kwargs: Any) -> list[CheckMessage]:
+    engine = settings.DATABASES["default"]["ENGINE"]
+    if engine in DATABASES:
+        return []
+    problem = f"The site is not made for the database {engine}."
+    hint = f"DATABASE_URL names an SQLite file or a PostgreSQL database. {CONFIGURATION}"
+    return [Error(problem, hint=hint, id="course.E003")]
+
+
+@register(Tags.caches)
+def check_cache(**kwargs: Any) -> list[CheckMessage]:
+    backend = settings.CACHES["default"]["BACKEND"]
+    if "redis" not in backend.lower() or find_spec("redis"):
+        return []
+    problem = "CACHE_URL names a Redis server, but the redis package is not installed."
+    hint = f"Install the site with its cache extra, or leave CACHE_URL out. {ON_A_SERVER}"
+    return [Error(problem, hint=hint, id="course.E004")]
+
+
+@register(Tags.security)
+def check_proxies(**kwargs: Any) -> list[CheckMessage]:
+    if settings.PROXIES >= 0:
+        return []
+    problem = f"PROXIES is {settings.PROXIES}; there can’t be fewer than none."
+    return [Error(problem, hint=f"Count the proxies. {CONFIGURATION}", id="course.E005")]
+
+
+@register(Tags.security, deploy=True)
+def check_https_behind_proxies(**kwargs: Any) -> list[CheckMessage]:
+    if not settings.HTTPS or settings.PROXIES:
+        return []
+    problem = "HTTPS is on and PROXIES is 0: behind a proxy, every page would redirect to itself."
+    hint = f"Set PROXIES to the number of proxies in front of the site. {ON_A_SERVER}"
+    return [Warning(problem, hint=hint, id="course.W001")]
+
+
+@register(Tags.security, deploy=True)
+def check_hosts(**kwargs: Any) -> list[CheckMessage]:
+    if "*" not in settings.ALLOWED_HOSTS:
+        return []
+    problem = (
+        "ALLOWED_HOSTS takes any name, so a link for a new password can be made to leave the site."
+    )
+    hint = f"Name the hosts that the site answers to. {CONFIGURATION}"
+    return [Warning(problem, hint=hint, id="course.W002")]
+
+
+@register(Tags.staticfiles, deploy=True)
+def check_static_files(**kwargs: Any) -> list[CheckMessage]:
+    storage = staticfiles_storage
+    if not isinstance(storage, ManifestFilesMixin) or storage.read_manifest():
+        return []
+    problem = "The static files have not been collected: every page would fail."
+    hint = f"Run manage.py collectstatic. {ON_A_SERVER}"
+    return [Warning(problem, hint=hint, id="course.W003")]

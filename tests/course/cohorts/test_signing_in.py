@@ -1,0 +1,302 @@
+"""In at the door, and how often one may knock."""
+
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from datetime import timedelta
+from threading import Barrier
+
+import pytest
+from django.contrib.auth import hashers
+from django.db import connection
+from django.test import Client
+from django.urls import reverse
+from django.utils import timezone
+from pytest_django import Settings
+
+from course.cohorts.forms import UNSEEN
+from course.cohorts.models import Person, Tries
+from course.cohorts.views.signing_in import REFUSED
+from tests.pages import heading, refusals, texts
+from tests.people import PASSWORD
+
+pytestmark = pytest.mark.django_db
+
+ClientOf = Callable[[Person], Client]
+
+
+def sign_in(
+    client: Client, name: str, password: str, address: str = "192.0.2.1", **fields: str
+) -> tuple[int, list[str]]:
+    """The status, and what the page says is wrong."""
+    response = client.post(
+        reverse("sign-in"),
+        {"sign_in_name": name, "password": password, **fields},
+        REMOTE_ADDR=address,
+    )
+    return response.status_code, refusals(response)
+
+
+def signed_in(client: Client) -> bool:
+    return client.get(reverse("account")).status_code == 200
+
+
+@pytest.mark.parametrize("name", ["mina", "Mina", "  MINA "])
+def test_sign_in_takes_any_spelling_of_the_name(client: Client, mina: Person, name: str) -> None:
+    sign_in(client, name, PASSWORD)
+
+    assert signed_in(client)
+
+
+@pytest.mark.parametrize(
+    ("name", "password"),
+    [
+        ("mina", "not her password"),
+        ("mina", PASSWORD.upper()),
+        ("mina", f" {PASSWORD} "),
+        ("nobody", PASSWORD),
+        ("ines' OR 1=1 --", "x"),
+        ("mina\u202e", PASSWORD),
+    ],
+)
+def test_unknown_name_and_wrong_password_are_answered_alike(
+    client: Client, mina: Person, name: str, password: str
+) -> None:
+    assert sign_in(client, name, password) == (422, [REFUSED])
+
+
+def test_closed_account_is_answered_as_an_unknown_one(client: Client, mina: Person) -> None:
+    mina.is_active = False
+    mina.save()
+
+    assert sign_in(client, "mina", PASSWORD) == (422, [REFUSED])
+
+
+@pytest.mark.parametrize("name", ["mina", "nobody"])
+def test_one_password_is_hashed_for_known_and_unknown_names(
+    client: Client, mina: Person, name: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    hashed: list[str] = []
+    plain = hashers.MD5PasswordHasher.encode
+
+    def counted(hasher: hashers.MD5PasswordHasher, password: str, salt: str) -> str:
+        hashed.append(password)
+        return plain(hasher, password, salt)
+
+    monkeypatch.setattr(hashers.MD5PasswordHasher, "encode", counted)
+    sign_in(client, name, "wrong")
+
+    assert hashed == ["wrong"]
+
+
+@pytest.mark.parametrize(
+    ("name", "password", "refused"),
+    [
+        ("", "", ["This is still empty.", "This is still empty."]),
+        ("mi\0na", "x", [UNSEEN]),
+        ("mina", "x\0", [UNSEEN]),
+        ("m" * 10_000, "x", ["Use at most 150 characters. This has 10000."]),
+        ("mina", "x" * 10_000, ["Use at most 256 characters. This has 10000."]),
+        ("\ufdfa" * 150, "x", ["Use at most 150 characters. This has 2700."]),
+    ],
+)
+def test_odd_input_is_refused_at_its_field(
+    client: Client, mina: Person, name: str, password: str, refused: list[str]
+) -> None:
+    assert sign_in(client, name, password) == (422, refused)
+
+
+def test_odd_input_costs_no_hashing_and_no_try(client: Client, mina: Person) -> None:
+    for _ in range(10):
+        sign_in(client, "mina", "x" * 257)
+
+    assert list(Tries.objects.all()) == []
+
+
+def test_megabytes_of_password_are_refused(client: Client, mina: Person) -> None:
+    response = client.post(
+        reverse("sign-in"), {"sign_in_name": "mina", "password": "x" * 3_000_000}
+    )
+
+    assert (response.status_code, heading(response)) == (400, "That can’t be read")
+
+
+def test_sixth_try_on_an_account_is_refused(client: Client, mina: Person) -> None:
+    statuses = [sign_in(client, "mina", f"wrong {n}")[0] for n in range(5)]
+    response = client.post(reverse("sign-in"), {"sign_in_name": "mina", "password": PASSWORD})
+
+    assert (statuses, response.status_code) == ([422] * 5, 429)
+    assert 890 < int(response.headers["Retry-After"]) <= 900
+
+
+def test_page_says_when_to_try_again(client: Client, mina: Person) -> None:
+    for n in range(5):
+        sign_in(client, "mina", f"wrong {n}")
+    Tries.objects.update(since=timezone.now() - timedelta(minutes=10))
+    response = client.post(reverse("sign-in"), {"sign_in_name": "mina", "password": PASSWORD})
+
+    at = timezone.localtime(timezone.now() + timedelta(minutes=5)).strftime("%H:%M")
+    assert texts(response, "p", "lede") == [
+        "To keep accounts safe, the site takes no more of these for now. "
+        f"Try again after {at}: that is in 5 minutes."
+    ]
+
+
+def test_unknown_account_is_throttled_like_a_known_one(client: Client) -> None:
+    statuses = [sign_in(client, "nobody", "x")[0] for _ in range(6)]
+
+    assert statuses == [422] * 5 + [429]
+
+
+def test_account_is_throttled_from_whatever_address(client: Client, mina: Person) -> None:
+    statuses = [sign_in(client, "mina", "x", address=f"192.0.2.{n}")[0] for n in range(6)]
+
+    assert statuses == [422] * 5 + [429]
+
+
+def test_address_is_throttled_on_whatever_account(client: Client, mina: Person) -> None:
+    statuses = [sign_in(client, f"name{n}", "x")[0] for n in range(31)]
+    elsewhere = sign_in(client, "mina", PASSWORD, address="192.0.2.2")[0]
+
+    assert (statuses, elsewhere) == ([422] * 30 + [429], 302)
+
+
+def test_success_clears_the_failures_of_the_account(client: Client, mina: Person) -> None:
+    for n in range(4):
+        sign_in(client, "mina", f"wrong {n}")
+    sign_in(client, "mina", PASSWORD)
+    statuses = [sign_in(client, "mina", "x")[0] for _ in range(6)]
+
+    assert statuses == [422] * 5 + [429]
+
+
+def test_success_leaves_the_failures_of_the_address(client: Client, mina: Person) -> None:
+    for n in range(29):
+        sign_in(client, f"name{n}", "x")
+    sign_in(client, "mina", PASSWORD)
+    statuses = [sign_in(client, f"other{n}", "x")[0] for n in range(2)]
+
+    assert statuses == [422, 429]
+
+
+def test_classroom_behind_one_address_signs_in(client: Client, mina: Person) -> None:
+    assert [sign_in(Client(), "mina", PASSWORD)[0] for _ in range(40)] == [302] * 40
+
+
+def test_locked_account_opens_when_the_window_has_passed(client: Client, ines: Person) -> None:
+    for n in range(20):
+        sign_in(client, "ines", f"wrong {n}")
+    Tries.objects.update(since=timezone.now() - timedelta(minutes=15))
+
+    assert sign_in(client, "ines", PASSWORD) == (302, [])
+
+
+def test_made_up_addresses_do_not_get_round_the_throttle(
+    client: Client, settings: Settings
+) -> None:
+    settings.PROXIES = 1
+    statuses = [
+        client.post(
+            reverse("sign-in"),
+            {"sign_in_name": f"name{n}", "password": "x"},
+            headers={"X-Forwarded-For": f"203.0.113.{n}, 198.51.100.1"},
+        ).status_code
+        for n in range(31)
+    ]
+
+    assert statuses == [422] * 30 + [429]
+
+
+@pytest.mark.django_db(transaction=True)
+def test_passwords_tried_at_once_are_all_counted(mina: Person) -> None:
+    start = Barrier(12)
+
+    def one_try(number: int) -> int:
+        start.wait()
+        try:
+            return sign_in(Client(), "mina", f"wrong {number}", address=f"192.0.2.{number}")[0]
+        finally:
+            connection.close()
+
+    with ThreadPoolExecutor(12) as pool:
+        statuses = sorted(pool.map(one_try, range(12)))
+
+    assert statuses == [422] * 5 + [429] * 7
+
+
+@pytest.mark.parametrize(
+    ("wanted", "goes_to"),
+    [
+        ("/lessons/?a=1", "/lessons/?a=1"),
+        ("", "/"),
+        ("http://testserver/record/", "http://testserver/record/"),
+        ("https://elsewhere.example/", "/"),
+        ("//elsewhere.example/", "/"),
+        ("/\\elsewhere.example/", "/"),
+        ("javascript:alert(1)", "/"),
+        ("/a\nSet-Cookie: b=c", "/a%0ASet-Cookie:%20b=c"),
+    ],
+)
+def test_sign_in_goes_on_to_a_page_of_this_site(
+    client: Client, mina: Person, wanted: str, goes_to: str
+) -> None:
+    fields = {"sign_in_name": "mina", "password": PASSWORD, "next": wanted}
+
+    assert client.post(reverse("sign-in"), fields).headers["Location"] == goes_to
+
+
+def test_page_wanted_is_kept_through_a_wrong_password(client: Client, mina: Person) -> None:
+    fields = {"sign_in_name": "mina", "password": "x", "next": "/lessons/"}
+    response = client.post(reverse("sign-in"), fields)
+
+    assert response.context["next"] == "/lessons/"
+
+
+def test_password_is_not_sent_back(client: Client, mina: Person) -> None:
+    fields = {"sign_in_name": "mina", "password": "a wrong one"}
+    response = client.post(reverse("sign-in"), fields)
+
+    assert "a wrong one" not in response.content.decode()
+
+
+def test_whoever_is_signed_in_needs_no_door(mina: Person, client_of: ClientOf) -> None:
+    response = client_of(mina).get(reverse("sign-in"), {"next": "/record/"})
+
+    assert response.headers["Location"] == "/record/"
+
+
+def test_signing_in_gives_the_session_a_new_key(client: Client, mina: Person) -> None:
+    session = client.session
+    session["seen"] = True
+    session.save()
+    before = session.session_key
+    sign_in(client, "mina", PASSWORD)
+
+    assert client.session.session_key != before
+
+
+def test_sign_out_ends_the_session(mina: Person, client_of: ClientOf) -> None:
+    client = client_of(mina)
+    response = client.post(reverse("sign-out"))
+
+    assert (response.headers["Location"], signed_in(client)) == ("/", False)
+
+
+def test_sign_out_by_a_link_does_nothing(mina: Person, client_of: ClientOf) -> None:
+    client = client_of(mina)
+    response = client.get(reverse("sign-out"))
+
+    assert (response.status_code, signed_in(client)) == (405, True)
+
+
+def test_form_from_an_old_page_is_refused_kindly(mina: Person) -> None:
+    client = Client(enforce_csrf_checks=True)
+    fields = {"sign_in_name": "mina", "password": PASSWORD}
+    response = client.post(reverse("sign-in"), fields)
+
+    assert (response.status_code, heading(response)) == (403, "The page was too old")
+
+
+def test_sign_in_page_is_not_cached(client: Client, db: None) -> None:
+    response = client.get(reverse("sign-in"))
+
+    assert "no-store" in response.headers["Cache-Control"]

@@ -88,6 +88,20 @@ def test_runs_over_many_pages_are_found_and_replaced() -> None:
     assert list(over(runs, (0, 2 * count, None))) == []
 
 
+def test_run_joins_its_neighbours_across_pages() -> None:
+    # Touching runs that don't go on into one another; somewhere a page ends between two.
+    apart: Runs[Numbered] = Runs()
+    for frame in range(5 * PAGE):
+        apart = over(apart, (frame, frame + 1, 2 * frame))
+
+    for frame in range(1, 5 * PAGE):
+        goes_on = over(apart, (frame, frame + 1, 2 * frame - 1))
+        assert goes_on.at(frame) == Run(frame - 1, frame + 1, Numbered(2 * frame - 2))
+        leads_up = over(apart, (frame - 1, frame, 2 * frame - 1))
+        assert leads_up.at(frame) == Run(frame - 1, frame + 1, Numbered(2 * frame - 1))
+        assert len(goes_on) == len(leads_up) == len(apart) - 1
+
+
 def test_runs_stay_as_they_were_when_others_are_made_from_them() -> None:
     before = over(Runs(), (0, 10, 0))
     kept = list(before)

@@ -50,6 +50,7 @@ class Person(AbstractBaseUser, PermissionsMixin):
         ADMINISTRATOR = "administrator", "Administrator"
 
     sign_in_name = models.CharField(
+        "sign-in name",
         max_length=150,
         unique=True,
         validators=[
@@ -61,9 +62,11 @@ class Person(AbstractBaseUser, PermissionsMixin):
         error_messages={"unique": "Someone already signs in with this name. Choose another."},
     )
     name = models.CharField(max_length=120)
-    email = models.EmailField(blank=True)
+    email = models.EmailField("e-mail", blank=True)
     role = models.CharField(max_length=20, choices=Role, default=Role.LEARNER)
-    is_active = models.BooleanField(default=True)
+    is_active = models.BooleanField(
+        "open", default=True, help_text="A closed account can’t be signed in to."
+    )
     joined_at = models.DateTimeField(default=timezone.now)
 
     objects = PersonManager()

@@ -2,6 +2,7 @@
 
 from django.conf import settings
 from django.contrib.auth import login, logout
+from django.contrib.auth.views import redirect_to_login
 from django.core.exceptions import PermissionDenied
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, resolve_url
@@ -10,8 +11,8 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.forms import SignInForm
+from course.cohorts.models import Person
 from course.cohorts.passwords import person_signing_in
 from course.cohorts.views.limits import limited
 from course.cohorts.views.pages import form_page, posted
@@ -44,13 +45,13 @@ def next_wanted(request: HttpRequest) -> str:
     return request.POST.get("next", request.GET.get("next", ""))
 
 
-def next_page(request: HttpRequest) -> str:
-    """Where the person was going: a page of this site, or the first one."""
+def next_page(request: HttpRequest, otherwise: str = settings.LOGIN_REDIRECT_URL) -> str:
+    """Where the person was going, if it is on this site."""
     wanted = next_wanted(request)
     safe = url_has_allowed_host_and_scheme(
         wanted, allowed_hosts={request.get_host()}, require_https=request.is_secure()
     )
-    return wanted if safe else resolve_url(settings.LOGIN_REDIRECT_URL)
+    return wanted if safe else resolve_url(otherwise)
 
 
 @require_POST
@@ -60,9 +61,11 @@ def sign_out(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
-@sign_in_required
-def administration_door(request: SignedInRequest) -> HttpResponse:
-    """Administrators come in by the site's own door, whose tries are counted."""
+def administration_door(request: HttpRequest) -> HttpResponse:
+    """Where the admin site sends whoever may not see it: to the door whose tries are counted."""
+    wanted = next_page(request, "admin:index")
+    if not isinstance(request.user, Person):
+        return redirect_to_login(wanted)
     if not request.user.is_administrator:
         raise PermissionDenied("This page is for administrators.")
-    return redirect("admin:index")
+    return redirect(wanted)

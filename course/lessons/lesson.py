@@ -8,6 +8,7 @@ from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
 from exercises.tape import Session
 
+Answer = str | int | bool
 BoxKind = Literal["example", "goes-wrong", "caution"]
 KICKERS: dict[BoxKind, str] = {
     "example": "Worked example",
@@ -27,7 +28,7 @@ class Claim:
     text: str
     check: str
     given: dict[str, Any]
-    expect: str | int | bool
+    expect: Answer
     line: int
 
 

@@ -137,7 +137,9 @@ class Reader:
         return section
 
     def _claim_id(self, name: str, line: int) -> None:
-        if not name or name in self._ids:
+        if not name:
+            raise LessonProblem(line, "A heading has words, or a name: {#name}.")
+        if name in self._ids:
             raise LessonProblem(line, f"The name “{name}” is used twice; give one {{#another}}.")
         self._ids.add(name)
 
@@ -173,7 +175,8 @@ def _prose(tokens: Sequence[Token]) -> Prose:
 
 
 def _html(tokens: Sequence[Token]) -> str:
-    return MARKDOWN.renderer.render(tokens, MARKDOWN.options, {})
+    html: str = MARKDOWN.renderer.render(tokens, MARKDOWN.options, {})
+    return html
 
 
 def _plain(tokens: Sequence[Token]) -> str:

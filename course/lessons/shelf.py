@@ -77,7 +77,10 @@ def read_shelf(folder: Path) -> Shelf:
     problems: list[Problem] = []
     for path in sorted(folder.glob("*.md")):
         try:
-            lessons[path] = read_lesson(path, len(lessons) + 1)
+            lesson = read_lesson(path)
+            if lesson.slug in {each.slug for each in lessons.values()}:
+                raise LessonProblem(3, f"Another lesson has the slug “{lesson.slug}”.")
+            lessons[path] = lesson
         except LessonProblem as found:
             problems.append(Problem(str(path), found.line, found.problem))
     problems += _broken_links(lessons)
@@ -87,7 +90,7 @@ def read_shelf(folder: Path) -> Shelf:
     return Shelf(numbered, tuple(problems))
 
 
-def read_lesson(path: Path, number: int) -> Lesson:
+def read_lesson(path: Path) -> Lesson:
     """One lesson; raises LessonProblem for the first thing that is wrong in it."""
     try:
         parted = front.split(path.read_text(encoding="utf-8"))
@@ -98,7 +101,7 @@ def read_lesson(path: Path, number: int) -> Lesson:
     reader = Reader()
     parts = reader.parts(parted.body, parted.body_line)
     lesson = Lesson(
-        number=number,
+        number=0,
         front=given,
         parts=parts,
         sections=tuple(reader.sections),

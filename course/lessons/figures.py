@@ -1,0 +1,41 @@
+"""Checks of claims about benches, and about noise through a chain of copies."""
+
+import math
+
+from course.lessons.lesson import Answer, Lesson
+from exercises.tape import Bench, Rate
+
+
+def duration(frames: int, rate: Rate) -> str:
+    """Frames in words: “2 seconds”, “1 second 5 frames”, “3 frames”."""
+    seconds, rest = divmod(frames, rate.nominal)
+    return " ".join(
+        f"{count} {word}{'' if count == 1 else 's'}"
+        for count, word in ((seconds, "second"), (rest, "frame"))
+        if count or (word == "second" and not frames)
+    )
+
+
+def bench_figure(lesson: Lesson, *, figure: str, rate: str) -> Answer:
+    """A default of the bench: lock, relock or erase_gap."""
+    bench = Bench.default(Rate(rate))
+    return duration(getattr(bench, figure), bench.rate)
+
+
+def pulses_a_second(lesson: Lesson, *, rate: str) -> Answer:
+    return f"{float(Rate(rate).fraction):.2f}".removesuffix(".00")
+
+
+def pulse_spacing(lesson: Lesson, *, millimetres_a_second: float, rate: str) -> Answer:
+    """Millimetres of tape between two pulses, one pulse a frame."""
+    return f"{millimetres_a_second / float(Rate(rate).fraction):.2f}"
+
+
+def chain_snr(lesson: Lesson, *, chain: list[float]) -> Answer:
+    """Signal-to-noise in dB through a chain of recordings: their noise powers add."""
+    return f"{-10 * math.log10(sum(10 ** (-each / 10) for each in chain)):.1f}"
+
+
+def noise_grade(lesson: Lesson, *, grade: int) -> Answer:
+    """Signal-to-noise in dB at a grade of ITU-R BT.500, by the CCIR formula."""
+    return f"{23 - grade + 1.1 * grade**2:.1f}"

@@ -13,6 +13,7 @@ from course.lessons.lesson import Answer, Claim, Lesson
 Check = Callable[..., Answer]
 
 CHECKS: dict[str, Check] = {
+    "all-clean": drawn.all_clean,
     "bench-figure": figures.bench_figure,
     "chain-snr": figures.chain_snr,
     "edit-length": drawn.edit_length,

@@ -38,6 +38,13 @@ def state_length(
     return duration(sum(length for length in stretches if length > 0), session.bench.rate)
 
 
+def all_clean(lesson: Lesson, *, within: list[int], **at: Any) -> Answer:
+    """Whether every frame between two plays cleanly."""
+    first, last = within
+    played = session_of(lesson, **at).played()
+    return all(each.state == "clean" for each in played if each.start < last and each.end > first)
+
+
 def faults_by(lesson: Lesson, *, edit: int, states: list[str], **at: Any) -> Answer:
     """How many stretches are in one of these states because of an edit, by index."""
     played = session_of(lesson, **at).played()

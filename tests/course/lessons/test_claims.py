@@ -33,6 +33,8 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
 @pytest.mark.parametrize(
     ("check", "given", "answer"),
     [
+        ("all-clean", {**ONE, "within": [250, 400]}, True),
+        ("all-clean", {**ONE, "within": [250, 401]}, False),
         ("bench-figure", {"figure": "lock", "rate": "29.97"}, "5 seconds"),
         ("chain-snr", {"chain": [46]}, "46.0"),
         ("edit-length", {**AFTER, "edit": 0}, "6 seconds"),

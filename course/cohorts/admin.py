@@ -83,14 +83,15 @@ class PersonAdmin(UserAdmin):  # type: ignore[type-arg]
 
 @admin.register(Cohort)
 class CohortAdmin(admin.ModelAdmin):  # type: ignore[type-arg]
-    list_display = ["name", "learners_now", "spoken_code", "started_at"]
+    list_display = ["name", "learners_now", "joining_code", "started_at"]
     list_filter = ["instructors"]
     search_fields = ["name"]
-    fields = ["name", "instructors", "spoken_code", "started_at"]
-    readonly_fields = ["spoken_code"]
+    fields = ["name", "instructors", "joining_code", "started_at"]
+    readonly_fields = ["joining_code"]
     autocomplete_fields = ["instructors"]
     inlines = [PlaceInline]
     actions = ["renew_codes"]
+    view_on_site = False  # a cohort's own page is for those who teach it
 
     def get_queryset(self, request: HttpRequest) -> QuerySet[Cohort]:
         return Cohort.objects.with_sizes()
@@ -98,6 +99,10 @@ class CohortAdmin(admin.ModelAdmin):  # type: ignore[type-arg]
     @admin.display(description="learners", ordering="size")
     def learners_now(self, cohort: Cohort) -> int:
         return cohort.size  # type: ignore[attr-defined, no-any-return]
+
+    @admin.display(ordering="join_code")
+    def joining_code(self, cohort: Cohort) -> str:
+        return cohort.spoken_code if cohort.pk else "made when the cohort is saved"
 
     @admin.action(description="Renew the joining codes of selected cohorts")
     def renew_codes(self, request: HttpRequest, cohorts: QuerySet[Cohort]) -> None:

@@ -1,6 +1,9 @@
 """The forms of the administrators' pages about people."""
 
+from typing import Any
+
 from django import forms
+from django.contrib.admin.widgets import AdminTextInputWidget
 from django.contrib.auth.forms import AdminPasswordChangeForm, BaseUserCreationForm
 
 from course.cohorts import throttle
@@ -11,7 +14,7 @@ from course.cohorts.models import Person
 class PersonForm(forms.ModelForm):  # type: ignore[type-arg]
     """A person, without the password: that has a page of its own."""
 
-    name = TitleField()
+    name = TitleField(widget=AdminTextInputWidget)
 
     class Meta:
         model = Person
@@ -20,7 +23,7 @@ class PersonForm(forms.ModelForm):  # type: ignore[type-arg]
 
 
 class NewPersonForm(BaseUserCreationForm):  # type: ignore[type-arg]
-    name = TitleField()
+    name = TitleField(widget=AdminTextInputWidget)
 
     class Meta:
         model = Person
@@ -30,6 +33,13 @@ class NewPersonForm(BaseUserCreationForm):  # type: ignore[type-arg]
 
 class SetPasswordForm(AdminPasswordChangeForm):  # type: ignore[type-arg]
     """A new password for somebody; their failures to sign in are forgotten."""
+
+    def __init__(self, *args: Any, **options: Any) -> None:
+        super().__init__(*args, **options)
+        # There is no other way in here than a password, so none to leave it off for.
+        self.fields.pop("usable_password", None)
+        for field in self.fields.values():
+            field.required = True
 
     def save(self, commit: bool = True) -> Person:
         person: Person = super().save(commit)

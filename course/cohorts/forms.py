@@ -90,7 +90,7 @@ class NewPasswordForm(forms.Form):
 
 
 class ChangePasswordForm(NewPasswordForm):
-    current_password = PasswordField(label="Password now", autocomplete="current-password")
+    current_password = PasswordField(label="Your password now", autocomplete="current-password")
 
     field_order = ["current_password", "new_password", "again"]
 

@@ -172,7 +172,6 @@ def test_password_set_by_an_administrator_opens_a_throttled_account(
     for _ in range(5):
         count_try(account_limit("mina"))
     fields = {
-        "usable_password": "true",
         "password1": "bars-and-leader",
         "password2": "bars-and-leader",
     }
@@ -182,6 +181,13 @@ def test_password_set_by_an_administrator_opens_a_throttled_account(
     )
 
     assert then.status_code == 302
+
+
+def test_password_page_needs_a_password(ada: Person, mina: Person, client_of: ClientOf) -> None:
+    fields = {"usable_password": "false", "unset-password": "1", "password1": "", "password2": ""}
+    client_of(ada).post(reverse("admin:auth_user_password_change", args=[mina.pk]), fields)
+
+    assert Client().login(username="mina", password=PASSWORD)
 
 
 def test_administrator_forgets_failed_sign_ins(

@@ -74,6 +74,20 @@ def master_run_up(attempt: Attempt, tape: Tape) -> Tape:
     return in_phase(tape, first.start if first else start, last.end if last else at)
 
 
+def closed_hole(attempt: Attempt, tape: Tape) -> Tape:
+    """A short hole before the recording closed: what lies before it runs on through it."""
+    at = attempt.change.at
+    runs = [run for run in tape.control.runs if run.end < at]
+    if tape.control.at(at - 1) or not runs or at - runs[-1].end > attempt.bench.erase_gap:
+        return tape
+    start = runs[-1].end
+    for track in SIDES:
+        held = side(tape, track).at(start - 1)
+        running = [Run(start, at, held.tail(start).value)] if held else []
+        tape = with_runs(tape, (track,), start, at, running)
+    return in_phase(tape, runs[-1].start, at)
+
+
 def source_run_up(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
     """The copy settled as if the player had had its run-up."""
     edit, bench = attempt.edit, attempt.bench
@@ -146,6 +160,7 @@ BELIEFS: dict[str, Belief] = {
         Belief("insert-lays-pulses", INSERTS, before=laid_pulses),
         Belief("assemble-picks-tracks", (Mode.ASSEMBLE,), after=picked_tracks),
         Belief("assemble-ends-clean", (Mode.ASSEMBLE,), after=clean_end),
+        Belief("gap-heals", ANY, before=closed_hole),
         Belief("no-source-run-up", ANY, after=source_run_up),
         Belief("no-master-run-up", ANY, before=master_run_up),
         Belief("insert-pushes-along", INSERTS, after=pushed_along),

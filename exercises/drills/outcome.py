@@ -105,6 +105,8 @@ class Outcome:
             yield f"It leaves the {listed([*left, 'pulses'])} as they are."
             return
         yield f"Assemble records picture, sound and pulses {where}."
+        if self.attempt.master.run_up(change.at) >= bench.lock:
+            yield "Its pulses run on in phase from those before."
         wiped = min(bench.erase_gap, self.tape.length - change.end)
         if wiped:
             until = self._code(change.end + wiped)

@@ -2,8 +2,15 @@
 
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.kind import Kind
+from exercises.drills.spot_described import SPOT_DESCRIBED
 
-KINDS: dict[str, Kind] = {kind.slug: kind for kind in (CHOOSE_MODE,)}
+KINDS: dict[str, Kind] = {
+    kind.slug: kind
+    for kind in (
+        CHOOSE_MODE,
+        SPOT_DESCRIBED,
+    )
+}
 
 
 def kind(slug: str) -> Kind:

@@ -21,4 +21,6 @@ RUN_UP = (
 MOVES = "Nothing on a tape moves: a recording replaces what is there."
 CUT = "A cut is all that two machines can make."
 ONE_TAKE = "Keep an edit inside one take: at the end of a take the pulses end with it."
+NO_GAP = "An assemble follows at the very frame where the last one ended, or leaves a hole."
+ONE_PHASE = "Prepare a tape in one go: where a second recording begins, the pulses jump."
 AFTERWARDS = "Blank tape after the last shot is no fault: the next assemble goes there."

@@ -12,22 +12,17 @@ from exercises.tape import Bench, Rate, label
 
 @dataclass(frozen=True, slots=True)
 class Clip:
-    """`[in_, out)` of a source tape, and the take `[first, last)` that it is cut from."""
+    """`[in_, out)` of a source tape, and the takes around it, `[first, last)` each."""
 
     tape: str
     in_: int
     out: int
-    first: int
-    last: int
+    takes: tuple[tuple[int, int], ...]
     shot: Shot
 
     @property
     def length(self) -> int:
         return self.out - self.in_
-
-    def cut(self, in_: int, out: int) -> "Clip":
-        """Another stretch of the same take."""
-        return Clip(self.tape, in_, out, self.first, self.last, self.shot)
 
 
 class Scene:
@@ -40,10 +35,10 @@ class Scene:
         self.person = draw.pick(PEOPLE)
         self.room = draw.pick(BENCHES)
         self.length = draw.pick((10, 15, 20, 30)) * 60 * self.rate.nominal
-        self.clips: list[Clip] = []
         self._unused: dict[tuple[Shot, ...], Iterator[Shot]] = {}
         self._recorded: list[Json] = []
         self._takes: dict[str, list[tuple[int, int]]] = {}
+        self._reach: dict[str, int] = {}
         self._edits: list[Json] = []
 
     def document(self) -> Json:
@@ -72,23 +67,30 @@ class Scene:
         return length(frames, self.rate)
 
     def clip(
-        self, frames: int, shots: tuple[Shot, ...] = ACTIONS, *, run_up: int | None = None
+        self,
+        frames: int,
+        shots: tuple[Shot, ...] = ACTIONS,
+        *,
+        run_up: int | None = None,
+        stops: int | None = None,
+        joint: int | None = None,
     ) -> Clip:
         """A stretch of a new take, with more run-up than the machines need unless told.
 
-        It shows a shot that the scene has not used yet.
+        It shows a shot that the scene has not used yet. The take ends after it, or within
+        it after `stops` frames, or gives way to another take after `joint` frames.
         """
         tape = self.draw.pick(TAPES)
-        taken = self._takes.setdefault(tape, [])
-        first = (taken[-1][1] if taken else self.seconds(0, 900)) + self.seconds(0, 40)
+        reach = self._reach[tape] if tape in self._reach else self.seconds(0, 900)
+        first = reach + self.seconds(1, 40)
         in_ = first + (self.seconds(7, 25) if run_up is None else run_up)
-        last = in_ + frames + self.seconds(4, 12)
-        taken.append((first, last))
+        last = in_ + frames + self.seconds(4, 12) if stops is None else in_ + stops
+        takes = ((first, last),) if joint is None else ((first, in_ + joint), (in_ + joint, last))
+        self._takes.setdefault(tape, []).extend(takes)
+        self._reach[tape] = max(last, in_ + frames)
         if shots not in self._unused:
             self._unused[shots] = iter(self.draw.shuffled(shots))
-        clip = Clip(tape, in_, in_ + frames, first, last, next(self._unused[shots]))
-        self.clips.append(clip)
-        return clip
+        return Clip(tape, in_, in_ + frames, takes, next(self._unused[shots]))
 
     def record(self, start: int, end: int, what: str) -> None:
         """A pass that was recorded before the first edit; passes come in order."""
@@ -104,6 +106,20 @@ class Scene:
         tracks = {"picture": picture, "sound": sound}
         self._edits.append({"mode": "insert", **tracks, **_place(clip, at)})
         return at + clip.length
+
+
+def opening(scene: Scene) -> str:
+    """A first sentence: who works where, on what."""
+    person, room = scene.person, scene.room
+    return scene.draw.pick(
+        (
+            f"{person} is cutting The Bridge Keeper on {room}.",
+            f"{person} has {room} until noon, for The Bridge Keeper.",
+            f"On {room}, {person} is working on The Bridge Keeper.",
+            f"It is {person}’s turn on {room}. The film is The Bridge Keeper.",
+            f"{person} sits at {room} with the master of The Bridge Keeper.",
+        )
+    )
 
 
 def _place(clip: Clip, at: int) -> Json:

@@ -7,7 +7,8 @@ from exercises.drills.choose_mode.scenario import Scenario
 from exercises.drills.choose_mode.situations import DRAWN, Situation, name
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Ask, Json, Question
-from exercises.drills.scene import Scene
+from exercises.drills.phrases import listed
+from exercises.drills.scene import Scene, opening
 from exercises.tape import tape_map
 
 MARGIN = 20  # seconds of tape that a map shows on either side of the edit
@@ -32,7 +33,9 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         return None
     return Question(
         situation=name(situation),
-        asks=(Ask(name="mode", legend="Which recording makes this change?", options=OPTIONS),),
+        asks=(
+            Ask(name="mode", legend="Which single recording makes this change?", options=OPTIONS),
+        ),
         shown=shown(scenario),
         key=key(scenario, right),
     )
@@ -53,25 +56,12 @@ def shown(scenario: Scenario) -> Json:
     }
 
 
-def opening(scene: Scene) -> str:
-    person, room = scene.person, scene.room
-    return scene.draw.pick(
-        (
-            f"{person} is cutting The Bridge Keeper on {room}.",
-            f"{person} has {room} until noon, for The Bridge Keeper.",
-            f"On {room}, {person} is working on The Bridge Keeper.",
-            f"It is {person}’s turn on {room}. The film is The Bridge Keeper.",
-            f"{person} sits at {room} with the master of The Bridge Keeper.",
-        )
-    )
-
-
 def facts(scenario: Scenario) -> list[list[str]]:
     """What to look up before an edit: pairs of a term and its value."""
     scene, clip, change = scenario.scene, scenario.clip, scenario.change
     return [
         ["Source", f"{clip.tape}: {clip.shot.picture}. Heard with it: {clip.shot.sound}."],
-        ["The take runs", scene.span(clip.first, clip.last)],
+        ["The take runs", listed([scene.span(*take) for take in clip.takes])],
         ["Edit in and out there", scene.span(clip.in_, clip.out)],
         ["On the master", f"{scene.span(change.at, change.end)}, {scene.lasting(clip.length)}"],
         [

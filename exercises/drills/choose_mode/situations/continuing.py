@@ -58,10 +58,10 @@ def next_shot_on_prepared_tape(scene: Scene) -> Scenario:
     end = scene.code(film.end + clip.length)
     wish = scene.draw.pick(
         (
-            f"{goes_on(scene, clip, film.end)} After it the tape must stay as prepared: "
-            "the end of the film will be laid there first.",
-            f"{goes_on(scene, clip, film.end)} The black from {end} on must stay usable too, "
-            "for the shots still to come.",
+            f"{goes_on(scene, clip, film.end)} After it the tape must stay as prepared, "
+            "for the shots that follow.",
+            f"{goes_on(scene, clip, film.end)} The black from {end} on must stay usable: "
+            "more shots are to come.",
             f"{goes_on(scene, clip, film.end)} Nor may the black after {end} be touched.",
         )
     )
@@ -211,7 +211,7 @@ def gap_before_the_last_shot(scene: Scene) -> Scenario:
             f"and {scene.code(late)} the tape is blank.",
             f"At {scene.code(film.end)} the last shot should have followed, {picture}. "
             f"It was laid by assemble from {scene.code(late)} on, and the tape between is blank. "
-            f"The film before it begins at {scene.code(film.start)} and is sound.",
+            f"The film before it begins at {scene.code(film.start)} and plays well.",
         )
     )
     span = scene.span(film.end, film.end + again.length)

@@ -49,7 +49,7 @@ def missing_picture(scene: Scene) -> Scenario:
         (
             "Black was recorded along the whole tape. Over it a voice was laid, "
             f"{talk.shot.sound}, {scene.span(start, end)}, and then pictures; "
-            f"only {span} the picture is still black.",
+            f"but {span} the picture is still black.",
             f"On a tape prepared with black, the sound is complete {scene.span(start, end)}: "
             f"{talk.shot.sound}. The pictures over it are complete too, but for a black "
             f"stretch {span}.",
@@ -74,7 +74,7 @@ def card_over_sound(scene: Scene) -> Scenario:
     wish = scene.draw.pick(
         (
             f"{scene.person} wants to show {card} {span}. What is heard there, "
-            f"{middle.clip.shot.sound}, must be heard on; nothing else may change.",
+            f"{middle.clip.shot.sound}, must go on; nothing else may change.",
             f"Show {card} {span}, and leave the sound and everything around it alone.",
         )
     )

@@ -14,7 +14,7 @@ BLACK = (Shot("black", "silence"),)
 def short_take(scene: Scene, frames: int) -> tuple[Clip, str]:
     """A clip too near the start of its take, and what could be done about it."""
     clip = scene.clip(frames, run_up=scene.seconds(0, 3.5))
-    ready = scene.code(clip.first + scene.bench.lock)
+    ready = scene.code(clip.takes[0][0] + scene.bench.lock)
     return clip, f"Begin the shot at {ready} or later in this take, or find another take."
 
 

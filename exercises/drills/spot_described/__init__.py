@@ -1,0 +1,17 @@
+"""Spot the bad edit, from a description: which fault, which edit, what now?"""
+
+from exercises.drills.kind import Kind
+from exercises.drills.spot_described.question import make
+from exercises.drills.spot_described.verdict import grade
+
+SPOT_DESCRIBED = Kind(
+    slug="spot-the-bad-edit",
+    title="Spot the bad edit",
+    purpose="What was done, and what is seen and heard: which fault, which edit, what now?",
+    skill="seeing-a-bad-edit",
+    lesson="assemble-and-insert",
+    revision=1,
+    template="drills/spot_described.html",
+    make=make,
+    grade=grade,
+)

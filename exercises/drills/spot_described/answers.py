@@ -1,0 +1,123 @@
+"""The three asks and their options, which are right, and what a wrong one reveals."""
+
+from collections.abc import Iterator
+
+from exercises.drills.beliefs import BELIEFS
+from exercises.drills.change import Mode
+from exercises.drills.kind import Ask, Option
+from exercises.drills.spot_described.case import Case
+from exercises.drills.spot_described.mends import Mend, least
+from exercises.drills.spot_described.state import Fault
+
+NOTHING, TAPE, LEAVE, LATER, TRACKING = "nothing", "tape", "leave", "later", "tracking"
+
+FAULT_OPTIONS = (
+    Option(value=Fault.NO_PULSES.value, text="There are no pulses on part of the film"),
+    Option(
+        value=Fault.ROLL.value,
+        text="There are pulses all along, but somewhere in the film they jump",
+    ),
+    Option(
+        value=Fault.UNSETTLED.value,
+        text="The pulses run on, but a machine was not locked while it was copied",
+    ),
+    Option(
+        value=Fault.BLANK.value,
+        text="There are pulses, but part of the film has no picture or no sound",
+    ),
+    Option(
+        value=Fault.OVER.value,
+        text="All of it plays, but something that was to stay is recorded over",
+    ),
+    Option(value=NOTHING, text="Nothing is wrong with the film"),
+)
+
+MEND_OPTIONS = (
+    Option(value=LEAVE, text="Leave it as it is"),
+    Option(value=TRACKING, text="Leave the tape, and adjust the tracking when it is played"),
+    Option(value=LATER, text="Go on, and mend it with the rest when the film is finished"),
+    Option(value=Mode.INSERT_PICTURE.value, text="Insert the picture of that part again"),
+    Option(value=Mode.INSERT_SOUND.value, text="Insert the sound of that part again"),
+    Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound of that part again"),
+    Option(
+        value=Mode.ASSEMBLE.value,
+        text="Go back before it and assemble from there on, all of the film that follows",
+    ),
+)
+
+
+def asks(edits: int) -> tuple[Ask, ...]:
+    return (
+        Ask(name="fault", legend="Which fault is it?", options=FAULT_OPTIONS),
+        Ask(name="edit", legend="Which edit caused it?", options=edit_options(edits)),
+        Ask(
+            name="mend",
+            legend="What now? Choose the least that puts it right.",
+            options=MEND_OPTIONS,
+        ),
+    )
+
+
+def edit_options(edits: int) -> tuple[Option, ...]:
+    return (
+        *(Option(value=str(number), text=f"Edit {number}") for number in range(1, edits + 1)),
+        Option(value=TAPE, text="None of them: the tape is at fault"),
+        Option(value=NOTHING, text="None of them: nothing is wrong"),
+    )
+
+
+def right_answers(case: Case) -> dict[str, str] | None:
+    """The right option for each ask; None where a case has no single answer."""
+    if case.fault is None:
+        return {"fault": NOTHING, "edit": NOTHING, "mend": LEAVE}
+    mend = least(case)
+    if mend is None or len(case.blamed) != 1:
+        return None
+    (edit,) = case.blamed
+    return {"fault": case.fault.value, "edit": str(edit + 1), "mend": mend.value}
+
+
+def revealed(case: Case, right: dict[str, str]) -> dict[str, dict[str, list[str]]]:
+    """By ask and wrong option: the beliefs that it reveals."""
+    blamed: dict[str, list[str]] = {TAPE: ["tape-fault"]}
+    if case.fault is None:
+        return {"fault": {}, "edit": blamed, "mend": {}}
+    unnoticed = _first(_hiding(case))
+    return {
+        "fault": {NOTHING: unnoticed} if unnoticed else {},
+        "edit": blamed,
+        "mend": {
+            LATER: ["mend-later"],
+            TRACKING: ["replay-repairs"],
+            **({LEAVE: unnoticed} if unnoticed else {}),
+            **_mends(case, right["mend"]),
+        },
+    }
+
+
+def _hiding(case: Case) -> Iterator[str]:
+    """The beliefs by which nothing went wrong."""
+    modes = {step.mode for step in case.steps}
+    for belief in BELIEFS.values():
+        if modes & set(belief.modes) and case.states((belief.id,))[-1].plays_as_meant():
+            yield belief.id
+
+
+def _mends(case: Case, right: str) -> dict[str, list[str]]:
+    """For each mend that is not right: the belief by which it would be enough."""
+    found = {}
+    for mode in Mode:
+        mend = Mend(case, mode)
+        if mode.value == right or mend.works():
+            continue
+        concerned = (belief.id for belief in BELIEFS.values() if mode in belief.modes)
+        beliefs = _first(belief for belief in concerned if mend.works((belief,)))
+        if beliefs:
+            found[mode.value] = beliefs
+    if right != Mode.ASSEMBLE and not Mend(case, Mode(right)).works(("insert-ends-ragged",)):
+        found[Mode.ASSEMBLE.value] = ["insert-ends-ragged"]
+    return found
+
+
+def _first(beliefs: Iterator[str]) -> list[str]:
+    return [belief for belief in (next(beliefs, None),) if belief]

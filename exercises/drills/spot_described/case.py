@@ -1,0 +1,103 @@
+"""A session edit by edit: what is wrong in the end, and which edit made it so."""
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Self
+
+from exercises.drills.beliefs import Attempt, recorded
+from exercises.drills.change import Change, Mode
+from exercises.drills.kind import Json
+from exercises.drills.spot_described.state import WORST_FIRST, Fault, State, Stretch
+from exercises.drills.tracks import with_runs
+from exercises.tape import Laid, Run, Session, Tape, read_session
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """An edit: the change that was meant by it, and the mode in which it was made."""
+
+    change: Change
+    mode: Mode
+
+
+class Case:
+    """The edits of a session, made one after the other on its master."""
+
+    def __init__(self, session: Session, steps: Sequence[Step]) -> None:
+        self.bench = session.bench
+        self.master = session.master
+        self.steps = tuple(steps)
+
+    @classmethod
+    def from_json(cls, stored: Json) -> Self:
+        session = read_session(stored["session"])
+        steps = [
+            Step(
+                Change.from_json(step, session.sources[step["source"]]),
+                Mode(step["mode"]),
+            )
+            for step in stored["steps"]
+        ]
+        return cls(session, steps)
+
+    def states(self, beliefs: Collection[str] = ()) -> list[State]:
+        """The master after each edit, by the rules or as a believer expects it."""
+        tape, meant = self.master, Tape.blank(self.master.length)
+        start, end = self.steps[0].change.at, 0
+        found = []
+        for step in self.steps:
+            tape = recorded(Attempt(tape, step.change, step.mode, self.bench), beliefs)
+            meant = as_meant(meant, step.change)
+            start, end = min(start, step.change.at), max(end, step.change.end)
+            found.append(State(tape, meant, self.bench, start, end))
+        return found
+
+    @cached_property
+    def all_states(self) -> list[State]:
+        return self.states()
+
+    @property
+    def last(self) -> State:
+        return self.all_states[-1]
+
+    @cached_property
+    def faults(self) -> tuple[Stretch, ...]:
+        """What is wrong in the end."""
+        return self.last.faults()
+
+    @property
+    def fault(self) -> Fault | None:
+        """The worst of it."""
+        kinds = {stretch.fault for stretch in self.faults}
+        return next((fault for fault in WORST_FIRST if fault in kinds), None)
+
+    @property
+    def start(self) -> int:
+        """Where what is wrong begins."""
+        return min(stretch.start for stretch in self.faults)
+
+    @property
+    def end(self) -> int:
+        return max(stretch.end for stretch in self.faults)
+
+    @cached_property
+    def blamed(self) -> frozenset[int]:
+        """The edits after which playback first showed what is wrong in the end, by index."""
+        return frozenset(self._first_shown(stretch) for stretch in self.faults)
+
+    def _first_shown(self, stretch: Stretch) -> int:
+        """The first edit after which this stretch was wrong, and stayed so."""
+        first = len(self.steps) - 1
+        for index in range(len(self.steps) - 1, -1, -1):
+            shown = self.all_states[index].faults()
+            if not any(fault.start <= stretch.start < fault.end for fault in shown):
+                break
+            first = index
+        return first
+
+
+def as_meant(meant: Tape, change: Change) -> Tape:
+    """The film as it was meant to be once this change is made."""
+    laid = Run(change.at, change.end, Laid(change.source.name, change.in_, 1, True))
+    return with_runs(meant, change.tracks, change.at, change.end, [laid])

@@ -1,0 +1,68 @@
+"""What can be done about a fault, each tried in the tape model."""
+
+from collections.abc import Collection
+from functools import cached_property
+
+from exercises.drills.beliefs import Attempt, recorded
+from exercises.drills.change import Change, Mode
+from exercises.drills.spot_described.case import Case, as_meant
+from exercises.drills.spot_described.state import State
+from exercises.tape import Source, Take, Tape
+
+# From the least work to the most; assemble lays everything from there on again.
+BY_WORK = (Mode.INSERT_PICTURE, Mode.INSERT_SOUND, Mode.INSERT_BOTH, Mode.ASSEMBLE)
+
+AGAIN = "again"
+
+
+class Mend:
+    """One recording that may put a case right: what was meant, from takes with enough run-up.
+
+    An insert covers the stretch that is wrong. An assemble begins at the last place before
+    it with pulses in phase for as long as a machine needs, and goes on to the film's end.
+    """
+
+    def __init__(self, case: Case, mode: Mode) -> None:
+        self.case, self.mode = case, mode
+        self.start = case.start
+        self.end = case.end
+        if mode is Mode.ASSEMBLE:
+            self.start = ready_before(case.last.tape, case.start, case.bench.lock)
+            self.end = case.last.end
+
+    @cached_property
+    def attempt(self) -> Attempt:
+        lock, frames = self.case.bench.lock, self.end - self.start
+        source = Source(AGAIN, (Take(0, 2 * lock + frames),))
+        change = Change(
+            source=source, in_=lock, out=lock + frames, at=self.start, tracks=self.mode.tracks
+        )
+        return Attempt(self.case.last.tape, change, self.mode, self.case.bench)
+
+    def result(self, beliefs: Collection[str] = ()) -> State:
+        """The master after it, next to the film as it is meant then."""
+        attempt, last = self.attempt, self.case.last
+        return State(
+            recorded(attempt, beliefs),
+            as_meant(last.meant, attempt.change),
+            last.bench,
+            min(last.start, self.start),
+            last.end,
+        )
+
+    def works(self, beliefs: Collection[str] = ()) -> bool:
+        return 0 <= self.start < self.end and self.result(beliefs).plays_as_meant()
+
+
+def ready_before(tape: Tape, frame: int, lock: int) -> int:
+    """The last frame up to `frame` with pulses in phase before it for `lock`; -1: there is none."""
+    for run in reversed(tape.control.runs):
+        last = min(run.end, frame)
+        if last - run.start >= lock:
+            return last
+    return -1
+
+
+def least(case: Case) -> Mode | None:
+    """The mode of the least recording that puts the case right; None where no one does."""
+    return next((mode for mode in BY_WORK if Mend(case, mode).works()), None)

@@ -1,0 +1,103 @@
+"""Sessions in which nothing goes wrong, though some of it may look as if it did."""
+
+from exercises.drills.change import Mode
+from exercises.drills.quay_street import ACTIONS, SOUNDS
+from exercises.drills.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RUN_UP
+from exercises.drills.spot_described.situations.laying import (
+    action,
+    cutaway,
+    either_tape,
+    ending,
+    new_sound,
+    new_tape,
+    next_shot,
+    replacement,
+    short,
+    talk,
+    used_tape,
+)
+from exercises.drills.spot_described.work import Work
+
+
+def shot_after_shot(work: Work) -> str:
+    mode = either_tape(work)
+    talk(work, mode)
+    action(work, mode)
+    action(work, mode)
+    return AFTERWARDS if mode is Mode.ASSEMBLE else PREPARED
+
+
+def over_an_old_exercise(work: Work) -> str:
+    mode = used_tape(work)
+    talk(work, mode)
+    action(work, mode)
+    if work.scene.draw.chance(0.5):
+        action(work, mode)
+    return AFTERWARDS
+
+
+def picture_over_a_voice(work: Work) -> str:
+    mode = either_tape(work)
+    voice = talk(work, mode)
+    action(work, mode)
+    cutaway(work, voice, short(work))
+    return ONE_TRACK
+
+
+def sound_under_a_picture(work: Work) -> str:
+    mode = either_tape(work)
+    talk(work, mode)
+    shot = action(work, mode)
+    new_sound(work, shot, work.scene.clip(shot.clip.length, SOUNDS))
+    if work.scene.draw.chance(0.5):
+        talk(work, mode)
+    return ONE_TRACK
+
+
+def shot_for_shot(work: Work) -> str:
+    mode = either_tape(work)
+    talk(work, mode)
+    middle = action(work, mode)
+    talk(work, mode)
+    replacement(work, middle, Mode.INSERT_BOTH)
+    return PREPARED
+
+
+def another_ending(work: Work) -> str:
+    mode = new_tape(work)
+    talk(work, mode)
+    action(work, mode)
+    ending(work, action(work, mode))
+    return CONTINUE
+
+
+def just_enough_run_up(work: Work) -> str:
+    scene = work.scene
+    mode = either_tape(work)
+    talk(work, mode)
+    run_up = scene.bench.lock + scene.draw.whole(0, scene.rate.nominal)
+    next_shot(work, mode, scene.clip(scene.seconds(8, 14), ACTIONS, run_up=run_up))
+    action(work, mode)
+    return RUN_UP
+
+
+def picture_to_the_end(work: Work) -> str:
+    """A new picture over the end of the last shot; its sound stays."""
+    mode = new_tape(work)
+    action(work, mode)
+    voice = talk(work, mode)
+    clip = short(work)
+    cutaway(work, voice, clip, at=voice.end - clip.length)
+    return ONE_TRACK
+
+
+WELL = (
+    shot_after_shot,
+    over_an_old_exercise,
+    picture_over_a_voice,
+    sound_under_a_picture,
+    shot_for_shot,
+    another_ending,
+    just_enough_run_up,
+    picture_to_the_end,
+)

@@ -1,0 +1,152 @@
+"""The edits that situations are put together from, each with its purpose in words."""
+
+from exercises.drills.change import Mode
+from exercises.drills.quay_street import ACTIONS, TALKS, Shot
+from exercises.drills.scene import Clip
+from exercises.drills.spot_described.work import Job, Work
+
+
+def new_tape(work: Work) -> Mode:
+    """A leader on a new tape; the film is laid by assemble."""
+    scene = work.scene
+    scene.record(0, start := scene.seconds(10, 25), "leader")
+    work.start = start
+    work.story = scene.draw.pick(
+        (
+            f"The master was a new tape with a leader of black as far as {scene.code(start)}.",
+            f"On a new tape black had been recorded as far as {scene.code(start)}, as a leader.",
+        )
+    )
+    return Mode.ASSEMBLE
+
+
+def prepared_tape(work: Work) -> Mode:
+    """Black along the whole tape; the film is laid by insert."""
+    scene = work.scene
+    scene.record(0, scene.length, "black")
+    work.start = scene.seconds(10, 25)
+    work.story = scene.draw.pick(
+        (
+            "The master had been prepared: black along the whole tape, recorded in one go.",
+            "Before the first edit, black was recorded from the start of the tape to its end.",
+        )
+    )
+    return Mode.INSERT_BOTH
+
+
+def used_tape(work: Work) -> Mode:
+    """An old exercise along the whole tape, not needed; the film is laid by assemble over it."""
+    scene = work.scene
+    scene.record(0, scene.length, "old exercise")
+    work.start = scene.seconds(10, 25)
+    work.story = scene.draw.pick(
+        (
+            "The tape was full, end to end, of an old exercise that nobody needs.",
+            "An old exercise had been recorded along the whole tape. It may go.",
+        )
+    )
+    return Mode.ASSEMBLE
+
+
+def jointed_tape(work: Work, joint: int) -> Mode:
+    """Black in two goes: the pulses begin anew at the joint."""
+    scene = work.scene
+    scene.record(0, joint, "black")
+    scene.record(joint, scene.length, "black")
+    work.story = scene.draw.pick(
+        (
+            f"The master had been prepared with black, in two goes: the first ended at "
+            f"{scene.code(joint)}, and the second began there.",
+            f"Black had been recorded along the whole tape, but at {scene.code(joint)} "
+            "the recorder was stopped and started again.",
+        )
+    )
+    return Mode.INSERT_BOTH
+
+
+def either_tape(work: Work) -> Mode:
+    return work.scene.draw.pick((new_tape, prepared_tape))(work)
+
+
+def next_shot(work: Work, mode: Mode, clip: Clip) -> Job:
+    """The film goes on, where it ends so far."""
+    picture = clip.shot.picture
+    purpose = work.scene.draw.pick(
+        (f"the next shot: {picture}.", f"the film goes on with {picture}.", f"next, {picture}.")
+    )
+    if not work.jobs:
+        purpose = f"the first shot: {picture}."
+    return work.lay(clip, work.end, mode, purpose)
+
+
+def talk(work: Work, mode: Mode) -> Job:
+    return next_shot(work, mode, work.scene.clip(work.scene.seconds(18, 50), TALKS))
+
+
+def action(work: Work, mode: Mode) -> Job:
+    return next_shot(work, mode, short(work))
+
+
+def short(work: Work, shots: tuple[Shot, ...] = ACTIONS) -> Clip:
+    return work.scene.clip(work.scene.seconds(6, 12), shots)
+
+
+def inside(work: Work, job: Job, frames: int) -> int:
+    """Somewhere well inside a job: where so many frames may begin."""
+    second = work.scene.rate.nominal
+    return work.scene.draw.whole(job.at + second, job.end - frames - second)
+
+
+def cutaway(
+    work: Work, job: Job, clip: Clip, mode: Mode = Mode.INSERT_PICTURE, at: int | None = None
+) -> Job:
+    """A new picture over part of a job, its sound meant to stay."""
+    picture, voice = clip.shot.picture, job.clip.shot.sound
+    purpose = work.scene.draw.pick(
+        (
+            f"new picture, {picture}. The sound there was to stay: {voice}.",
+            f"{picture}, to be seen while we go on hearing {voice}.",
+        )
+    )
+    at = inside(work, job, clip.length) if at is None else at
+    return work.lay(clip, at, mode, purpose, ("picture",))
+
+
+def new_sound(
+    work: Work, job: Job, clip: Clip, mode: Mode = Mode.INSERT_SOUND, at: int | None = None
+) -> Job:
+    """A new sound under a job, its picture meant to stay."""
+    picture, sound = job.clip.shot.picture, clip.shot.sound
+    purpose = work.scene.draw.pick(
+        (
+            f"another sound, {sound}. The picture there was to stay: {picture}.",
+            f"{sound}, to be heard while we go on seeing {picture}.",
+        )
+    )
+    return work.lay(clip, job.at if at is None else at, mode, purpose, ("sound",))
+
+
+def replacement(work: Work, job: Job, mode: Mode) -> Job:
+    """Another shot in the place of a job, exactly as long."""
+    clip = work.scene.clip(job.clip.length)
+    old, new = job.clip.shot.picture, clip.shot.picture
+    purpose = work.scene.draw.pick(
+        (
+            f"{new}, in the place of {old}. What follows was to stay.",
+            f"instead of {old}, {new}, exactly as long.",
+        )
+    )
+    return work.lay(clip, job.at, mode, purpose)
+
+
+def ending(work: Work, job: Job) -> Job:
+    """Another ending instead of the last job, and a longer one."""
+    clip = work.scene.clip(job.clip.length + work.scene.seconds(1, 6))
+    old, new = job.clip.shot.picture, clip.shot.picture
+    purpose = work.scene.draw.pick(
+        (
+            f"a new ending, {new}. The old one, {old}, could go.",
+            f"{new}, to end the film instead of {old}.",
+        )
+    )
+    return work.lay(clip, job.at, Mode.ASSEMBLE, purpose)

@@ -1,0 +1,107 @@
+"""A master played back next to the film as it was meant, and what is wrong with it."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+from itertools import chain
+
+from exercises.drills.tracks import with_runs
+from exercises.drills.wants import SIDES, Side, Trouble, Want, misses, side
+from exercises.tape import Bench, Condition, Laid, Run, Tape, Track, play
+
+
+class Fault(StrEnum):
+    """What can be wrong with a stretch of the film, worst first."""
+
+    NO_PULSES = "no-pulses"
+    ROLL = "roll"
+    BLANK = "blank"
+    UNSETTLED = "unsettled"
+    OVER = "over"
+
+
+WORST_FIRST = tuple(Fault)
+
+FAULTS = {
+    Condition.NO_CONTROL: Fault.NO_PULSES,
+    Condition.RELOCK: Fault.ROLL,
+    Condition.NO_PICTURE: Fault.BLANK,
+    Condition.NO_SOUND: Fault.BLANK,
+    Condition.UNSETTLED: Fault.UNSETTLED,
+    Condition.UNSETTLED_SOUND: Fault.UNSETTLED,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """`[start, end)` of the film with one fault; `tracks` where it is about one of them."""
+
+    fault: Fault
+    start: int
+    end: int
+    tracks: tuple[Side, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """A master after some edits; `meant` holds what should be there by then.
+
+    The film is `[start, end)`, from the first edit to the end of the last.
+    """
+
+    tape: Tape
+    meant: Tape
+    bench: Bench
+    start: int
+    end: int
+
+    def faults(self) -> tuple[Stretch, ...]:
+        """What playback shows within the film, and what plays there but was not meant."""
+        found = (*self._played(), *self._replaced())
+        return tuple(sorted(found, key=lambda stretch: (stretch.start, stretch.end)))
+
+    def plays_as_meant(self) -> bool:
+        return next(chain(self._played(), self._replaced()), None) is None
+
+    def _played(self) -> Iterator[Stretch]:
+        for state in play(self._where_meant(), self.bench):
+            start, end = max(state.start, self.start), min(state.end, self.end)
+            if state.state is not Condition.CLEAN and start < end:
+                yield Stretch(FAULTS[state.state], start, end)
+
+    def _replaced(self) -> Iterator[Stretch]:
+        for miss in misses(wanted(self.meant), self.tape, self.bench):
+            if miss.trouble is Trouble.OTHER:
+                yield Stretch(Fault.OVER, miss.start, miss.end, (miss.want.track,))
+
+    def _where_meant(self) -> Tape:
+        """The tape with something on each track wherever the film asks nothing of it."""
+        tape = self.tape
+        for track in SIDES:
+            for start, end in unmeant(side(self.meant, track), self.start, self.end):
+                tape = with_runs(tape, (track,), start, end, [Run(start, end, ANYTHING)])
+        return tape
+
+
+ANYTHING = Laid("anything", 0, 1, settled=True)
+
+
+def unmeant(track: Track[Laid], start: int, end: int) -> Iterator[tuple[int, int]]:
+    """The stretches of `[start, end)` where a track holds nothing."""
+    reached = start
+    for run in track.runs:
+        if reached < run.start:
+            yield reached, run.start
+        reached = run.end
+    if reached < end:
+        yield reached, end
+
+
+def wanted(meant: Tape) -> Iterator[Want]:
+    """All that lies on a tape, as wants."""
+    for track in SIDES:
+        for run in side(meant, track).runs:
+            laid = run.value
+            yield Want(
+                track=track, start=run.start, end=run.end, source=laid.source, frame=laid.frame
+            )

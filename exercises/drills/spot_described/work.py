@@ -1,0 +1,76 @@
+"""A session in the making: each edit with what was meant by it."""
+
+from dataclasses import dataclass
+
+from exercises.drills.change import Mode
+from exercises.drills.kind import Json
+from exercises.drills.phrases import begun, listed
+from exercises.drills.scene import Clip, Scene
+from exercises.drills.wants import SIDES, Side
+
+MODES = {
+    Mode.ASSEMBLE: "Assemble",
+    Mode.INSERT_PICTURE: "Insert picture",
+    Mode.INSERT_SOUND: "Insert sound",
+    Mode.INSERT_BOTH: "Insert picture and sound",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One edit as it was made, the tracks that it was meant to change, and the purpose."""
+
+    clip: Clip
+    at: int
+    mode: Mode
+    meant: tuple[Side, ...]
+    purpose: str
+
+    @property
+    def end(self) -> int:
+        return self.at + self.clip.length
+
+
+class Work:
+    """What was done to a master, edit by edit; `story` says what the master was before."""
+
+    def __init__(self, scene: Scene) -> None:
+        self.scene = scene
+        self.story = ""
+        self.start = 0
+        self.jobs: list[Job] = []
+
+    @property
+    def end(self) -> int:
+        """Where the film ends so far; before the first edit, where it is to begin."""
+        return max((job.end for job in self.jobs), default=self.start)
+
+    def lay(
+        self, clip: Clip, at: int, mode: Mode, purpose: str, meant: tuple[Side, ...] | None = None
+    ) -> Job:
+        """Add an edit; it was meant to record what it records, unless told."""
+        job = Job(clip, at, mode, mode.tracks if meant is None else meant, purpose)
+        if mode is Mode.ASSEMBLE:
+            self.scene.assemble(clip, at)
+        else:
+            picture, sound = (track in mode.tracks for track in SIDES)
+            self.scene.insert(clip, at, picture=picture, sound=sound)
+        self.jobs.append(job)
+        return job
+
+    def told(self) -> list[Json]:
+        """The edits in words."""
+        return [self._told(job) for job in self.jobs]
+
+    def _told(self, job: Job) -> Json:
+        scene, clip = self.scene, job.clip
+        takes = listed([scene.span(*take) for take in clip.takes])
+        return {
+            "mode": MODES[job.mode],
+            "where": scene.span(job.at, job.end),
+            "purpose": begun(job.purpose),
+            "source": f"{clip.tape}, {scene.span(clip.in_, clip.out)}",
+            "takes": f"the take there runs {takes}"
+            if len(clip.takes) == 1
+            else f"the takes there run {takes}",
+        }

@@ -30,6 +30,7 @@ CHECKS: dict[str, Check] = {
     "run-up": drawn.run_up,
     "state-at": drawn.state_at,
     "state-length": drawn.state_length,
+    "stripe-width": figures.stripe_width,
     "track-unchanged": drawn.track_unchanged,
 }
 

@@ -31,6 +31,14 @@ def pulse_spacing(lesson: Lesson, *, millimetres_a_second: float, rate: str) -> 
     return f"{millimetres_a_second / float(Rate(rate).fraction):.2f}"
 
 
+def stripe_width(
+    lesson: Lesson, *, millimetres_a_second: float, degrees: float, rate: str
+) -> Answer:
+    """Millimetres from stripe to stripe, two stripes a frame, at this angle to the tape."""
+    along = millimetres_a_second / (2 * float(Rate(rate).fraction))
+    return f"{along * math.sin(math.radians(degrees)):.2f}"
+
+
 def chain_snr(lesson: Lesson, *, chain: list[float]) -> Answer:
     """Signal-to-noise in dB through a chain of recordings: their noise powers add."""
     return f"{-10 * math.log10(sum(10 ** (-each / 10) for each in chain)):.1f}"

@@ -2,7 +2,7 @@
 
 import pytest
 
-from course.lessons.figures import chain_snr, noise_grade, pulse_spacing
+from course.lessons.figures import chain_snr, noise_grade, pulse_spacing, stripe_width
 from course.lessons.lesson import Lesson
 from course.lessons.shelf import shelf
 
@@ -50,6 +50,14 @@ def test_distance_between_pulses(lesson: Lesson) -> None:
     told = float(pulse_spacing(lesson, millimetres_a_second=23.39, rate="25"))
 
     assert told == pytest.approx(0.9356, abs=0.005)
+
+
+def test_width_of_a_stripe(lesson: Lesson) -> None:
+    # IEC 60774-1, 625 lines: 5° 57' 50.3" and 23.39 mm/s, a published track pitch of 49 µm.
+    angle = 5 + 57 / 60 + 50.3 / 3600
+    told = float(stripe_width(lesson, millimetres_a_second=23.39, degrees=angle, rate="25"))
+
+    assert told == pytest.approx(0.049, abs=0.005)
 
 
 @pytest.mark.parametrize("words", ["imperceptible", "perceptible, but not annoying"])

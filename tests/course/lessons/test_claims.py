@@ -66,6 +66,11 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("state-length", {**AFTER, "state": "unsettled", "edit": 1}, "2 seconds"),
         ("state-length", {**AFTER, "state": "no-control", "edit": 0}, "2 seconds"),
         ("state-length", {**AFTER, "state": "no-control", "within": [500, 510]}, "10 frames"),
+        (
+            "stripe-width",
+            {"millimetres_a_second": 100, "degrees": 30, "rate": "25"},
+            "1.00",
+        ),
         ("track-unchanged", {**TWO, "track": "sound", "before": 1}, True),
         ("track-unchanged", {**TWO, "track": "picture", "before": 1}, False),
         ("track-unchanged", {**AFTER, "track": "control", "before": 1}, True),

@@ -38,7 +38,7 @@ OTHER_WORDS = {
     r"master tapes?|the master|programme master": "edit master",
     r"camera tapes? master|raw tapes?": "source tape",
     r"control pulses|sync pulses|CTL": "pulses",
-    r"out of phase|in phase": "in step, out of step",
+    r"out of step|pulses in step": "in phase, out of phase",
     r"SNR|S/N": "signal-to-noise",
     r"video": "picture, videotape",
 }

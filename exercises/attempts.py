@@ -71,7 +71,7 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
             return Attempt.objects.get(asked=asked)
         return Attempt.objects.create(
             asked=asked,
-            person=asked.person,
+            person_id=asked.person_id,
             drill=asked.drill,
             skill=asked.kind.skill,
             situation=question.situation,

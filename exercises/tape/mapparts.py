@@ -91,3 +91,15 @@ class Mark:
 
 def _listed(words: list[str]) -> str:
     return words[0] if len(words) == 1 else ", ".join(words[:-1]) + f" and {words[-1]}"
+
+
+def plain(value: Any) -> Any:
+    """Dataclasses as dicts and tuples as lists, all the way down, as JSON has them.
+
+    `dataclasses.asdict` copies every leaf; an answer's page makes three or four maps.
+    """
+    if isinstance(value, tuple):
+        return [plain(each) for each in value]
+    if hasattr(value, "__slots__") and not isinstance(value, str):
+        return {name: plain(getattr(value, name)) for name in value.__slots__}
+    return value

@@ -4,15 +4,14 @@ A map is made from a tape, kept with an attempt as JSON, and drawn by a template
 no HTML.
 """
 
-import json
 from collections.abc import Iterator, Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from typing import Any
 
 from exercises.tape import mapdrawing
 from exercises.tape.bench import Bench
 from exercises.tape.errors import TapeError
-from exercises.tape.mapparts import FaultMark, Lane, Mark
+from exercises.tape.mapparts import FaultMark, Lane, Mark, plain
 from exercises.tape.mapwindow import Window
 from exercises.tape.ruler import ticks
 from exercises.tape.tape import Tape
@@ -49,7 +48,7 @@ class TapeMap:
             yield f"From {fault.starts} to {fault.ends}, {fault.sentence}."
 
     def as_json(self) -> dict[str, Any]:
-        kept: dict[str, Any] = json.loads(json.dumps(asdict(self)))
+        kept: dict[str, Any] = plain(self)
         return kept
 
     @classmethod

@@ -1,6 +1,6 @@
 """Drills: the list, one question, its answer."""
 
-from django.http import Http404, HttpResponse
+from django.http import Http404, HttpResponse, QueryDict
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
 
@@ -30,7 +30,7 @@ def drills(request: SignedInRequest) -> HttpResponse:
 @sign_in_required
 def drill(request: SignedInRequest, slug: str) -> HttpResponse:
     asked = ask(request.user, drill_or_404(slug))
-    return show_question(request, asked, AnswerForm(asked.as_question()))
+    return show_question(request, asked, answer_form(asked))
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
@@ -40,7 +40,7 @@ def drill_ask(request: SignedInRequest, slug: str) -> HttpResponse:
     if not (request.htmx and request.method == "POST"):
         return redirect("drill", drill_or_404(slug).slug)
     asked = ask(request.user, drill_or_404(slug))
-    return show_question(request, asked, AnswerForm(asked.as_question()))
+    return show_question(request, asked, answer_form(asked))
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
@@ -50,7 +50,7 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     asked = get_object_or_404(Asked, token=token, person=request.user)
     if request.method != "POST":
         return redirect("drill", asked.drill) if asked.open else redirect("attempt", token)
-    form = AnswerForm(asked.as_question(), request.POST)
+    form = answer_form(asked, request.POST)
     if not form.is_valid():
         return show_question(request, asked, form, status=422)
     try:
@@ -58,6 +58,11 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     except OutdatedError:
         return render(request, "exercises/outdated.html", {"kind": asked.kind}, status=409)
     return show_attempt(request, attempt) if request.htmx else redirect(attempt)
+
+
+def answer_form(asked: Asked, sent: QueryDict | None = None) -> AnswerForm:
+    """Its fields have ids of their own: a lesson may hold several questions."""
+    return AnswerForm(asked.as_question(), sent, auto_id=f"question-{asked.pk}-%s")
 
 
 def show_question(

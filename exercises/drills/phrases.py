@@ -13,12 +13,10 @@ def span(start: int, end: int, rate: Rate) -> str:
 def length(frames: int, rate: Rate) -> str:
     """`6 seconds 12 frames`, as the time code counts."""
     seconds, rest = divmod(frames, rate.nominal)
-    parts = []
-    if seconds:
-        parts.append(f"{seconds} second{'' if seconds == 1 else 's'}")
-    if rest or not seconds:
-        parts.append(f"{rest} frame{'' if rest == 1 else 's'}")
-    return " ".join(parts)
+    minutes, seconds = divmod(seconds, 60)
+    counts = {"minute": minutes, "second": seconds, "frame": rest}
+    parts = [f"{n} {unit}{'' if n == 1 else 's'}" for unit, n in counts.items() if n]
+    return " ".join(parts) or "0 frames"
 
 
 def listed(words: Sequence[str]) -> str:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from exercises.drills.beliefs import BELIEFS
+from exercises.drills.beliefs import BELIEFS, pulses_everywhere
 from exercises.drills.change import Mode
 from exercises.drills.kind import Ask, Option
 from exercises.drills.spot_described.case import Case
@@ -105,12 +105,16 @@ def _hiding(case: Case) -> Iterator[str]:
 
 def _mends(case: Case, right: str) -> dict[str, list[str]]:
     """For each mend that is not right: the belief by which it would be enough."""
-    found = {}
+    found, missing = {}, case.fault is Fault.NO_PULSES
     for mode in Mode:
         mend = Mend(case, mode)
         if mode.value == right or mend.works():
             continue
-        concerned = (belief.id for belief in BELIEFS.values() if mode in belief.modes)
+        concerned = (
+            belief.id
+            for belief in BELIEFS.values()
+            if mode in belief.modes and (missing or belief.before is not pulses_everywhere)
+        )
         beliefs = _first(belief for belief in concerned if mend.works((belief,)))
         if beliefs:
             found[mode.value] = beliefs

@@ -6,7 +6,7 @@ from exercises.drills.change import Mode
 from exercises.drills.outcome import NAMES
 from exercises.drills.phrases import begun, length, listed, span
 from exercises.drills.spot_described.case import Case, Step
-from exercises.drills.spot_described.mends import Mend
+from exercises.drills.spot_described.mends import Mend, least
 from exercises.drills.spot_described.state import Fault, State, Stretch
 from exercises.drills.wants import SIDES, Side, side
 from exercises.tape import Rate, Tape, label
@@ -32,12 +32,15 @@ class Told:
         mend = Mend(self.case, mode)
         if mend.start < 0:
             return "Nowhere before it are there pulses in phase for long enough to assemble from."
-        what = f"{begun(NAMES[mode])} {self._span(mend.start, mend.end)}"
         left = mend.result().faults()
         if left:
-            return f"{what} does not put it right. {self._seen(mend.result(), left[0])}"
+            seen = self._seen(mend.result(), left[0])
+            return f"{begun(NAMES[mode])} does not put it right. {seen}"
+        what = f"{begun(NAMES[mode])} {self._span(mend.start, mend.end)}"
+        if mode is not least(self.case):
+            return f"{what} would do too, but it lays again what is not wrong."
         if mode is not Mode.ASSEMBLE:
-            return f"{what} puts it right: the pulses run on there, and nothing else is touched."
+            return f"{what} puts it right: the pulses run on there, and all else stays as it is."
         ready = self._long(self.case.last.tape.run_up(mend.start))
         return (
             f"{what} puts it right: {ready} of pulses in phase come before it. "

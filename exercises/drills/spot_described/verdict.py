@@ -63,7 +63,7 @@ def _mends(case: Case, chosen: str, right: str) -> list[str]:
     """What the right mend does, and what the chosen one would do instead."""
     told = Told(case)
     if right == LEAVE:
-        return [] if chosen == LEAVE else ["There is nothing to mend, and each edit is a risk."]
+        return [] if chosen == LEAVE else ["There is nothing to mend, and every edit is a risk."]
     found = [told.mended(Mode(right))]
     if chosen in RECORDINGS and chosen != right:
         found.append(told.mended(Mode(chosen)))

@@ -6,68 +6,6 @@ from exercises.drills.scene import Clip
 from exercises.drills.spot_described.work import Job, Work
 
 
-def new_tape(work: Work) -> Mode:
-    """A leader on a new tape; the film is laid by assemble."""
-    scene = work.scene
-    scene.record(0, start := scene.seconds(10, 25), "leader")
-    work.start = start
-    work.story = scene.draw.pick(
-        (
-            f"The master was a new tape with a leader of black as far as {scene.code(start)}.",
-            f"On a new tape black had been recorded as far as {scene.code(start)}, as a leader.",
-        )
-    )
-    return Mode.ASSEMBLE
-
-
-def prepared_tape(work: Work) -> Mode:
-    """Black along the whole tape; the film is laid by insert."""
-    scene = work.scene
-    scene.record(0, scene.length, "black")
-    work.start = scene.seconds(10, 25)
-    work.story = scene.draw.pick(
-        (
-            "The master had been prepared: black along the whole tape, recorded in one go.",
-            "Before the first edit, black was recorded from the start of the tape to its end.",
-        )
-    )
-    return Mode.INSERT_BOTH
-
-
-def used_tape(work: Work) -> Mode:
-    """An old exercise along the whole tape, not needed; the film is laid by assemble over it."""
-    scene = work.scene
-    scene.record(0, scene.length, "old exercise")
-    work.start = scene.seconds(10, 25)
-    work.story = scene.draw.pick(
-        (
-            "The tape was full, end to end, of an old exercise that nobody needs.",
-            "An old exercise had been recorded along the whole tape. It may go.",
-        )
-    )
-    return Mode.ASSEMBLE
-
-
-def jointed_tape(work: Work, joint: int) -> Mode:
-    """Black in two goes: the pulses begin anew at the joint."""
-    scene = work.scene
-    scene.record(0, joint, "black")
-    scene.record(joint, scene.length, "black")
-    work.story = scene.draw.pick(
-        (
-            f"The master had been prepared with black, in two goes: the first ended at "
-            f"{scene.code(joint)}, and the second began there.",
-            f"Black had been recorded along the whole tape, but at {scene.code(joint)} "
-            "the recorder was stopped and started again.",
-        )
-    )
-    return Mode.INSERT_BOTH
-
-
-def either_tape(work: Work) -> Mode:
-    return work.scene.draw.pick((new_tape, prepared_tape))(work)
-
-
 def next_shot(work: Work, mode: Mode, clip: Clip) -> Job:
     """The film goes on, where it ends so far."""
     picture = clip.shot.picture
@@ -85,6 +23,12 @@ def talk(work: Work, mode: Mode) -> Job:
 
 def action(work: Work, mode: Mode) -> Job:
     return next_shot(work, mode, short(work))
+
+
+def perhaps(work: Work, mode: Mode) -> None:
+    """Now and then one more shot, so that what matters isn't always the same edit."""
+    if work.scene.draw.chance(0.4):
+        action(work, mode)
 
 
 def short(work: Work, shots: tuple[Shot, ...] = ACTIONS) -> Clip:

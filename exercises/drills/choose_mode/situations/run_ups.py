@@ -1,14 +1,12 @@
-"""Something is missing that every mode needs: run-up, or a third machine."""
+"""A machine gets too little run-up."""
 
 from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.choose_mode.situations.continuing import goes_on
-from exercises.drills.choose_mode.situations.inside import part_of
-from exercises.drills.films import assembled, clips, either, inserted_from, prepared
-from exercises.drills.quay_street import ACTIONS, TALKS, Shot
-from exercises.drills.rules import CUT, RUN_UP
+from exercises.drills.choose_mode.situations.going_on import goes_on
+from exercises.drills.choose_mode.situations.pictures import part_of
+from exercises.drills.films import assembled, clips, either, inserted_from
+from exercises.drills.quay_street import ACTIONS, TALKS
+from exercises.drills.rules import RUN_UP
 from exercises.drills.scene import Clip, Scene
-
-BLACK = (Shot("black", "silence"),)
 
 
 def short_take(scene: Scene, frames: int) -> tuple[Clip, str]:
@@ -140,57 +138,4 @@ def soon_after_a_new_phase(scene: Scene) -> Scenario:
         rule=RUN_UP,
         tracks=("picture",),
         instead=f"Let the new picture begin at {ready} or later.",
-    )
-
-
-def dissolve(scene: Scene) -> Scenario:
-    film = scene.draw.pick((assembled, prepared))(scene)
-    frames = scene.seconds(1, 2.5)
-    clip = scene.clip(scene.seconds(6, 15))
-    last = film.laid[-1].clip.shot.picture
-    span, long = scene.span(film.end, film.end + clip.length), scene.lasting(frames)
-    wish = scene.draw.pick(
-        (
-            f"The last shot, {last}, is to melt slowly into {clip.shot.picture}: one fades out "
-            f"while the other fades in, for {long}. The new shot, with its sound, runs {span}.",
-            f"{scene.person} wants a dissolve of {long} at {scene.code(film.end)}, out of {last} "
-            f"into {clip.shot.picture}. With its sound, the new shot lies {span}.",
-        )
-    )
-    return scenario(
-        scene,
-        clip,
-        film.end,
-        story=film.story,
-        wish=wish,
-        rule=CUT,
-        mixed=(film.end, film.end + frames),
-        instead="Cut, or put a shot between the two that makes the change easy on the eye.",
-    )
-
-
-def fade_to_black(scene: Scene) -> Scenario:
-    film = either(scene)
-    last, frames = film.laid[-1], scene.seconds(1.5, 3)
-    at = last.end - frames
-    clip = scene.clip(frames, BLACK)
-    span = scene.span(at, last.end)
-    wish = scene.draw.pick(
-        (
-            f"The last shot, {last.clip.shot.picture}, is to fade slowly to black {span}. "
-            "Its sound must stay as it is.",
-            f"{scene.person} wants a slow fade, {span}: from {last.clip.shot.picture} to black. "
-            "Keep the sound.",
-        )
-    )
-    return scenario(
-        scene,
-        clip,
-        at,
-        story=film.story,
-        wish=wish,
-        rule=CUT,
-        tracks=("picture",),
-        mixed=(at, last.end),
-        instead="Cut to black, or choose a shot that ends in the dark by itself.",
     )

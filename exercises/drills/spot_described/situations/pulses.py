@@ -1,29 +1,21 @@
-"""Sessions in which something is done that ruins a stretch. What, only the model says."""
+"""Sessions in which part of the film is left without pulses, or they jump."""
 
 from exercises.drills.change import Mode
 from exercises.drills.quay_street import SOUNDS, TALKS
-from exercises.drills.rules import (
-    CONTINUE,
-    ENDS,
-    NO_GAP,
-    NO_PULSES,
-    ONE_PHASE,
-    ONE_TAKE,
-    ONE_TRACK,
-    RUN_UP,
-)
+from exercises.drills.rules import CONTINUE, ENDS, NO_GAP, NO_PULSES, ONE_PHASE, RUN_UP
 from exercises.drills.scene import Clip
 from exercises.drills.spot_described.situations.laying import (
     action,
-    cutaway,
-    either_tape,
-    jointed_tape,
-    new_sound,
-    new_tape,
     next_shot,
+    perhaps,
     replacement,
     short,
     talk,
+)
+from exercises.drills.spot_described.situations.masters import (
+    either_tape,
+    jointed_tape,
+    new_tape,
     used_tape,
 )
 from exercises.drills.spot_described.work import Work
@@ -32,7 +24,7 @@ from exercises.drills.spot_described.work import Work
 def insert_at_the_end(work: Work) -> str:
     mode = work.scene.draw.pick((new_tape, used_tape))(work)
     talk(work, mode)
-    action(work, mode)
+    perhaps(work, mode)
     next_shot(work, Mode.INSERT_BOTH, short(work))
     return NO_PULSES
 
@@ -40,6 +32,7 @@ def insert_at_the_end(work: Work) -> str:
 def sound_past_the_end(work: Work) -> str:
     mode = new_tape(work)
     talk(work, mode)
+    perhaps(work, mode)
     last = action(work, mode)
     at = last.end - work.scene.seconds(3, 5)
     clip = work.scene.clip(work.scene.seconds(8, 14), SOUNDS)
@@ -99,96 +92,12 @@ def late(work: Work, clip: Clip) -> str:
     return work.scene.draw.pick((f"the next shot: {picture}.", f"next, {picture}."))
 
 
-def first_frames_next(work: Work) -> str:
-    """A shot too near the start of its take, in the run of the film."""
-    mode = either_tape(work)
-    talk(work, mode)
-    clip = work.scene.clip(work.scene.seconds(8, 14), run_up=work.scene.seconds(0, 3.5))
-    next_shot(work, mode, clip)
-    action(work, mode)
-    return RUN_UP
-
-
-def first_frames_cutaway(work: Work) -> str:
-    mode = either_tape(work)
-    voice = talk(work, mode)
-    action(work, mode)
-    clip = work.scene.clip(work.scene.seconds(6, 10), run_up=work.scene.seconds(0, 3.5))
-    cutaway(work, voice, clip)
-    return RUN_UP
-
-
-def first_frames_sound(work: Work) -> str:
-    mode = either_tape(work)
-    talk(work, mode)
-    shot = action(work, mode)
-    clip = work.scene.clip(shot.clip.length, SOUNDS, run_up=work.scene.seconds(0, 3.5))
-    new_sound(work, shot, clip)
-    return RUN_UP
-
-
-def sound_switched_on(work: Work) -> str:
-    """Both tracks recorded where only the picture was meant."""
-    mode = either_tape(work)
-    voice = talk(work, mode)
-    action(work, mode)
-    cutaway(work, voice, short(work), Mode.INSERT_BOTH)
-    return ONE_TRACK
-
-
-def picture_switched_on(work: Work) -> str:
-    mode = either_tape(work)
-    talk(work, mode)
-    shot = action(work, mode)
-    new_sound(work, shot, work.scene.clip(shot.clip.length, SOUNDS), Mode.INSERT_BOTH)
-    talk(work, mode)
-    return ONE_TRACK
-
-
-def assembled_for_the_picture(work: Work) -> str:
-    """A new picture over the end of the last shot, made in a mode that takes all tracks."""
-    mode = new_tape(work)
-    action(work, mode)
-    voice = talk(work, mode)
-    clip = short(work)
-    cutaway(work, voice, clip, Mode.ASSEMBLE, voice.end - clip.length)
-    return ONE_TRACK
-
-
-def across_two_takes(work: Work) -> str:
-    mode = either_tape(work)
-    talk(work, mode)
-    frames = work.scene.seconds(8, 14)
-    next_shot(work, mode, work.scene.clip(frames, joint=frames // 2 - work.scene.seconds(0, 2)))
-    action(work, mode)
-    return ONE_TAKE
-
-
-def take_that_ends(work: Work) -> str:
-    """The take ends before the edit does."""
-    mode = either_tape(work)
-    talk(work, mode)
-    frames = work.scene.seconds(8, 14)
-    next_shot(work, mode, work.scene.clip(frames, stops=frames - work.scene.seconds(0.5, 3)))
-    action(work, mode)
-    return ONE_TAKE
-
-
 def first_shot_after_the_joint(work: Work) -> str:
     joint = work.scene.seconds(10, 20)
     jointed_tape(work, joint)
     work.start = joint + work.scene.seconds(1.2, 3.5)
     talk(work, Mode.ASSEMBLE)
     action(work, Mode.ASSEMBLE)
-    return RUN_UP
-
-
-def insert_after_the_joint(work: Work) -> str:
-    joint = work.scene.seconds(10, 20)
-    mode = jointed_tape(work, joint)
-    work.start = joint + work.scene.seconds(1.2, 3.5)
-    talk(work, mode)
-    action(work, mode)
     return RUN_UP
 
 
@@ -203,23 +112,3 @@ def across_the_joint(work: Work) -> str:
         next_shot(work, mode, shot)
     action(work, mode)
     return ONE_PHASE
-
-
-FAULTY = (
-    insert_at_the_end,
-    sound_past_the_end,
-    insert_past_the_black,
-    assemble_in_the_middle,
-    late_assemble,
-    first_frames_next,
-    first_frames_cutaway,
-    first_frames_sound,
-    sound_switched_on,
-    picture_switched_on,
-    assembled_for_the_picture,
-    across_two_takes,
-    take_that_ends,
-    first_shot_after_the_joint,
-    insert_after_the_joint,
-    across_the_joint,
-)

@@ -6,16 +6,14 @@ from exercises.drills.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RU
 from exercises.drills.spot_described.situations.laying import (
     action,
     cutaway,
-    either_tape,
     ending,
     new_sound,
-    new_tape,
     next_shot,
     replacement,
     short,
     talk,
-    used_tape,
 )
+from exercises.drills.spot_described.situations.masters import either_tape, new_tape, used_tape
 from exercises.drills.spot_described.work import Work
 
 
@@ -89,15 +87,3 @@ def picture_to_the_end(work: Work) -> str:
     clip = short(work)
     cutaway(work, voice, clip, at=voice.end - clip.length)
     return ONE_TRACK
-
-
-WELL = (
-    shot_after_shot,
-    over_an_old_exercise,
-    picture_over_a_voice,
-    sound_under_a_picture,
-    shot_for_shot,
-    another_ending,
-    just_enough_run_up,
-    picture_to_the_end,
-)

@@ -1,0 +1,44 @@
+"""Sessions in which a track is recorded that was to stay."""
+
+from exercises.drills.change import Mode
+from exercises.drills.quay_street import SOUNDS
+from exercises.drills.rules import ONE_TRACK
+from exercises.drills.spot_described.situations.laying import (
+    action,
+    cutaway,
+    new_sound,
+    perhaps,
+    short,
+    talk,
+)
+from exercises.drills.spot_described.situations.masters import either_tape, new_tape
+from exercises.drills.spot_described.work import Work
+
+
+def sound_switched_on(work: Work) -> str:
+    """Both tracks recorded where only the picture was meant."""
+    mode = either_tape(work)
+    voice = talk(work, mode)
+    perhaps(work, mode)
+    cutaway(work, voice, short(work), Mode.INSERT_BOTH)
+    perhaps(work, mode)
+    return ONE_TRACK
+
+
+def picture_switched_on(work: Work) -> str:
+    mode = either_tape(work)
+    perhaps(work, mode)
+    shot = action(work, mode)
+    new_sound(work, shot, work.scene.clip(shot.clip.length, SOUNDS), Mode.INSERT_BOTH)
+    talk(work, mode)
+    return ONE_TRACK
+
+
+def assembled_for_the_picture(work: Work) -> str:
+    """A new picture over the end of the last shot, made in a mode that takes all tracks."""
+    mode = new_tape(work)
+    perhaps(work, mode)
+    voice = talk(work, mode)
+    clip = short(work)
+    cutaway(work, voice, clip, Mode.ASSEMBLE, voice.end - clip.length)
+    return ONE_TRACK

@@ -15,6 +15,12 @@ from exercises.tape.answer import answer, answer_text, simulate
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
+from exercises.tape.gain_control import AutomaticGain, Limiter
+from exercises.tape.levels import Levels
+from exercises.tape.limits import Limits
+from exercises.tape.made import Carried, Made
+from exercises.tape.making import Drift, Making, Player, Recorder, SoundLevel, SoundMode
+from exercises.tape.marks import Marks, Span
 from exercises.tape.playback import Condition, State, play
 from exercises.tape.rate import Rate
 from exercises.tape.reading import read_session
@@ -29,19 +35,33 @@ from exercises.tape.track import Laid, Pulses, Track
 
 __all__ = [
     "Assemble",
+    "AutomaticGain",
     "Bench",
+    "Carried",
     "Condition",
     "DocumentError",
+    "Drift",
     "Edit",
     "EditRefused",
     "Insert",
     "Laid",
+    "Levels",
+    "Limiter",
+    "Limits",
+    "Made",
+    "Making",
+    "Marks",
+    "Player",
     "Pulses",
     "Rate",
+    "Recorder",
     "Run",
     "Runs",
     "Session",
+    "SoundLevel",
+    "SoundMode",
     "Source",
+    "Span",
     "State",
     "Take",
     "Tape",

@@ -1,7 +1,8 @@
 """The two modes of recording. Ranges are half-open: ``out`` is the first frame left out."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
+from exercises.tape.making import WELL_ADJUSTED, Making
 from exercises.tape.source import Source
 
 
@@ -13,6 +14,7 @@ class Edit:
     in_: int
     out: int
     at: int
+    making: Making = field(default=WELL_ADJUSTED, kw_only=True)
 
     @property
     def end(self) -> int:

@@ -5,7 +5,10 @@ from collections.abc import Iterator
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Edit, Insert
 from exercises.tape.errors import EditRefused
+from exercises.tape.made import LINED_UP_TAKE, PLAINLY, Made
+from exercises.tape.making import WELL_ADJUSTED
 from exercises.tape.runs import Run
+from exercises.tape.source import Take
 from exercises.tape.tape import Tape
 from exercises.tape.track import PULSES, Laid
 
@@ -51,13 +54,26 @@ def copied(edit: Edit, *, unsettled: int, relock: int) -> Iterator[Run[Laid]]:
     """
     shift = edit.at - edit.in_
     for take in edit.source.takes_in(edit.in_, edit.out):
+        made = how_made(edit, take)
         start, end = max(take.start, edit.in_), min(take.end, edit.out)
         rolls_until = take.start + relock if take.start > edit.in_ else 0
         settles = min(max(start, edit.in_ + unsettled, rolls_until), end)
         for first, last, settled in ((start, settles, False), (settles, end, True)):
             if first < last:
-                laid = Laid(edit.source.name, first, take.generation + 1, settled)
+                laid = Laid(edit.source.name, first, take.generation + 1, settled, made)
                 yield Run(first + shift, last + shift, laid)
+
+
+def how_made(edit: Edit, take: Take) -> Made:
+    """How what the edit copies from this take is recorded."""
+    if edit.making is WELL_ADJUSTED and take.carried is LINED_UP_TAKE and not take.sync:
+        return PLAINLY
+    return Made(
+        take.carried,
+        edit.making,
+        since=edit.in_ if edit.making.wanders else None,
+        together=take.start if take.sync else None,
+    )
 
 
 def _assemble(

@@ -3,14 +3,21 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from operator import attrgetter
 
+from exercises.tape.made import LINED_UP_TAKE, Carried
+
 
 @dataclass(frozen=True, slots=True)
 class Take:
-    """One uninterrupted recording, ``[start, end)``: pulses in phase inside it only."""
+    """One uninterrupted recording, ``[start, end)``: pulses in phase inside it only.
+
+    ``sync`` says that its picture shows what is heard, so that the two belong together.
+    """
 
     start: int
     end: int
     generation: int = 1
+    carried: Carried = LINED_UP_TAKE
+    sync: bool = False
 
 
 @dataclass(frozen=True, slots=True)

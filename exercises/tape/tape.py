@@ -2,6 +2,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from exercises.tape.errors import EditRefused
+from exercises.tape.made import PLAINLY, Made
 from exercises.tape.runs import Run
 from exercises.tape.track import PULSES, Laid, Pulses, Track
 
@@ -25,7 +26,9 @@ class Tape:
     def blank(cls, length: int) -> "Tape":
         return cls(length, Track(), Track(), Track())
 
-    def with_pass(self, start: int, end: int, what: str, generation: int = 1) -> "Tape":
+    def with_pass(
+        self, start: int, end: int, what: str, generation: int = 1, *, made: Made = PLAINLY
+    ) -> "Tape":
         """This tape with an uninterrupted recording of ``what``, from its frame 0.
 
         Its pulses are in phase inside it and begin a phase of their own, also where it
@@ -33,7 +36,7 @@ class Tape:
         """
         if not 0 <= start < end <= self.length:
             raise EditRefused(f"A pass from {start} to {end} does not fit a tape of {self.length}.")
-        laid = [Run(start, end, Laid(what, 0, generation, True))]
+        laid = [Run(start, end, Laid(what, 0, generation, True, made))]
         return Tape(
             self.length,
             self.control.over(start, end, [Run(start, end, PULSES)], cause=None),

@@ -4,20 +4,25 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Generic, Self, TypeVar
 
+from exercises.tape.made import PLAINLY, Made
 from exercises.tape.runs import Run, Runs
 
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """What a picture or sound run holds: ``frame`` is the source frame at its start."""
+    """What a picture or sound run holds: ``frame`` is the source frame at its start.
+
+    ``made`` is how it was recorded; runs that differ in it stay two.
+    """
 
     source: str
     frame: int
     generation: int
     settled: bool
+    made: Made = PLAINLY
 
     def rest(self, frames: int) -> "Laid":
-        return Laid(self.source, self.frame + frames, self.generation, self.settled)
+        return Laid(self.source, self.frame + frames, self.generation, self.settled, self.made)
 
     def goes_on(self, frames: int, other: "Laid") -> bool:
         return other.frame == self.frame + frames and other == self.rest(frames)

@@ -7,7 +7,7 @@ from django.contrib.admin.widgets import AdminTextInputWidget
 from django.contrib.auth.forms import AdminPasswordChangeForm, BaseUserCreationForm
 
 from course.cohorts import throttle
-from course.cohorts.forms import SignInNameField, TitleField
+from course.cohorts.fields import SignInNameField, TitleField
 from course.cohorts.models import Person
 
 

@@ -1,61 +1,19 @@
 """Everything typed about people and cohorts passes one of these."""
 
-import unicodedata
 from typing import Any
 
 from django import forms
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
 
+from course.cohorts.fields import (
+    SAID_PLAINLY,
+    PasswordField,
+    SignInNameField,
+    TextField,
+    TitleField,
+)
 from course.cohorts.models import Person
-from course.cohorts.passwords import LONGEST
-
-UNSEEN = "There is a character in this that can’t be seen. Type it again."
-SAID_PLAINLY: dict[str, Any] = {
-    "required": "This is still empty.",
-    "max_length": "Use at most %(limit_value)s characters. This has %(show_value)s.",
-    "null_characters_not_allowed": UNSEEN,
-}
-# Marks that turn the writing direction of all that follows on the page.
-TURNS = {"LRE", "RLE", "LRO", "RLO", "PDF", "LRI", "RLI", "FSI", "PDI"}
-
-
-def refuse_unseen(text: str) -> None:
-    """Refuse what can't be seen but would disturb the page around it."""
-    for letter in text.replace("\0", ""):  # every field refuses that one already
-        if unicodedata.category(letter) == "Cc" or unicodedata.bidirectional(letter) in TURNS:
-            raise ValidationError(UNSEEN)
-
-
-class TextField(forms.CharField):
-    default_error_messages = SAID_PLAINLY
-
-
-class TitleField(TextField):
-    """A name of somebody or something, on one line, with single spaces."""
-
-    def __init__(self, **options: Any) -> None:
-        super().__init__(max_length=120, validators=[refuse_unseen], **options)
-
-    def to_python(self, value: object) -> str:
-        return " ".join((super().to_python(value) or "").split())
-
-
-class PasswordField(TextField):
-    def __init__(self, *, autocomplete: str, **options: Any) -> None:
-        widget = forms.PasswordInput(attrs={"autocomplete": autocomplete})
-        super().__init__(max_length=LONGEST, strip=False, widget=widget, **options)
-
-
-class SignInNameField(TextField):
-    """A sign-in name as it is stored; what is checked is that, not what was typed."""
-
-    widget = forms.TextInput(
-        attrs={"autocomplete": "username", "autocapitalize": "none", "spellcheck": "false"}
-    )
-
-    def to_python(self, value: object) -> str:
-        return Person.normalize_username(super().to_python(value) or "")
 
 
 class SignInForm(forms.Form):

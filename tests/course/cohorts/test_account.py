@@ -6,13 +6,15 @@ from datetime import timedelta
 from threading import Barrier
 
 import pytest
+from django.core.exceptions import PermissionDenied
 from django.db import connection
-from django.test import Client
+from django.test import Client, RequestFactory
 from django.urls import reverse
 from django.utils import timezone
 from pytest_django import DjangoAssertNumQueries, Settings
 
-from course.cohorts.forms import UNSEEN
+from course.cohorts.accounts import make_account
+from course.cohorts.fields import UNSEEN
 from course.cohorts.models import Cohort, Membership, Person, Tries
 from tests.pages import heading, notices, refusals, texts
 from tests.people import PASSWORD, CohortFactory
@@ -343,6 +345,16 @@ def test_site_without_self_study_asks_for_a_code(client: Client, settings: Setti
     assert [page.status_code for page in pages] == [403, 403]
     assert [heading(page) for page in pages] == ["You need a joining code"] * 2
     assert Person.objects.count() == 0
+
+
+def test_site_without_self_study_makes_no_account_whichever_way_it_is_asked(
+    settings: Settings,
+) -> None:
+    settings.SELF_STUDY = False
+    said = {"sign_in_name": "peg", "name": "Peg Astley", "email": "", "password": PASSWORD}
+
+    with pytest.raises(PermissionDenied):
+        make_account(RequestFactory().get("/"), **said, cohort=None)
 
 
 def test_site_without_self_study_takes_a_code(

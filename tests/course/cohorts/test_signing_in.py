@@ -13,7 +13,7 @@ from django.urls import reverse
 from django.utils import timezone
 from pytest_django import Settings
 
-from course.cohorts.forms import UNSEEN
+from course.cohorts.fields import UNSEEN
 from course.cohorts.models import Person, Tries
 from course.cohorts.views.signing_in import REFUSED
 from tests.pages import heading, refusals, texts

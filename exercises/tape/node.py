@@ -75,14 +75,14 @@ class Node:
             self.refuse(f"must be a list, not {shown(self.value)}")
         return (Node(value, self, index) for index, value in enumerate(self.value))
 
-    def whole(self, least: int = 0) -> int:
-        """A whole number from ``least`` to LIMIT."""
+    def whole(self, least: int = 0, most: int = LIMIT) -> int:
+        """A whole number from ``least`` to ``most``."""
         if type(self.value) is not int:
             self.refuse(f"must be a whole number, not {shown(self.value)}")
         if self.value < least:
             self.refuse(f"must be at least {least}, not {shown(self.value)}")
-        if self.value > LIMIT:
-            self.refuse(f"must be at most {LIMIT}")
+        if self.value > most:
+            self.refuse(f"must be at most {most}")
         return self.value
 
     def truth(self) -> bool:

@@ -1,0 +1,82 @@
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from exercises.tape.bench import Bench
+from exercises.tape.gain_control import AutomaticGain, Limiter
+from exercises.tape.limits import Limits
+from exercises.tape.node import LIMIT, Node
+from exercises.tape.rate import Rate
+from exercises.tape.reading.bounds import GRADES, LEVEL, SNR, WHITE, Bounds
+
+FRAMES = Bounds(0, LIMIT)
+MILLISECONDS = Bounds(1, 60_000)
+
+BENCH = {"lock": FRAMES, "relock": FRAMES, "erase_gap": FRAMES, "snr": SNR}
+LIMITER = {"threshold": LEVEL, "ratio": Bounds(1, 100)}
+AUTOMATIC_GAIN = {
+    "target": LEVEL,
+    "most": Bounds(0, 600),
+    "attack": MILLISECONDS,
+    "release": MILLISECONDS,
+}
+LIMITS = {
+    "flash_frames": FRAMES,
+    "clipped_word": FRAMES,
+    "extra_breath": FRAMES,
+    "picture_step": WHITE,
+    "sound_step": Bounds(0, 600),
+    "flat_picture": WHITE,
+    "clipped_picture": WHITE,
+    "weak_sound": LEVEL,
+    "distorted_sound": LEVEL,
+    "noise_floor": LEVEL,
+    "envelope_loss": Bounds(0, 400),
+    "skew": Bounds(0, 200),
+    "recorder_tracking": Bounds(0, 100),
+    "recorders": Bounds(1, 2),
+    "grade": GRADES,
+    "sound_early": FRAMES,
+    "sound_late": FRAMES,
+    "sound_early_most": FRAMES,
+    "sound_late_most": FRAMES,
+}
+# Limits of which the first must not be above the second.
+ORDERED = (
+    ("flat_picture", "clipped_picture"),
+    ("weak_sound", "distorted_sound"),
+    ("sound_early", "sound_early_most"),
+    ("sound_late", "sound_late_most"),
+)
+
+
+def read_bench(node: Node | None, rate: Rate) -> Bench:
+    bench = Bench.default(rate)
+    if node is None:
+        return bench
+    fields = node.known_fields((), (*BENCH, "limiter", "automatic_gain", "limits"))
+    given: dict[str, Any] = {
+        key: BENCH[key].read(field) for key, field in fields.items() if key in BENCH
+    }
+    return replace(
+        bench,
+        **given,
+        limiter=Limiter(**_figures(fields.get("limiter"), LIMITER)),
+        automatic_gain=AutomaticGain(**_figures(fields.get("automatic_gain"), AUTOMATIC_GAIN)),
+        limits=_limits(fields.get("limits")),
+    )
+
+
+def _limits(node: Node | None) -> Limits:
+    limits = Limits(**_figures(node, LIMITS))
+    for lower, upper in ORDERED:
+        least, most = getattr(limits, lower), getattr(limits, upper)
+        if node is not None and least > most:
+            node.refuse(f"{lower} ({least}) must not be above {upper} ({most})")
+    return limits
+
+
+def _figures(node: Node | None, known: Mapping[str, Bounds]) -> dict[str, int]:
+    if node is None:
+        return {}
+    return {key: known[key].read(field) for key, field in node.known_fields((), known).items()}

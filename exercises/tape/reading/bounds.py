@@ -1,0 +1,22 @@
+"""What the figures of a document can be. Beyond these no machine, tape or signal goes."""
+
+from typing import NamedTuple
+
+from exercises.tape.node import Node
+
+
+class Bounds(NamedTuple):
+    least: int
+    most: int
+
+    def read(self, node: Node) -> int:
+        return node.whole(self.least, self.most)
+
+
+WHITE = Bounds(0, 140)  # IRE; a whole composite signal is 140 IRE high
+LEVEL = Bounds(-900, 200)  # 0.1 dB over line-up
+GAIN = Bounds(-600, 600)  # 0.1 dB
+TRACK = Bounds(-100, 100)  # percent of a track; at 100 the heads are on the next track
+SKEW = Bounds(-200, 200)  # 0.1 µs; a tape stretched by one in a thousand
+SNR = Bounds(100, 900)  # 0.1 dB
+GRADES = Bounds(1, 5)

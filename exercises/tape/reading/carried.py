@@ -1,0 +1,57 @@
+"""What a take or a pass carries: its levels, its chain of copies, its sound marks."""
+
+from collections.abc import Iterator, Mapping
+
+from exercises.tape.levels import LINED_UP, Levels
+from exercises.tape.made import LINED_UP_TAKE, Carried
+from exercises.tape.marks import UNMARKED, Marks, Span
+from exercises.tape.node import Node
+from exercises.tape.reading.bounds import LEVEL, SNR, WHITE
+from exercises.tape.reading.ranges import read_range
+
+CARRIED = ("levels", "chain", "marks")
+LEVELS = {"white": WHITE, "sound": LEVEL, "room": LEVEL}
+KINDS = ("words", "breaths", "noises", "room_tone")
+
+
+def read_carried(fields: Mapping[str, Node], start: int, end: int, generation: int) -> Carried:
+    """Of a recording ``[start, end)``: marks lie inside it."""
+    carried = Carried(
+        _levels(fields["levels"]) if "levels" in fields else LINED_UP,
+        _chain(fields["chain"], generation) if "chain" in fields else (),
+        _marks(fields["marks"], start, end) if "marks" in fields else UNMARKED,
+    )
+    return LINED_UP_TAKE if carried == LINED_UP_TAKE else carried
+
+
+def _levels(node: Node) -> Levels | None:
+    if isinstance(node.value, str):
+        node.one_of(("none",))
+        return None
+    fields = node.known_fields((), LEVELS)
+    return Levels(**{key: LEVELS[key].read(field) for key, field in fields.items()})
+
+
+def _chain(node: Node, generation: int) -> tuple[int, ...]:
+    chain = tuple(SNR.read(item) for item in node.items())
+    if len(chain) > generation:
+        node.refuse(f"has more recordings ({len(chain)}) than the generation ({generation})")
+    return chain
+
+
+def _marks(node: Node, start: int, end: int) -> Marks:
+    fields = node.known_fields((), KINDS)
+    return Marks(**{kind: tuple(_spans(field, start, end)) for kind, field in fields.items()})
+
+
+def _spans(node: Node, start: int, end: int) -> Iterator[Span]:
+    reached = 0
+    for item in node.items():
+        fields = item.known_fields(("start", "end"))
+        span = Span(*read_range(fields["start"], fields["end"], reached))
+        if span.start < start:
+            fields["start"].refuse(f"is before the start of the recording ({start})")
+        if span.end > end:
+            fields["end"].refuse(f"is past the end of the recording ({end})")
+        reached = span.end
+        yield span

@@ -1,0 +1,50 @@
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from exercises.tape.edit import Assemble, Edit, Insert
+from exercises.tape.node import Node
+from exercises.tape.reading.making import MAKING, read_making
+from exercises.tape.source import Source
+
+SHOT = ("mode", "source", "in", "out", "at")
+
+
+def read_edit(node: Node, sources: Mapping[str, Source], length: int) -> Edit:
+    fields = node.fields()
+    if "mode" not in fields:
+        node.known_fields(SHOT, ("picture", "sound", *MAKING))
+    if fields["mode"].one_of(("assemble", "insert")) == "insert":
+        return _insert(node, sources, length)
+    for track in ("picture", "sound"):
+        if track in fields:
+            fields[track].refuse("is not said by an assemble: it records picture and sound")
+    fields = node.known_fields(SHOT, MAKING)
+    return Assemble(*_shot(fields, sources, length), making=read_making(fields))
+
+
+def _insert(node: Node, sources: Mapping[str, Source], length: int) -> Insert:
+    fields = node.known_fields((*SHOT, "picture", "sound"), MAKING)
+    picture, sound = fields["picture"].truth(), fields["sound"].truth()
+    if not (picture or sound):
+        node.refuse("an insert records picture, or sound, or both")
+    shot = _shot(fields, sources, length)
+    return Insert(*shot, picture, sound, making=read_making(fields))
+
+
+class Shot(NamedTuple):
+    source: Source
+    in_: int
+    out: int
+    at: int
+
+
+def _shot(fields: Mapping[str, Node], sources: Mapping[str, Source], length: int) -> Shot:
+    source = sources.get(fields["source"].text())
+    if source is None:
+        fields["source"].refuse("is not one of the sources")
+    first, out, at = fields["in"].whole(), fields["out"].whole(), fields["at"].whole()
+    if first >= out:
+        fields["out"].refuse(f"must be after in ({first}), not {out}")
+    if at + out - first > length:
+        fields["at"].refuse(f"the recording would run past the end of the tape ({length})")
+    return Shot(source, first, out, at)

@@ -1,0 +1,82 @@
+"""How an edit was made: the player, the recorder, and their levels."""
+
+from collections.abc import Mapping
+
+from exercises.tape.making import (
+    WELL_ADJUSTED,
+    Drift,
+    Making,
+    Player,
+    Recorder,
+    SoundLevel,
+    SoundMode,
+)
+from exercises.tape.node import LIMIT, Fields, Node
+from exercises.tape.reading.bounds import GAIN, SKEW, SNR, TRACK, Bounds
+
+MAKING = ("player", "recorder", "picture_level", "sound_level")
+SEED = Bounds(0, LIMIT)
+STEP = Bounds(0, 100)
+
+
+def read_making(fields: Mapping[str, Node]) -> Making:
+    making = Making(
+        player=_player(fields.get("player")),
+        recorder=read_recorder(fields.get("recorder")),
+        picture_gain=_picture_gain(fields.get("picture_level")),
+        sound=_sound_level(fields.get("sound_level")),
+    )
+    return WELL_ADJUSTED if making == WELL_ADJUSTED else making
+
+
+def _player(node: Node | None) -> Player:
+    fields = _optional(node, ("tracking", "skew", "drift"))
+    return Player(
+        tracking=_figure(fields, "tracking", TRACK),
+        skew=_figure(fields, "skew", SKEW),
+        drift=_drift(fields["drift"]) if "drift" in fields else None,
+    )
+
+
+def _drift(node: Node) -> Drift:
+    fields = node.known_fields(("seed",), ("tracking", "skew"))
+    return Drift(
+        SEED.read(fields["seed"]),
+        tracking=_figure(fields, "tracking", STEP),
+        skew=_figure(fields, "skew", STEP),
+    )
+
+
+def read_recorder(node: Node | None) -> Recorder:
+    fields = _optional(node, ("name", "tracking", "snr"))
+    return Recorder(
+        name=fields["name"].text() if "name" in fields else Recorder().name,
+        tracking=_figure(fields, "tracking", TRACK),
+        snr=SNR.read(fields["snr"]) if "snr" in fields else None,
+    )
+
+
+def _picture_gain(node: Node | None) -> int | None:
+    """The gain in 0.1 dB; None leaves the level to the recorder."""
+    if node is None:
+        return None
+    if isinstance(node.value, str):
+        node.one_of(("automatic",))
+        return None
+    return GAIN.read(node.known_fields(("gain",))["gain"])
+
+
+def _sound_level(node: Node | None) -> SoundLevel:
+    fields = _optional(node, ("mode", "gain"))
+    modes = [mode.value for mode in SoundMode]
+    mode = SoundMode(fields["mode"].one_of(modes)) if "mode" in fields else SoundMode.BY_HAND
+    return SoundLevel(mode, _figure(fields, "gain", GAIN))
+
+
+def _optional(node: Node | None, known: tuple[str, ...]) -> Fields:
+    return {} if node is None else node.known_fields((), known)
+
+
+def _figure(fields: Mapping[str, Node], key: str, bounds: Bounds) -> int:
+    """A figure that is 0 where it is not said."""
+    return bounds.read(fields[key]) if key in fields else 0

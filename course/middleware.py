@@ -45,7 +45,7 @@ def whole_page_answers(
         if response.has_header("Location"):
             return HttpResponseClientRedirect(response["Location"])
         if response.status_code >= 400 and response.status_code != 422:
-            reswap(retarget(response, "body"), "innerHTML show:top")
+            reswap(retarget(response, "body"), "innerHTML")
         return response
 
     return middleware

@@ -77,15 +77,14 @@ class AttemptQuerySet(models.QuerySet["Attempt"]):
     def latest_first(self) -> Self:
         return self.order_by("-answered_at", "-pk")
 
-    def numbered_back(self) -> Self:
-        """Each with `back`: 1 for a person's latest attempt at a skill, 2 for the one before …"""
-        return self.annotate(
-            back=models.Window(
-                RowNumber(),
-                partition_by=[models.F("person"), models.F("skill")],
-                order_by=[models.F("answered_at").desc(), models.F("pk").desc()],
-            )
+    def recent(self, each: int) -> Self:
+        """A person's latest attempts at every skill, so many of each."""
+        back = models.Window(
+            RowNumber(),
+            partition_by=[models.F("person"), models.F("skill")],
+            order_by=[models.F("answered_at").desc(), models.F("pk").desc()],
         )
+        return self.annotate(back=back).filter(back__lte=each)
 
     def update(self, **fields: Any) -> int:
         raise AppendOnlyError("Attempts are never changed.")

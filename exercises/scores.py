@@ -61,9 +61,8 @@ def standings(people: Iterable[Person]) -> dict[int, dict[str, Standing]]:
     """By person and skill; one query."""
     rows = (
         Attempt.objects.filter(person__in=list(people))
-        .numbered_back()
-        .filter(back__lte=RECENT)
-        .order_by("person", "skill", "back")
+        .recent(RECENT)
+        .latest_first()
         .values_list("person", "skill", "score", "answered_at")
     )
     recent: dict[tuple[int, str], list[tuple[int, datetime]]] = defaultdict(list)

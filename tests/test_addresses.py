@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import pytest
 from django.test import Client
-from django.urls import URLPattern, URLResolver, get_resolver, reverse
+from django.urls import NoReverseMatch, URLPattern, URLResolver, get_resolver, reverse
 
 from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
@@ -140,8 +140,8 @@ def test_every_address_admin_turns_a_learner_away(world: World, client_of: Clien
         for arguments in ([], ["1"], ["cohorts"], ["1", "1"]):
             try:
                 url = reverse(name, args=arguments)
-            except Exception:  # noqa: S112, BLE001 - another number of arguments
-                continue
+            except NoReverseMatch:
+                continue  # it takes another number of arguments
             reached.append(client.get(url).status_code)
 
     assert len(reached) >= len(set(pages)) - 2

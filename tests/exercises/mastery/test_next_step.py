@@ -14,7 +14,7 @@ def course(*rights: tuple[bool, ...]) -> list[tuple[str, list[DrillState]]]:
 
 
 def place(step: Step | None) -> tuple[str, str] | None:
-    return step and (step.what, step.slug)
+    return (step.what, step.slug) if step else None
 
 
 def test_next_step_untried_drill_leads_to_its_lesson() -> None:

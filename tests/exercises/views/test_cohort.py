@@ -82,9 +82,7 @@ def test_instructor_sees_an_answer_as_the_learner_saw_it(
     attempt = answer(mina, right=False)
 
     own = client_of(mina).get(attempt.get_absolute_url())
-    seen = client_of(ines).get(
-        reverse("cohort-attempt", args=[harbour.pk, mina.pk, attempt.key])
-    )
+    seen = client_of(ines).get(reverse("cohort-attempt", args=[harbour.pk, mina.pk, attempt.key]))
 
     for name in ("shown", "answers", "verdict", "feedback"):
         assert seen.context[name] == own.context[name]

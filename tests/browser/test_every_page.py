@@ -1,0 +1,88 @@
+"""Every page: the accessibility rules, nothing that moves while it loads, nothing heavy."""
+
+from collections.abc import Callable
+
+import pytest
+from django.urls import reverse
+from playwright.sync_api import BrowserContext, Page
+from pytest_django.live_server_helper import LiveServer
+
+from course.cohorts.models import Cohort, Person
+from course.lessons.shelf import shelf
+from exercises.attempts import ask, submit
+from exercises.drills.register import KINDS
+from tests.answers import right_answer, wrong_answer
+from tests.browser.site import quiet_page, sign_in, violations
+
+LESSONS = [lesson.slug for lesson in shelf().lessons]
+
+SHIFT = """() => new Promise(done => {
+  let shift = 0;
+  new PerformanceObserver(list => list.getEntries().forEach(e => { shift += e.value; }))
+    .observe({type: "layout-shift", buffered: true});
+  setTimeout(() => done(shift), 300);
+})"""
+
+
+def learner_pages(mina: Person) -> list[str]:
+    pages = ["/", "/drills/", "/record/", "/account/", "/join/", "/lessons/"]
+    pages += [f"/lessons/{slug}/" for slug in LESSONS]
+    for kind in KINDS.values():
+        for answer in (right_answer, wrong_answer):
+            asked = ask(mina, kind)
+            pages.append(submit(asked, answer(asked)).get_absolute_url())
+        pages.append(reverse("drill", args=[kind.slug]))
+    return pages
+
+
+def instructor_pages(harbour: Cohort, mina: Person) -> list[str]:
+    asked = ask(mina, KINDS["choose-the-mode"])
+    attempt = submit(asked, wrong_answer(asked))
+    own = [harbour.pk, mina.pk]
+    return [
+        "/cohorts/",
+        "/cohorts/new/",
+        reverse("cohort", args=[harbour.pk]),
+        reverse("cohort-person", args=own),
+        reverse("cohort-attempt", args=[*own, attempt.key]),
+    ]
+
+
+def stranger_pages(harbour: Cohort) -> list[str]:
+    pages = ["/", "/sign-in/", "/account/new/", "/join/", "/lessons/", f"/lessons/{LESSONS[0]}/"]
+    return [*pages, reverse("join-link", args=[harbour.join_code])]
+
+
+def faults_of(page: Page, url: str) -> list[str]:
+    """What is wrong with a page, in words."""
+    page.goto(url)
+    found = violations(page)
+    shift = page.evaluate(SHIFT)
+    if shift > 0:
+        found.append(f"layout shifts by {shift}")
+    return [f"{url}: {fault}" for fault in found]
+
+
+@pytest.mark.parametrize("width", [1280, 390])
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_pages_break_no_rule(
+    live_server: LiveServer,
+    new_context: Callable[..., BrowserContext],
+    width: int,
+    scheme: str,
+    harbour: Cohort,
+    mina: Person,
+    ines: Person,
+) -> None:
+    context = new_context(viewport={"width": width, "height": 900}, color_scheme=scheme)
+    faults: list[str] = []
+    visits = [(None, stranger_pages(harbour)), (mina, learner_pages(mina))]
+    for person, pages in [*visits, (ines, instructor_pages(harbour, mina))]:
+        context.clear_cookies()
+        with quiet_page(context, live_server.url) as page:
+            if person:
+                sign_in(page, live_server.url, person)
+            for path in pages:
+                faults += faults_of(page, live_server.url + path)
+
+    assert faults == []

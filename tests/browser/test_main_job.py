@@ -1,0 +1,145 @@
+"""The main job, in Chromium: a learner reads, answers and sees what the tape did; their
+instructor sees the cohort's scores and the answer as the learner saw it.
+"""
+
+import re
+
+from playwright.sync_api import Browser, BrowserContext, Page, expect
+from pytest_django.live_server_helper import LiveServer
+
+from course.cohorts.models import Cohort, Person
+from exercises.attempts import ask
+from exercises.drills.register import KINDS
+from exercises.models import Asked, Attempt
+from tests.answers import right_answer, wrong_answer
+from tests.browser.site import quiet_page, sign_in, without_javascript
+
+MODE, SPOT = KINDS["choose-the-mode"], KINDS["spot-the-bad-edit"]
+MODES = [option.value for option in MODE.make(5).asks[0].options]
+
+
+def choose(page: Page, answer: dict[str, str]) -> None:
+    for name, value in answer.items():
+        page.locator(f'input[name="{name}"][value="{value}"]').check()
+    page.get_by_role("button", name="Answer", exact=True).click()
+
+
+def test_learner_reads_and_answers(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    asked = ask(mina, MODE, seed=5)
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        expect(page.get_by_role("heading", name="Today")).to_be_visible()
+        page.get_by_role("link", name="Read the lesson").click()
+        expect(page.locator(".tape-map").first).to_be_visible()
+
+        page.get_by_role("link", name="Drills", exact=True).click()
+        page.get_by_role("link", name=MODE.title).click()
+        choose(page, wrong_answer(asked))
+
+        expect(page.locator(".verdict")).to_be_focused()
+        expect(page.locator(".verdict")).to_have_text("Not right")
+        expect(page.locator(".tape-map:visible").first).to_be_visible()
+        page.get_by_role("button", name="One more like this").click()
+        expect(page.get_by_role("button", name="Answer", exact=True)).to_be_visible()
+
+    assert Attempt.objects.get().asked == asked
+    assert Asked.objects.filter(open=True).count() == 1
+
+
+def test_learner_answers_within_a_lesson(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    asked = ask(mina, MODE, seed=8)
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/lessons/assemble-and-insert/")
+        drill = page.locator(".placed-drill").filter(has_text=MODE.title).first
+        drill.get_by_role("button", name="Try one now").click()
+        choose(page, right_answer(asked))
+
+        expect(page.locator(".verdict")).to_have_text("Right")
+        expect(page).to_have_url(re.compile("/lessons/assemble-and-insert/"))
+
+
+def test_learner_answers_by_keyboard_alone(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    ask(mina, MODE, seed=5)
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{MODE.slug}/")
+        radio = page.get_by_role("radio").first
+        for _ in range(30):
+            page.keyboard.press("Tab")
+            if radio.evaluate("element => element === document.activeElement"):
+                break
+        page.keyboard.press("Space")
+        page.keyboard.press("ArrowDown")
+        page.keyboard.press("Tab")
+        page.keyboard.press("Enter")
+
+        expect(page.locator(".verdict")).to_be_focused()
+
+    assert Attempt.objects.get().answer == {"mode": MODES[1]}
+
+
+def test_double_click_counts_once(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    asked = ask(mina, MODE, seed=5)
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{MODE.slug}/")
+        page.locator('input[name="mode"]').first.check()
+        page.get_by_role("button", name="Answer", exact=True).dblclick()
+
+        expect(page.locator(".verdict")).to_be_visible()
+
+    assert Attempt.objects.get().asked == asked
+
+
+def test_learner_without_javascript(
+    live_server: LiveServer, browser: Browser, mina: Person
+) -> None:
+    asked = ask(mina, SPOT, seed=2)
+    with (
+        without_javascript(browser) as context,
+        quiet_page(context, live_server.url) as page,
+    ):
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/lessons/assemble-and-insert/")
+        place = page.locator(".placed-drill").filter(has_text=SPOT.title).first
+        place.get_by_role("button", name="Try one now").click()
+        choose(page, right_answer(asked))
+
+        expect(page.locator(".verdict")).to_have_text("Right")
+        expect(page).to_have_url(re.compile("/record/"))
+        page.get_by_role("button", name="One more like this").click()
+        expect(page).to_have_url(re.compile(f"/drills/{SPOT.slug}/"))
+
+    assert Attempt.objects.get().right
+
+
+def test_instructor_finds_the_answer(
+    live_server: LiveServer, context: BrowserContext, ines: Person, mina: Person, harbour: Cohort
+) -> None:
+    asked = ask(mina, MODE, seed=5)
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{MODE.slug}/")
+        choose(page, wrong_answer(asked))
+        expect(page.locator(".verdict")).to_be_visible()
+        told = page.locator(".plain").first.inner_text()
+        page.get_by_role("button", name="Sign out").click()
+
+        sign_in(page, live_server.url, ines)
+        page.get_by_role("link", name=harbour.name).click()
+        row = page.get_by_role("row").filter(has_text=mina.name)
+        expect(row).to_contain_text("0 %")
+        row.get_by_role("link", name=mina.name).click()
+        page.get_by_role("link", name=MODE.title).click()
+
+        expect(page.locator(".verdict")).to_have_text("Not right")
+        assert page.locator(".plain").first.inner_text() == told

@@ -15,6 +15,7 @@ from exercises.tape.answer import answer, answer_text, simulate
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
+from exercises.tape.faults import Fault, Kind, Measured, Severity, Unit, faults
 from exercises.tape.gain_control import AutomaticGain, Limiter
 from exercises.tape.levels import Levels
 from exercises.tape.limits import Limits
@@ -43,7 +44,9 @@ __all__ = [
     "Drift",
     "Edit",
     "EditRefused",
+    "Fault",
     "Insert",
+    "Kind",
     "Laid",
     "Levels",
     "Limiter",
@@ -51,6 +54,7 @@ __all__ = [
     "Made",
     "Making",
     "Marks",
+    "Measured",
     "Player",
     "Pulses",
     "Rate",
@@ -58,6 +62,7 @@ __all__ = [
     "Run",
     "Runs",
     "Session",
+    "Severity",
     "SoundLevel",
     "SoundMode",
     "Source",
@@ -69,8 +74,10 @@ __all__ = [
     "TapeMap",
     "TimecodeError",
     "Track",
+    "Unit",
     "answer",
     "answer_text",
+    "faults",
     "frame_of",
     "label",
     "play",

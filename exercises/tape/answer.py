@@ -4,6 +4,7 @@ import json
 from collections.abc import Iterable
 
 from exercises.tape.document import read_document
+from exercises.tape.faults import Fault, faults
 from exercises.tape.playback import State, play
 from exercises.tape.reading import read_session
 from exercises.tape.runs import Run
@@ -35,6 +36,7 @@ def answer(session: Session) -> Plain:
             "sound": [_laid(run) for run in tape.sound.runs],
         },
         "states": _states(play(tape, session.bench)),
+        "faults": [_fault(fault) for fault in faults(tape, session.bench)],
     }
 
 
@@ -59,3 +61,16 @@ def _states(states: Iterable[State]) -> list[Plain]:
         {"start": start, "end": end, "state": state.value, "edit": edit}
         for start, end, state, edit in states
     ]
+
+
+def _fault(fault: Fault) -> Plain:
+    value, unit, limit = fault.measured
+    return {
+        "kind": fault.kind.value,
+        "track": fault.track,
+        "start": fault.start,
+        "end": fault.end,
+        "severity": fault.severity.words,
+        "edit": fault.edit,
+        "measured": {"value": value, "unit": unit.value, "limit": limit},
+    }

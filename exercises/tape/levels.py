@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from math import log10
 
 WHITE = 100  # IRE
+REACH = 60  # 0.1 dB; how far automatic picture level goes, either way (common practice)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,3 +45,12 @@ def decibels(ratio: float) -> float:
     60.2
     """
     return 200 * log10(ratio)
+
+
+def automatic_white(white: float) -> float:
+    """IRE that automatic picture level makes of a white: what it should be, within reach.
+
+    >>> round(automatic_white(60)), round(automatic_white(30))
+    (100, 60)
+    """
+    return min(max(WHITE, gained(white, -REACH)), gained(white, REACH))

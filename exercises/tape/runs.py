@@ -74,6 +74,16 @@ class Runs(Generic[V]):
         run = page[bisect_left(page, (frame + 1,)) - 1]
         return run if frame < run.end else None
 
+    def between(self, start: int, end: int) -> Iterator[Run[V]]:
+        """The runs with a frame in ``[start, end)``, whole and in order."""
+        first = max(bisect_left(self._pages, ((start + 1,),)) - 1, 0)
+        for page in self._pages[first:]:
+            for run in page[max(bisect_left(page, (start + 1,)) - 1, 0) :]:
+                if run.start >= end:
+                    return
+                if run.end > start:
+                    yield run
+
     def over(self, start: int, end: int, laid: Sequence[Run[V]]) -> "Runs[V]":
         """These runs with ``[start, end)`` holding ``laid`` and nothing else.
 

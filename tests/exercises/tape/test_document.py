@@ -67,6 +67,7 @@ def test_worked_example_has_its_answer() -> None:
             state(1050, 1110, "no-control", 0),
             state(1110, 3000, "no-control", None),
         ],
+        "faults": [],
     }
 
 
@@ -104,6 +105,7 @@ def test_master_of_no_length_has_no_states() -> None:
     assert simulate(document) == {
         "tracks": {"control": [], "picture": [], "sound": []},
         "states": [],
+        "faults": [],
     }
 
 

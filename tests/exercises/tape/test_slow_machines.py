@@ -15,15 +15,21 @@ from tests.strategies import Document, documents
 @given(documents())
 @settings(max_examples=400)
 def test_answer_is_the_slow_machines_answer(document: Document) -> None:
-    assert simulate(document) == slow_answer(document)
+    assert played(document) == slow_answer(document)
 
 
 @pytest.mark.parametrize("seed", range(60))
 def test_answer_after_many_edits_is_the_slow_machines_answer(seed: int) -> None:
     document = long_document(Random(seed))
 
-    assert simulate(document) == slow_answer(document)
-    assert json.dumps(simulate(document)) == json.dumps(slow_answer(document))
+    assert played(document) == slow_answer(document)
+    assert json.dumps(played(document)) == json.dumps(slow_answer(document))
+
+
+def played(document: Document) -> Document:
+    """What the model says of tracks and states; the slow machines know no further faults."""
+    answer = simulate(document)
+    return {part: answer[part] for part in ("tracks", "states")}
 
 
 def long_document(random: Random) -> dict[str, Any]:

@@ -1,0 +1,40 @@
+"""How a player's adjustment wanders while the tape runs, second by second."""
+
+from collections.abc import Iterator
+from itertools import islice
+from random import Random
+from typing import NamedTuple
+
+from exercises.tape.making import Drift, Player
+from exercises.tape.rate import Rate
+
+
+class Adjustment(NamedTuple):
+    """From ``frame`` of the recording on: tracking error in percent, skew in 0.1 µs."""
+
+    frame: int
+    tracking: int
+    skew: int
+
+
+def adjustments(player: Player, frames: int, rate: Rate) -> list[Adjustment]:
+    """What holds in each second of a recording's first ``frames``; once if nothing wanders.
+
+    A seed always wanders the same way.
+    """
+    if player.drift is None:
+        return [Adjustment(0, player.tracking, player.skew)]
+    seconds = -(-frames // rate.nominal)
+    return [
+        Adjustment(second * rate.nominal, tracking, skew)
+        for second, (tracking, skew) in enumerate(islice(_wandering(player, player.drift), seconds))
+    ]
+
+
+def _wandering(player: Player, drift: Drift) -> Iterator[tuple[int, int]]:
+    random = Random(drift.seed)
+    tracking, skew = float(player.tracking), float(player.skew)
+    while True:
+        yield round(tracking), round(skew)
+        tracking += drift.tracking * (2 * random.random() - 1)
+        skew += drift.skew * (2 * random.random() - 1)

@@ -1,0 +1,77 @@
+"""What a recording measures, worked out once for all runs that were made alike."""
+
+from exercises.tape.bench import Bench
+from exercises.tape.levels import LINED_UP, Levels, automatic_white, gained
+from exercises.tape.made import Made
+from exercises.tape.making import SoundMode
+from exercises.tape.noise import chain_snr, equal_copies_snr
+from exercises.tape.track import Laid
+
+BLACK = "black"  # a source of this name has no white and no sound, unless it says so
+
+
+class Meter:
+    """Keeps its readings for as long as the runs that it is shown are kept."""
+
+    def __init__(self, bench: Bench) -> None:
+        self.bench = bench
+        self._whites: dict[int, float] = {}
+        self._sounds: dict[int, float] = {}
+        self._snrs: dict[tuple[int, int], float] = {}
+
+    def levels(self, laid: Laid) -> Levels | None:
+        """What its source carries; None where there is nothing to measure."""
+        levels = laid.made.carried.levels
+        if laid.source == BLACK and levels == LINED_UP:
+            return None
+        return levels
+
+    def white(self, laid: Laid) -> float | None:
+        """IRE of the white on the tape."""
+        levels = self.levels(laid)
+        if levels is None:
+            return None
+        key = id(laid.made)
+        if key not in self._whites:
+            self._whites[key] = white_of(laid.made, levels)
+        return self._whites[key]
+
+    def sound(self, laid: Laid) -> float | None:
+        """Level of the speech on the tape, in tenths of a dB over line-up."""
+        levels = self.levels(laid)
+        if levels is None:
+            return None
+        key = id(laid.made)
+        if key not in self._sounds:
+            self._sounds[key] = sound_of(laid.made, levels, self.bench)
+        return self._sounds[key]
+
+    def snr(self, laid: Laid) -> float:
+        """Signal-to-noise through the whole chain of recordings, in tenths of a dB."""
+        key = (id(laid.made), laid.generation)
+        if key not in self._snrs:
+            self._snrs[key] = snr_of(laid.made, laid.generation, self.bench)
+        return self._snrs[key]
+
+
+def white_of(made: Made, levels: Levels) -> float:
+    gain = made.making.picture_gain
+    return automatic_white(levels.white) if gain is None else gained(levels.white, gain)
+
+
+def sound_of(made: Made, levels: Levels, bench: Bench) -> float:
+    """Under automatic gain, what it comes to rest at: its attack is short against a word."""
+    setting = made.making.sound
+    level = levels.sound + setting.gain
+    if setting.mode is SoundMode.LIMITER:
+        return bench.limiter.out(level)
+    if setting.mode is SoundMode.AUTOMATIC:
+        return level + bench.automatic_gain.settled(level)
+    return level
+
+
+def snr_of(made: Made, generation: int, bench: Bench) -> float:
+    """Each recording that is not said to be otherwise has the bench's own figure."""
+    known = [snr / 10 for snr in made.chain]
+    usual = generation - len(known)
+    return 10 * chain_snr([*known, equal_copies_snr(bench.snr / 10, usual)] if usual > 0 else known)

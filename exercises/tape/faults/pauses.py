@@ -1,0 +1,94 @@
+"""What automatic gain does to the pauses: the room comes up between the words."""
+
+from bisect import bisect_left
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from exercises.tape.bench import Bench
+from exercises.tape.faults.blame import blamed
+from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
+from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.severity import graded
+from exercises.tape.levels import Levels
+from exercises.tape.made import Made
+from exercises.tape.making import SoundMode
+from exercises.tape.marks import Marks, Span
+from exercises.tape.runs import Run
+from exercises.tape.tape import Tape
+from exercises.tape.track import Laid
+
+NOTICED = 10  # 0.1 dB; about the smallest change of level that is heard
+STEP = 50  # 0.1 dB; so much more noise is one grade lower
+
+
+class Pause(NamedTuple):
+    """A pause in frames of the source, with the noise and the gain at its end."""
+
+    start: int
+    end: int
+    noise: float
+    recovered: float
+
+
+def noisy_pauses(tape: Tape, meter: Meter) -> Iterator[Fault]:
+    """Pauses whose noise the gain, as it recovers, lifts beyond the limit.
+
+    Measured by the noise at the end of the pause, over line-up.
+    """
+    most = meter.bench.limits.noise_floor
+    for run in tape.sound.laid:
+        levels = meter.levels(run.value)
+        if levels is None or run.value.made.making.sound.mode is not SoundMode.AUTOMATIC:
+            continue
+        shift = run.start - run.value.frame
+        for pause in pauses(run, levels, meter.bench):
+            noise = round(pause.noise)
+            if noise <= most or pause.recovered < NOTICED:
+                continue
+            severity = graded(noise - most - 1, STEP)
+            measured = Measured(noise, Unit.DECIBEL_TENTHS, most)
+            for start, end, edit in blamed(tape.sound, pause.start + shift, pause.end + shift):
+                yield Fault(Kind.NOISY_PAUSES, "sound", start, end, severity, edit, measured)
+
+
+def pauses(run: Run[Laid], levels: Levels, bench: Bench) -> Iterator[Pause]:
+    """The pauses that are heard of a run recorded under automatic gain.
+
+    Words and noises are at the level of the speech, everything else at the room tone's.
+    The gain is at rest when the pre-roll begins, as after speech.
+    """
+    made, gains = run.value.made, bench.automatic_gain
+    heard = Span(run.value.frame, run.value.frame + run.end - run.start)
+    began = heard.start if made.since is None else made.since
+    knob = made.making.sound.gain
+    rest = gain = gains.settled(levels.sound + knob)
+    for start, end, loud in _passages(made, max(0, began - bench.lock), heard.end):
+        level = (levels.sound if loud else levels.room) + knob
+        milliseconds = float(1000 * (end - start) / bench.rate.fraction)
+        gain = gains.after(milliseconds, gain=gain, level=level)
+        if not loud and end > heard.start:
+            yield Pause(max(start, heard.start), end, level + gain, gain - rest)
+
+
+def _passages(made: Made, start: int, end: int) -> Iterator[tuple[int, int, bool]]:
+    """``[start, end)`` of the source as passages in turns loud and soft; soft is False."""
+    at = start
+    for span in _loud(made.carried.marks, start, end):
+        if span.start > at:
+            yield at, span.start, False
+        first, last = max(at, span.start), min(span.end, end)
+        if first < last:
+            yield first, last, True
+        at = max(at, last)
+    if at < end and made.carried.marks.words:
+        yield at, end, False
+
+
+def _loud(marks: Marks, start: int, end: int) -> list[Span]:
+    """Words and noises with a frame in ``[start, end)``, in order."""
+    return sorted(
+        span
+        for spans in (marks.words, marks.noises)
+        for span in spans[max(bisect_left(spans, (start,)) - 1, 0) : bisect_left(spans, (end,))]
+        if span.end > start
+    )

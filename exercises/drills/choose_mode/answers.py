@@ -6,7 +6,7 @@ from itertools import combinations
 
 from exercises.drills.beliefs import BELIEFS, Attempt, recorded
 from exercises.drills.change import Mode
-from exercises.drills.choose_mode.scenario import Scenario
+from exercises.drills.choose_mode.scenario import Task
 from exercises.drills.kind import Option
 from exercises.drills.wants import Want, given
 
@@ -23,12 +23,12 @@ OPTIONS = (
 MIX = "two-machines-dissolve"
 
 
-def works(scenario: Scenario, mode: Mode, beliefs: tuple[str, ...] = ()) -> bool:
+def works(task: Task, mode: Mode, beliefs: tuple[str, ...] = ()) -> bool:
     """Whether one recording in this mode gives all that is wanted, or so a believer expects."""
-    wants = unmixed(scenario.wants) if MIX in beliefs else scenario.wants
-    attempt = Attempt(scenario.master, scenario.change, mode, scenario.bench)
+    wants = unmixed(task.wants) if MIX in beliefs else task.wants
+    attempt = Attempt(task.master, task.change, mode, task.bench)
     rules = [belief for belief in beliefs if belief != MIX]
-    return given(wants, recorded(attempt, rules), scenario.bench)
+    return given(wants, recorded(attempt, rules), task.bench)
 
 
 def unmixed(wants: tuple[Want, ...]) -> tuple[Want, ...]:
@@ -36,28 +36,28 @@ def unmixed(wants: tuple[Want, ...]) -> tuple[Want, ...]:
     return tuple(replace(want, mixed=False) for want in wants)
 
 
-def right_answers(scenario: Scenario) -> list[str]:
+def right_answers(task: Task) -> list[str]:
     """The modes that work; where none does, that it can't be done is the right answer."""
-    return [mode.value for mode in Mode if works(scenario, mode)] or [CANNOT]
+    return [mode.value for mode in Mode if works(task, mode)] or [CANNOT]
 
 
-def revealed(scenario: Scenario, right: str) -> dict[str, list[str]]:
+def revealed(task: Task, right: str) -> dict[str, list[str]]:
     """For each wrong answer that some belief makes right: the first such belief, or two."""
-    found = {mode.value: first_of(explanations(scenario, mode)) for mode in Mode}
-    if right != CANNOT and not works(scenario, Mode(right), ("insert-ends-ragged",)):
+    found = {mode.value: first_of(explanations(task, mode)) for mode in Mode}
+    if right != CANNOT and not works(task, Mode(right), ("insert-ends-ragged",)):
         found[CANNOT] = ["insert-ends-ragged"]
     return {answer: beliefs for answer, beliefs in found.items() if beliefs and answer != right}
 
 
-def explanations(scenario: Scenario, mode: Mode) -> Iterator[tuple[str, ...]]:
+def explanations(task: Task, mode: Mode) -> Iterator[tuple[str, ...]]:
     """The beliefs that make a mode work: one of them alone, or else two together."""
-    if not set(scenario.change.tracks) <= set(mode.tracks):
+    if not set(task.change.tracks) <= set(mode.tracks):
         return
     ids = [belief.id for belief in BELIEFS.values() if mode in belief.modes]
-    if any(want.mixed for want in scenario.wants):
+    if any(want.mixed for want in task.wants):
         ids.append(MIX)
     for size in (1, 2):
-        yield from (pair for pair in combinations(ids, size) if works(scenario, mode, pair))
+        yield from (pair for pair in combinations(ids, size) if works(task, mode, pair))
 
 
 def first_of(explanations: Iterator[tuple[str, ...]]) -> list[str]:

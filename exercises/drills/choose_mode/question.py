@@ -28,7 +28,7 @@ def candidates(seed: int) -> Iterator[Question | None]:
 
 def question(situation: Situation, scene: Scene) -> Question | None:
     scenario = situation(scene)
-    right, *others = right_answers(scenario)
+    right, *others = right_answers(scenario.task)
     if others:
         return None
     return Question(
@@ -45,7 +45,12 @@ def shown(scenario: Scenario) -> Json:
     scene = scenario.scene
     start, end = window(scenario)
     around = tape_map(
-        scenario.master, scenario.bench, start=start, end=end, marks=marks(scenario), faults=False
+        scenario.task.master,
+        scenario.task.bench,
+        start=start,
+        end=end,
+        marks=marks(scenario),
+        faults=False,
     )
     return {
         "story": f"{opening(scene)} {scenario.story}",
@@ -58,7 +63,7 @@ def shown(scenario: Scenario) -> Json:
 
 def facts(scenario: Scenario) -> list[list[str]]:
     """What to look up before an edit: pairs of a term and its value."""
-    scene, clip, change = scenario.scene, scenario.clip, scenario.change
+    scene, clip, change = scenario.scene, scenario.clip, scenario.task.change
     return [
         ["Source", f"{clip.tape}: {clip.shot.picture}. Heard with it: {clip.shot.sound}."],
         ["The take runs", listed([scene.span(*take) for take in clip.takes])],
@@ -67,29 +72,29 @@ def facts(scenario: Scenario) -> list[list[str]]:
         [
             "Bench",
             f"{scene.room}, {scene.rate.label} frames a second, "
-            f"pre-roll {scene.lasting(scenario.bench.lock)}",
+            f"pre-roll {scene.lasting(scenario.task.bench.lock)}",
         ],
     ]
 
 
 def marks(scenario: Scenario) -> dict[str, int]:
-    return {"edit in": scenario.change.at, "edit out": scenario.change.end}
+    return {"edit in": scenario.task.change.at, "edit out": scenario.task.change.end}
 
 
 def window(scenario: Scenario) -> tuple[int, int]:
     """The part of the master that maps show."""
     margin = MARGIN * scenario.scene.rate.nominal
-    change = scenario.change
+    change = scenario.task.change
     return max(0, change.at - margin), min(scenario.scene.length, change.end + margin)
 
 
 def key(scenario: Scenario, right: str) -> Json:
     return {
         "right": right,
-        "reveals": revealed(scenario, right),
+        "reveals": revealed(scenario.task, right),
         "session": scenario.document,
-        "change": scenario.change.as_json(),
-        "wants": [want.as_json() for want in scenario.wants],
+        "change": scenario.task.change.as_json(),
+        "wants": [want.as_json() for want in scenario.task.wants],
         "window": list(window(scenario)),
         "rule": scenario.rule,
         "instead": scenario.instead,

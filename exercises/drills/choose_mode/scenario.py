@@ -10,9 +10,19 @@ from exercises.drills.wants import SIDES, Side, Want, playing
 from exercises.tape import Bench, Session, Tape, read_session, record
 
 
+@dataclass(frozen=True, slots=True)
+class Task:
+    """A change wanted on a master, and all that the tape must give once it is made."""
+
+    bench: Bench
+    master: Tape
+    change: Change
+    wants: tuple[Want, ...]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Scenario:
-    """A question before it is asked: a scene, a change, and the words around them.
+    """A question before it is asked: a scene, its task, and the words around them.
 
     `story` tells how the master came to be, `wish` what is wanted of it; `rule` and
     `instead` (what could be done where no mode will do) are for after the answer.
@@ -21,10 +31,7 @@ class Scenario:
     scene: Scene
     document: Json
     clip: Clip
-    bench: Bench
-    master: Tape
-    change: Change
-    wants: tuple[Want, ...]
+    task: Task
     story: str
     wish: str
     rule: str
@@ -70,10 +77,7 @@ def scenario(
         scene=scene,
         document=document,
         clip=clip,
-        bench=session.bench,
-        master=master,
-        change=change,
-        wants=(*news(change, mixed), *kept),
+        task=Task(session.bench, master, change, (*news(change, mixed), *kept)),
         story=story,
         wish=wish,
         rule=rule,

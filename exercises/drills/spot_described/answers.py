@@ -19,7 +19,7 @@ FAULT_OPTIONS = (
     ),
     Option(
         value=Fault.UNSETTLED.value,
-        text="The pulses run on, but a machine was not locked while it was copied",
+        text="The pulses run on, but a machine was not locked while copying",
     ),
     Option(
         value=Fault.BLANK.value,
@@ -41,7 +41,7 @@ MEND_OPTIONS = (
     Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound of that part again"),
     Option(
         value=Mode.ASSEMBLE.value,
-        text="Go back before it and assemble from there on, all of the film that follows",
+        text="Assemble all of the film again, from before it on",
     ),
 )
 

@@ -12,7 +12,7 @@ from exercises.tape import Source, Take, Tape
 # From the least work to the most; assemble lays everything from there on again.
 BY_WORK = (Mode.INSERT_PICTURE, Mode.INSERT_SOUND, Mode.INSERT_BOTH, Mode.ASSEMBLE)
 
-AGAIN = "again"
+AGAIN = "laid again"
 
 
 class Mend:

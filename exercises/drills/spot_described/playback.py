@@ -10,9 +10,9 @@ from exercises.tape import Bench, Laid, Run, Tape
 
 # A machine without pulses can't lock and its counter, which counts pulses, stands still.
 # Common practice.
-STANDS = "lamp off, counter stands still"
-SEEKS = "lamp off, counter runs"
-LOCKED = "lamp on, counter runs"
+STANDS = "Servo not locked, counter standing still"
+SEEKS = "Servo not locked"
+LOCKED = "Servo locked"
 
 
 class Row(NamedTuple):

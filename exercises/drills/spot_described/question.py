@@ -88,10 +88,7 @@ def shown(work: Work, case: Case) -> Json:
         "bench": f"{scene.room}, {scene.rate.label} frames a second, "
         f"pre-roll {scene.lasting(bench.lock)}",
         "caption": f"What is noticed when the master is played {scene.span(start, end)}",
-        "rows": [
-            [scene.code(row.start), scene.code(row.end), row.picture, row.sound, row.lock]
-            for row in noticed
-        ],
+        "rows": [[scene.code(row.start), row.picture, row.sound, row.lock] for row in noticed],
     }
 
 

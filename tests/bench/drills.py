@@ -1,0 +1,113 @@
+"""How many questions a kind of drill makes, and how fairly: ``python -m tests.bench.drills``.
+
+Speed is counted in processor time, so that a busy machine doesn't matter. The longest
+answer is right by chance in one of as many cases as an ask has options.
+"""
+
+import hashlib
+import json
+import sys
+import time
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+
+from exercises.drills.choose_mode.question import candidates as modes
+from exercises.drills.kind import Question
+from exercises.drills.spot_described.question import candidates as faults
+
+SEEDS = 10_000
+KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
+    "choose-the-mode": modes,
+    "spot-the-bad-edit": faults,
+}
+
+
+@dataclass
+class Tally:
+    """What was counted over the questions of one kind."""
+
+    seconds: float = 0.0
+    drawn: int = 0
+    shown: set[bytes] = field(default_factory=set)
+    situations: set[str] = field(default_factory=set)
+    answers: dict[str, Counter[str]] = field(default_factory=dict)
+    longest: Counter[str] = field(default_factory=Counter)
+    chance: Counter[str] = field(default_factory=Counter)
+
+    def add(self, question: Question) -> None:
+        text = json.dumps(question.shown, sort_keys=True).encode()
+        self.shown.add(hashlib.sha256(text).digest())
+        self.situations.add(question.situation)
+        right = question.key["right"]
+        for ask in question.asks:
+            value = right[ask.name] if isinstance(right, dict) else right
+            self.answers.setdefault(ask.name, Counter())[value] += 1
+            longest = max(ask.options, key=lambda option: len(option.text))
+            self.longest[ask.name] += longest.value == value
+            self.chance[ask.name] += len(ask.options)
+
+    def figures(self) -> dict[str, object]:
+        return {
+            "questions a second": round(SEEDS / self.seconds),
+            "rejected, %": round(100 * (self.drawn - SEEDS) / self.drawn, 2),
+            "distinct in 10,000 seeds": len(self.shown),
+            "situations": len(self.situations),
+            "right answers, %": {
+                name: {value: percent(count) for value, count in sorted(counts.items())}
+                for name, counts in self.answers.items()
+            },
+            "longest is right, %": {name: percent(self.longest[name]) for name in self.answers},
+            "by chance, %": {
+                name: round(100 * SEEDS / self.chance[name], 1) for name in self.answers
+            },
+        }
+
+
+def percent(count: int) -> float:
+    return round(100 * count / SEEDS, 1)
+
+
+def tally(candidates: Callable[[int], Iterator[Question | None]]) -> Tally:
+    found = Tally()
+    for seed in range(SEEDS):
+        began = time.process_time()
+        drawn = 0
+        for question in candidates(seed):
+            drawn += 1
+            if question:
+                break
+        found.seconds += time.process_time() - began
+        found.drawn += drawn
+        if question:
+            found.add(question)
+    return found
+
+
+def told(figures: dict[str, object]) -> Iterator[str]:
+    for name, value in figures.items():
+        if not isinstance(value, dict):
+            yield f"  {name:26} {value}"
+            continue
+        yield f"  {name}"
+        for key, part in value.items():
+            yield f"    {key:24} {spread(part)}"
+
+
+def spread(part: object) -> str:
+    if isinstance(part, dict):
+        return "  ".join(f"{name} {value}" for name, value in part.items())
+    return str(part)
+
+
+def main() -> None:
+    figures = {}
+    for slug, candidates in KINDS.items():
+        figures[slug] = tally(candidates).figures()
+        print(slug, *told(figures[slug]), "", sep="\n")
+        sys.stdout.flush()
+    print(json.dumps(figures))
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,139 @@
+from collections import Counter, defaultdict
+from functools import cache
+
+import pytest
+
+from exercises.drills.choose_mode import CHOOSE_MODE
+from exercises.drills.choose_mode.answers import CANNOT
+from exercises.drills.choose_mode.situations import WEIGHTS, name
+from exercises.drills.kind import Json, Question
+from exercises.tape import TapeMap
+from tests.exercises.drills.frames import Machines, threaded
+from tests.exercises.drills.skeletons import skeleton
+
+MANY = 1500
+TRACKS = {
+    "assemble": ("picture", "sound"),
+    "insert-picture": ("picture",),
+    "insert-sound": ("sound",),
+    "insert-both": ("picture", "sound"),
+}
+
+
+@cache
+def many() -> list[Question]:
+    return [CHOOSE_MODE.make(seed) for seed in range(MANY)]
+
+
+def attempt(key: Json, mode: str) -> Machines:
+    """The master, on machines that owe the drill nothing, after the change in one mode."""
+    change = key["change"]
+    edit = {name: change[name] for name in ("source", "in", "out", "at")}
+    edit["mode"] = "assemble" if mode == "assemble" else "insert"
+    edit |= {track: track in TRACKS[mode] for track in ("picture", "sound")}
+    return threaded(key["session"], [*key["session"]["edits"], edit])
+
+
+def gives(machines: Machines, want: Json) -> bool:
+    """Whether every wanted frame is there; what rolled before may roll on."""
+    start, end = want["start"], want["end"]
+    wanted = [(want["source"], want["frame"] + n) for n in range(end - start)]
+    if want["mixed"]:
+        return False
+    if not want["rolls"]:
+        return machines.clean(want["track"])[start:end] == wanted
+    copies = getattr(machines, want["track"])[start:end]
+    there = [copy[:2] if copy else None for copy in copies]
+    return there == wanted and all(machines.control[start:end])
+
+
+@pytest.mark.parametrize("seed", range(45))
+def test_right_answer_is_right_for_an_independent_judge(seed: int) -> None:
+    key = CHOOSE_MODE.make(seed).key
+    rights = [
+        mode
+        for mode in TRACKS
+        if all(gives(machines, want) for machines in [attempt(key, mode)] for want in key["wants"])
+    ]
+
+    assert (rights or [CANNOT]) == [key["right"]]
+
+
+@pytest.mark.parametrize("seed", range(30))
+def test_what_must_stay_is_all_that_plays_outside_the_change(seed: int) -> None:
+    """Nobody may lose anything that the wish doesn't give up, after the change or before it."""
+    question = CHOOSE_MODE.make(seed)
+    key, before = question.key, threaded(question.key["session"])
+    change = key["change"]
+    at, end = change["at"], change["at"] + change["out"] - change["in"]
+
+    for track in ("picture", "sound"):
+        kept = {
+            frame
+            for want in key["wants"]
+            if want["track"] == track and not want["new"] and not want["moved"]
+            for frame in range(want["start"], want["end"])
+        }
+        plays = {frame for frame, copy in enumerate(before.clean(track)) if copy}
+        assert {frame for frame in plays if frame < at} <= kept
+        if track in change["tracks"]:
+            assert not kept & set(range(at, end))
+
+
+def test_new_wants_are_the_change_on_its_tracks() -> None:
+    for question in many()[:200]:
+        change = question.key["change"]
+        new = [want for want in question.key["wants"] if want["new"]]
+        frames = {
+            (want["track"], want["start"] + n): (want["source"], want["frame"] + n)
+            for want in new
+            for n in range(want["end"] - want["start"])
+        }
+
+        assert frames == {
+            (track, change["at"] + n): (change["source"], change["in"] + n)
+            for track in change["tracks"]
+            for n in range(change["out"] - change["in"])
+        }
+
+
+def test_every_situation_is_reached() -> None:
+    assert {question.situation for question in many()} == {name(each) for each in WEIGHTS}
+    assert len(WEIGHTS) >= 10
+
+
+def test_right_answers_are_spread_over_the_options() -> None:
+    counts = Counter(question.key["right"] for question in many())
+
+    assert sorted(counts) == ["assemble", "cannot", "insert-both", "insert-picture", "insert-sound"]
+    assert max(counts.values()) <= 0.35 * MANY
+    assert min(counts.values()) >= 0.08 * MANY
+
+
+def test_situation_has_several_wordings() -> None:
+    skeletons = defaultdict(set)
+    for question in many():
+        words = f"{question.shown['story']} {question.shown['wish']}"
+        skeletons[question.situation].add(skeleton(words))
+
+    assert {situation for situation, found in skeletons.items() if len(found) < 4} == set()
+
+
+def test_map_before_the_answer_marks_no_faults() -> None:
+    for question in many()[:100]:
+        around = TapeMap.from_json(question.shown["map"])
+
+        assert around.faults is None
+        assert [mark.name for mark in around.marks] == ["edit in", "edit out"]
+
+
+def test_facts_are_those_of_the_change() -> None:
+    question = CHOOSE_MODE.make(5)
+
+    assert dict(question.shown["facts"]) == {
+        "Source": "Tape 3: a hand in front of the lens. Heard with it: an accordion on the quay.",
+        "The take runs": "from 00:08:42:00 to 00:09:05:06",
+        "Edit in and out there": "from 00:08:49:21 to 00:08:59:20",
+        "On the master": "from 00:02:06:12 to 00:02:16:11, 9 seconds 24 frames",
+        "Bench": "Bench 2, 25 frames a second, pre-roll 5 seconds",
+    }

@@ -1,0 +1,54 @@
+import pytest
+
+from exercises.drills.change import Mode
+from exercises.drills.spot_described import SPOT_DESCRIBED
+from exercises.drills.spot_described.case import Case
+from exercises.drills.spot_described.mends import BY_WORK, Mend, least, ready_before
+from exercises.tape import Condition, Tape, play
+
+
+def faulty(seed: int) -> Case:
+    """The first case from this seed on with something wrong."""
+    keys = (SPOT_DESCRIBED.make(number).key for number in range(seed, seed + 60))
+    return next(Case.from_json(key) for key in keys if key["right"]["fault"] != "nothing")
+
+
+@pytest.mark.parametrize("seed", range(0, 300, 15))
+def test_least_mend_leaves_a_film_that_plays_cleanly(seed: int) -> None:
+    case = faulty(seed)
+    mode = least(case)
+
+    assert mode is not None
+    result = Mend(case, mode).result()
+    states = play(result.tape, case.bench)
+    inside = [s for s in states if s.end > result.start and s.start < result.end]
+    assert {state.state for state in inside} <= {Condition.CLEAN, Condition.NO_PICTURE}
+    assert list(result.faults()) == []
+
+
+@pytest.mark.parametrize("seed", range(0, 300, 15))
+def test_no_smaller_mend_works(seed: int) -> None:
+    case = faulty(seed)
+    mode = least(case)
+
+    assert mode is not None
+    smaller = BY_WORK[: BY_WORK.index(mode)]
+    assert [mend for mend in smaller if Mend(case, mend).works()] == []
+
+
+def test_assemble_begins_at_the_last_place_with_run_up() -> None:
+    tape = Tape.blank(3000).with_pass(0, 400, "black").with_pass(400, 500, "black")
+
+    assert ready_before(tape, 450, 150) == 400
+    assert ready_before(tape, 400, 150) == 400
+    assert ready_before(tape, 200, 150) == 200
+    assert ready_before(tape, 2000, 100) == 500
+    assert ready_before(tape, 100, 150) == -1
+
+
+def test_assemble_covers_the_film_from_there_on() -> None:
+    case = faulty(0)
+    mend = Mend(case, Mode.ASSEMBLE)
+
+    assert mend.start <= case.start
+    assert mend.end == case.last.end

@@ -1,0 +1,87 @@
+import pytest
+
+from exercises.drills.kind import Question
+from exercises.drills.spot_described import SPOT_DESCRIBED
+
+
+def of_situation(situation: str) -> Question:
+    questions = (SPOT_DESCRIBED.make(seed) for seed in range(500))
+    return next(question for question in questions if question.situation == situation)
+
+
+LATE = of_situation("late-assemble")
+WELL = of_situation("shot-for-shot")
+
+
+def test_each_part_counts_a_third() -> None:
+    right = LATE.key["right"]
+    answers = [
+        {"fault": "blank", "edit": "tape", "mend": "later"},
+        right | {"edit": "tape", "mend": "later"},
+        right | {"mend": "later"},
+        right,
+    ]
+    verdicts = [SPOT_DESCRIBED.grade(LATE, answer) for answer in answers]
+
+    assert [verdict.score for verdict in verdicts] == [0, 33, 67, 100]
+    assert [verdict.right for verdict in verdicts] == [False, False, False, True]
+
+
+@pytest.mark.parametrize(
+    ("situation", "part", "answer", "beliefs"),
+    [
+        ("late-assemble", "fault", "nothing", ("gap-heals",)),
+        ("late-assemble", "mend", "leave", ("gap-heals",)),
+        ("late-assemble", "mend", "later", ("mend-later",)),
+        ("late-assemble", "mend", "tracking", ("replay-repairs",)),
+        ("late-assemble", "edit", "tape", ("tape-fault",)),
+        ("late-assemble", "mend", "insert-both", ("insert-lays-pulses",)),
+        ("insert-at-the-end", "fault", "nothing", ("insert-lays-pulses",)),
+        ("sound-past-the-end", "fault", "nothing", ("sound-needs-no-pulses",)),
+        ("assemble-in-the-middle", "fault", "nothing", ("assemble-ends-clean",)),
+        ("first-frames-next", "fault", "nothing", ("no-source-run-up",)),
+        ("first-shot-after-the-joint", "fault", "nothing", ("no-master-run-up",)),
+        ("assembled-for-the-picture", "fault", "nothing", ("assemble-picks-tracks",)),
+        ("sound-switched-on", "mend", "assemble", ("insert-ends-ragged",)),
+        ("shot-for-shot", "edit", "tape", ("tape-fault",)),
+        ("late-assemble", "fault", "roll", ()),
+    ],
+)
+def test_wrong_part_reveals_the_belief_behind_it(
+    situation: str, part: str, answer: str, beliefs: tuple[str, ...]
+) -> None:
+    question = of_situation(situation)
+    verdict = SPOT_DESCRIBED.grade(question, question.key["right"] | {part: answer})
+
+    assert verdict.misconceptions == beliefs
+
+
+def test_belief_behind_two_parts_is_named_once() -> None:
+    answer = {"fault": "nothing", "edit": "nothing", "mend": "leave"}
+
+    assert SPOT_DESCRIBED.grade(LATE, answer).misconceptions == ("gap-heals",)
+
+
+def test_film_without_a_fault_has_nothing_to_mend() -> None:
+    feedback = SPOT_DESCRIBED.grade(WELL, WELL.key["right"] | {"mend": "assemble"}).feedback
+
+    assert feedback["mends"] == ["There is nothing to mend, and every edit is a risk."]
+    assert feedback["mended"] is None
+
+
+def test_feedback_shows_the_mended_tape_beside_the_faulty_one() -> None:
+    feedback = SPOT_DESCRIBED.grade(LATE, LATE.key["right"]).feedback
+    film = feedback["map"]["marks"]
+
+    assert [mark["name"] for mark in film] == ["film in", "film out"]
+    inside = [
+        fault
+        for fault in feedback["mended"]["faults"]
+        if fault["start"] < film[1]["frame"] and fault["end"] > film[0]["frame"]
+    ]
+    assert inside == []
+    assert [fault["state"] for fault in feedback["map"]["faults"]][:3] == [
+        "no-control",
+        "relock",
+        "unsettled",
+    ]

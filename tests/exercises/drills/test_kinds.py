@@ -1,0 +1,233 @@
+"""What every kind of drill keeps to."""
+
+import hashlib
+import json
+import os
+import subprocess
+import sys
+from itertools import product
+from pathlib import Path
+
+import pytest
+
+from exercises.drills.kind import Kind, Question
+from exercises.drills.register import KINDS, kind
+from exercises.mastery.misconceptions import MISCONCEPTIONS
+from exercises.mastery.skills import SKILLS
+
+ROOT = Path(__file__).parents[3]
+EACH_KIND = pytest.mark.parametrize("drill", KINDS.values(), ids=KINDS)
+SEEDS = range(60)
+
+
+def right_answer(question: Question) -> dict[str, str]:
+    """The answer that the key calls right."""
+    right = question.key["right"]
+    return dict(right) if isinstance(right, dict) else {question.asks[0].name: right}
+
+
+def every_answer(question: Question) -> list[dict[str, str]]:
+    names = [ask.name for ask in question.asks]
+    values = [[option.value for option in ask.options] for ask in question.asks]
+    return [dict(zip(names, chosen, strict=True)) for chosen in product(*values)]
+
+
+def texts(value: object) -> list[str]:
+    """Every string inside a JSON-able value."""
+    if isinstance(value, str):
+        return [value]
+    if isinstance(value, dict):
+        return [text for item in value.values() for text in texts(item)]
+    if isinstance(value, (list, tuple)):
+        return [text for item in value for text in texts(item)]
+    return []
+
+
+def stored(question: Question) -> Question:
+    return Question.from_json(json.loads(json.dumps(question.as_json())))
+
+
+def test_register_knows_each_kind_by_its_slug() -> None:
+    assert list(KINDS) == ["choose-the-mode", "spot-the-bad-edit"]
+    assert {slug: kind(slug).slug for slug in KINDS} == {slug: slug for slug in KINDS}
+
+
+@EACH_KIND
+def test_kind_names_a_skill_of_the_list(drill: Kind) -> None:
+    assert SKILLS[drill.skill].slug == drill.skill
+
+
+@EACH_KIND
+def test_same_seed_makes_the_same_question(drill: Kind) -> None:
+    assert [drill.make(seed) for seed in SEEDS] == [drill.make(seed) for seed in SEEDS]
+
+
+PROGRAM = """
+import json
+from exercises.drills.register import KINDS
+print(json.dumps([KINDS[slug].make(seed).as_json() for slug in KINDS for seed in range(25)]))
+"""
+
+
+def test_same_seed_makes_the_same_question_in_every_process() -> None:
+    made = [
+        subprocess.run(
+            [sys.executable, "-c", PROGRAM],
+            cwd=ROOT,
+            env={**os.environ, "PYTHONHASHSEED": hash_seed},
+            capture_output=True,
+            check=True,
+        ).stdout
+        for hash_seed in ("1", "2")
+    ]
+    here = [KINDS[slug].make(seed).as_json() for slug in KINDS for seed in range(25)]
+
+    assert made[0] == made[1]
+    assert json.loads(made[0]) == json.loads(json.dumps(here))
+
+
+@EACH_KIND
+def test_question_survives_storing(drill: Kind) -> None:
+    for seed in SEEDS:
+        question = drill.make(seed)
+
+        assert stored(question) == question
+
+
+@EACH_KIND
+def test_stored_question_is_graded_alike(drill: Kind) -> None:
+    for seed in range(12):
+        question = drill.make(seed)
+        for answer in every_answer(question)[::5]:
+            fresh = drill.grade(question, answer)
+
+            assert drill.grade(stored(question), answer) == fresh
+            assert json.loads(json.dumps(fresh.feedback)) == fresh.feedback
+
+
+@EACH_KIND
+def test_right_answer_and_no_other_is_graded_right(drill: Kind) -> None:
+    for seed in range(8):
+        question = drill.make(seed)
+        rights = [
+            answer for answer in every_answer(question) if drill.grade(question, answer).right
+        ]
+
+        assert rights == [right_answer(question)]
+
+
+@EACH_KIND
+def test_right_answer_scores_all_and_reveals_nothing(drill: Kind) -> None:
+    for seed in SEEDS:
+        question = drill.make(seed)
+        verdict = drill.grade(question, right_answer(question))
+
+        assert (verdict.right, verdict.score, verdict.misconceptions) == (True, 100, ())
+
+
+@EACH_KIND
+def test_revealed_beliefs_are_of_the_list(drill: Kind) -> None:
+    for seed in range(12):
+        question = drill.make(seed)
+        for answer in every_answer(question)[::3]:
+            revealed = drill.grade(question, answer).misconceptions
+
+            assert [MISCONCEPTIONS[belief].id for belief in revealed] == list(revealed)
+
+
+@EACH_KIND
+def test_answer_that_is_missing_is_refused_with_a_sentence(drill: Kind) -> None:
+    question = drill.make(1)
+    answer = right_answer(question)
+    name, legend = question.asks[-1].name, question.asks[-1].legend
+    del answer[name]
+
+    with pytest.raises(ValueError, match=r"^There is no answer to") as refusal:
+        drill.grade(question, answer)
+
+    assert str(refusal.value) == f"There is no answer to “{legend}”"
+
+
+@EACH_KIND
+@pytest.mark.parametrize("value", ["", "Assemble", "0", "assemble ", "x" * 10_000])
+def test_answer_that_is_no_option_is_refused_with_a_sentence(drill: Kind, value: str) -> None:
+    question = drill.make(1)
+    answer = right_answer(question) | {question.asks[0].name: value}
+
+    with pytest.raises(ValueError, match="is not one of the answers to"):
+        drill.grade(question, answer)
+
+
+@EACH_KIND
+def test_answer_to_nothing_that_was_asked_is_refused_with_a_sentence(drill: Kind) -> None:
+    question = drill.make(1)
+
+    with pytest.raises(ValueError, match=r"^Nothing named 'key' is asked.$"):
+        drill.grade(question, right_answer(question) | {"key": "x"})
+
+
+@EACH_KIND
+def test_options_of_an_ask_differ(drill: Kind) -> None:
+    for seed in SEEDS:
+        for ask in drill.make(seed).asks:
+            values = [option.value for option in ask.options]
+            words = [option.text for option in ask.options]
+
+            assert len(set(values)) == len(values) == len(set(words))
+
+
+@EACH_KIND
+def test_options_stand_in_the_same_order_in_every_question(drill: Kind) -> None:
+    orders: dict[tuple[str, int], set[tuple[str, ...]]] = {}
+    for seed in SEEDS:
+        for ask in drill.make(seed).asks:
+            order = tuple(option.value for option in ask.options)
+            orders.setdefault((ask.name, len(order)), set()).add(order)
+
+    assert {place: len(found) for place, found in orders.items()} == dict.fromkeys(orders, 1)
+
+
+@EACH_KIND
+def test_both_rates_occur(drill: Kind) -> None:
+    rates = {drill.make(seed).key["session"]["rate"] for seed in range(20)}
+
+    assert rates == {"29.97", "25"}
+
+
+@EACH_KIND
+def test_shown_holds_nothing_of_the_key(drill: Kind) -> None:
+    for seed in SEEDS:
+        question = drill.make(seed)
+        written = json.dumps(question.shown)
+        names = [f'"{name}":' for name in ("reveals", "wants", "right", "misconceptions")]
+
+        assert set(question.shown) & set(question.key) == set()
+        assert [name for name in names if name in written] == []
+
+
+@EACH_KIND
+def test_texts_are_whole_sentences_without_gaps(drill: Kind) -> None:
+    for seed in SEEDS:
+        question = drill.make(seed)
+        answer = every_answer(question)[seed % len(every_answer(question))]
+        feedback = drill.grade(question, answer).feedback
+        words = [text for text in texts(question.shown) + texts(feedback) if " " in text]
+        marks = ("  ", "{", "}", " .", " ,", "..", "'", " a a", "the the")
+
+        assert [text for text in words if any(mark in text for mark in marks)] == []
+
+
+@EACH_KIND
+def test_questions_are_many(drill: Kind) -> None:
+    shown = {
+        hashlib.sha256(json.dumps(drill.make(seed).shown).encode()).digest() for seed in range(300)
+    }
+
+    assert len(shown) == 300
+
+
+@EACH_KIND
+def test_huge_seed_makes_a_question(drill: Kind) -> None:
+    question = drill.make(2**53 - 1)
+
+    assert drill.grade(question, right_answer(question)).right

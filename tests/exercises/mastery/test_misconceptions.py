@@ -1,0 +1,42 @@
+import pytest
+
+from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
+from exercises.mastery.skills import SKILLS
+
+EACH = pytest.mark.parametrize("belief", MISCONCEPTIONS.values(), ids=MISCONCEPTIONS)
+
+
+def test_ten_of_thirty_misconceptions_are_critical() -> None:
+    critical = [belief.id for belief in MISCONCEPTIONS.values() if belief.critical]
+
+    assert len(MISCONCEPTIONS) == 30
+    assert critical == [
+        "insert-lays-pulses",
+        "plays-without-pulses",
+        "assemble-ends-clean",
+        "assemble-picks-tracks",
+        "insert-pushes-along",
+        "gap-heals",
+        "no-master-run-up",
+        "no-source-run-up",
+        "replay-repairs",
+        "mend-later",
+    ]
+
+
+@EACH
+def test_misconception_is_found_by_its_id(belief: Misconception) -> None:
+    assert MISCONCEPTIONS[belief.id] is belief
+
+
+@EACH
+def test_misconception_belongs_to_a_skill(belief: Misconception) -> None:
+    assert SKILLS[belief.skill].slug == belief.skill
+
+
+@EACH
+def test_sentences_are_whole(belief: Misconception) -> None:
+    assert belief.learner.startswith("Perhaps you ")
+    assert belief.learner.endswith(".")
+    assert belief.instructor.startswith("Believes that ")
+    assert belief.instructor.endswith(".")

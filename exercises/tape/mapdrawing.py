@@ -1,13 +1,19 @@
 """What a tape map shows: the runs of each track, and the faults beneath them."""
 
 from collections.abc import Iterator, Mapping
+from operator import itemgetter
 
 from exercises.tape.bench import Bench
+from exercises.tape.faults import faults as found_faults
+from exercises.tape.faults import wording
 from exercises.tape.mapparts import FaultMark, Segment
 from exercises.tape.mapwindow import Window
 from exercises.tape.playback import Condition, play
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid, Pulses, Track
+
+# Where from and to, which fault, whose edit, and its label and sentence.
+Told = tuple[int, int, str, int | None, tuple[str, str]]
 
 # What a stretch is called on the map, and what it means for who watches.
 FAULTS = {
@@ -48,14 +54,26 @@ def pulses(track: Track[Pulses], window: Window) -> Iterator[Segment]:
 
 
 def faults(tape: Tape, bench: Bench, window: Window) -> Iterator[FaultMark]:
+    """What does not play cleanly, and the faults beyond that, in the order they are met."""
+    told = (*_states(tape, bench), *_beyond(tape, bench))
+    for start, end, name, edit, (short, sentence) in sorted(told, key=itemgetter(0)):
+        if window.shows(start, end):
+            yield FaultMark(
+                **window.place(start, end),
+                state=name,
+                edit=edit,
+                label=short,
+                sentence=sentence if edit is None else f"{sentence} (edit {edit + 1})",
+            )
+
+
+def _states(tape: Tape, bench: Bench) -> Iterator[Told]:
     for start, end, state, edit in play(tape, bench):
-        if state is Condition.CLEAN or not window.shows(start, end):
-            continue
-        short, sentence = FAULTS[state]
-        yield FaultMark(
-            **window.place(start, end),
-            state=state.value,
-            edit=edit,
-            label=short,
-            sentence=sentence if edit is None else f"{sentence} (edit {edit + 1})",
-        )
+        if state is not Condition.CLEAN:
+            yield start, end, state.value, edit, FAULTS[state]
+
+
+def _beyond(tape: Tape, bench: Bench) -> Iterator[Told]:
+    for fault in found_faults(tape, bench):
+        told = wording.label(fault), wording.sentence(fault)
+        yield fault.start, fault.end, fault.kind.value, fault.edit, told

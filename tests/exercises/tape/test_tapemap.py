@@ -1,6 +1,7 @@
 """The tape map: what a template draws, and what a screen reader says."""
 
 import json
+from operator import itemgetter
 
 import pytest
 from hypothesis import given
@@ -16,6 +17,7 @@ from exercises.tape import (
     Tape,
     TapeError,
     TapeMap,
+    faults,
     play,
     read_session,
     record,
@@ -237,13 +239,14 @@ def test_map_survives_being_kept_as_json(document: Document, data: st.DataObject
 
 
 @given(documents())
-def test_faults_are_the_states_that_are_not_clean(document: Document) -> None:
+def test_marks_are_states_that_are_not_clean_and_the_faults_beyond(document: Document) -> None:
     session = read_session(document)
     tape = session.recorded()
 
     drawn = tape_map(tape, session.bench)
 
     assert drawn.faults is not None
-    assert [(mark.start, mark.end, mark.state, mark.edit) for mark in drawn.faults] == [
-        state for state in play(tape, session.bench) if state.state != "clean"
-    ]
+    marks = [(mark.start, mark.end, mark.state, mark.edit) for mark in drawn.faults]
+    states = [state for state in play(tape, session.bench) if state.state != "clean"]
+    beyond = [(each.start, each.end, each.kind, each.edit) for each in faults(tape, session.bench)]
+    assert marks == sorted([*states, *beyond], key=itemgetter(0))

@@ -17,6 +17,18 @@ from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
 from exercises.tape.faults import Fault, Kind, Measured, Severity, Unit, faults
 from exercises.tape.gain_control import AutomaticGain, Limiter
+from exercises.tape.judging import (
+    Brief,
+    Difference,
+    DifferenceKind,
+    Economy,
+    Judgement,
+    Kept,
+    Match,
+    Pace,
+    Wanted,
+    judge,
+)
 from exercises.tape.levels import Levels
 from exercises.tape.limits import Limits
 from exercises.tape.made import Carried, Made
@@ -38,14 +50,20 @@ __all__ = [
     "Assemble",
     "AutomaticGain",
     "Bench",
+    "Brief",
     "Carried",
     "Condition",
+    "Difference",
+    "DifferenceKind",
     "DocumentError",
     "Drift",
+    "Economy",
     "Edit",
     "EditRefused",
     "Fault",
     "Insert",
+    "Judgement",
+    "Kept",
     "Kind",
     "Laid",
     "Levels",
@@ -54,7 +72,9 @@ __all__ = [
     "Made",
     "Making",
     "Marks",
+    "Match",
     "Measured",
+    "Pace",
     "Player",
     "Pulses",
     "Rate",
@@ -75,10 +95,12 @@ __all__ = [
     "TimecodeError",
     "Track",
     "Unit",
+    "Wanted",
     "answer",
     "answer_text",
     "faults",
     "frame_of",
+    "judge",
     "label",
     "play",
     "read_session",

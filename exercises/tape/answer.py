@@ -1,17 +1,15 @@
 """The answer to a session document, as plain values for JSON."""
 
 import json
-from collections.abc import Iterable
 
 from exercises.tape.document import read_document
-from exercises.tape.faults import Fault, faults
-from exercises.tape.playback import State, play
+from exercises.tape.faults import faults
+from exercises.tape.plain import Plain, plain_fault, plain_judgement, plain_state
+from exercises.tape.playback import play
 from exercises.tape.reading import read_session
 from exercises.tape.runs import Run
 from exercises.tape.session import Session
 from exercises.tape.track import Laid, Pulses
-
-Plain = dict[str, object]
 
 
 def simulate(document: object) -> Plain:
@@ -29,14 +27,19 @@ def answer_text(raw: bytes) -> str:
 
 def answer(session: Session) -> Plain:
     tape = session.recorded()
+    asked: Plain = {}
+    if session.brief:
+        judgement = session.judged(session.brief)
+        asked["judgement"] = plain_judgement(judgement, session.bench.rate)
     return {
         "tracks": {
             "control": [_pulses(run) for run in tape.control.runs],
             "picture": [_laid(run) for run in tape.picture.runs],
             "sound": [_laid(run) for run in tape.sound.runs],
         },
-        "states": _states(play(tape, session.bench)),
-        "faults": [_fault(fault) for fault in faults(tape, session.bench)],
+        "states": [plain_state(state) for state in play(tape, session.bench)],
+        "faults": [plain_fault(fault) for fault in faults(tape, session.bench)],
+        **asked,
     }
 
 
@@ -53,24 +56,4 @@ def _laid(run: Run[Laid]) -> Plain:
         "in": value.frame,
         "generation": value.generation,
         "settled": value.settled,
-    }
-
-
-def _states(states: Iterable[State]) -> list[Plain]:
-    return [
-        {"start": start, "end": end, "state": state.value, "edit": edit}
-        for start, end, state, edit in states
-    ]
-
-
-def _fault(fault: Fault) -> Plain:
-    value, unit, limit = fault.measured
-    return {
-        "kind": fault.kind.value,
-        "track": fault.track,
-        "start": fault.start,
-        "end": fault.end,
-        "severity": fault.severity.words,
-        "edit": fault.edit,
-        "measured": {"value": value, "unit": unit.value, "limit": limit},
     }

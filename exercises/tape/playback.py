@@ -41,7 +41,24 @@ def play(tape: Tape, bench: Bench) -> tuple[State, ...]:
     recorded or wiped, at that frame, the track that the state is about: the control
     track for no-control and relock; None where none did, and where playback is clean.
     """
-    tracks = (
+    return tuple(worst(*track_states(tape, bench)))
+
+
+def worst(
+    control: Iterable[State], picture: Iterable[State], sound: Iterable[State]
+) -> Iterator[State]:
+    """What is seen where three tracks are in these states, each told from end to end."""
+    return _longest(_worse(_worse(control, picture), sound))
+
+
+def track_states(
+    tape: Tape, bench: Bench
+) -> tuple[Iterator[State], Iterator[State], Iterator[State]]:
+    """Control, picture and sound, each for itself: here no track's trouble hides another's.
+
+    Neighbours may be alike.
+    """
+    return (
         _blamed(_control(tape.control, bench.relock, tape.length), tape.control.causes),
         _blamed(
             _copies(tape.picture, tape.length, Condition.NO_PICTURE, Condition.UNSETTLED),
@@ -52,8 +69,6 @@ def play(tape: Tape, bench: Bench) -> tuple[State, ...]:
             tape.sound.causes,
         ),
     )
-    control, picture, sound = tracks
-    return tuple(_longest(_worse(_worse(control, picture), sound)))
 
 
 def _control(track: Track[Pulses], relock: int, length: int) -> Iterator[Stretch]:

@@ -3,6 +3,7 @@ from dataclasses import dataclass
 
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Edit
+from exercises.tape.judging import Brief, Judgement, Pace, judge
 from exercises.tape.playback import State, play
 from exercises.tape.recording import record
 from exercises.tape.source import Source
@@ -11,19 +12,40 @@ from exercises.tape.tape import Tape
 
 @dataclass(frozen=True, slots=True)
 class Session:
-    """A bench, its source tapes, a master as it was, and the edits made on it, in order."""
+    """A bench, its source tapes, a master as it was, and the edits made on it, in order.
+
+    brief  what the master was to become; ``after`` of the edits were made before it was
+           given: it speaks of the master as they left it
+    pace   how fast the work at the bench goes; None: the usual pace
+    plan   whether the best list of recordings for the brief is asked for
+    """
 
     bench: Bench
     master: Tape
     sources: Mapping[str, Source]
     edits: tuple[Edit, ...]
+    brief: Brief | None = None
+    after: int = 0
+    pace: Pace | None = None
+    plan: bool = False
 
-    def recorded(self) -> Tape:
-        """The master after all the edits; each is the cause, by index, of what it did."""
+    def recorded(self, count: int | None = None) -> Tape:
+        """The master after ``count`` of the edits, or all; each is the cause, by index."""
         tape = self.master
-        for index, edit in enumerate(self.edits):
+        for index, edit in enumerate(self.edits[:count]):
             tape = record(tape, edit, self.bench, index)
         return tape
+
+    def judged(self, brief: Brief) -> Judgement:
+        """The master after all the edits, by a brief given after the first of them."""
+        return judge(
+            brief,
+            self.recorded(),
+            before=self.recorded(self.after),
+            bench=self.bench,
+            edits=self.edits[self.after :],
+            pace=self.pace,
+        )
 
     def played(self) -> tuple[State, ...]:
         return play(self.recorded(), self.bench)

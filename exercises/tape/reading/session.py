@@ -1,11 +1,16 @@
+from collections.abc import Mapping
+from dataclasses import replace
+
 from exercises.tape.node import Node
 from exercises.tape.rate import Rate
 from exercises.tape.reading.bench import read_bench
+from exercises.tape.reading.brief import read_after, read_brief, read_pace
 from exercises.tape.reading.edits import read_edit
 from exercises.tape.reading.tapes import read_master, read_source
 from exercises.tape.session import Session
 
 PARTS = ("master", "sources", "edits")
+ASKED = ("brief", "pace", "plan")
 
 
 def read_session(document: object) -> Session:
@@ -13,12 +18,29 @@ def read_session(document: object) -> Session:
 
     Raises DocumentError, naming the path, for anything that SESSION.md does not allow.
     """
-    parts = Node(document).known_fields(PARTS, ("rate", "bench"))
+    parts = Node(document).known_fields(PARTS, ("rate", "bench", *ASKED))
     bench = read_bench(parts.get("bench"), _rate(parts.get("rate")))
     master = read_master(parts["master"])
     sources = {name: read_source(name, node) for name, node in parts["sources"].fields().items()}
     edits = tuple(read_edit(node, sources, master.length) for node in parts["edits"].items())
-    return Session(bench, master, sources, edits)
+    return _asked(Session(bench, master, sources, edits), parts)
+
+
+def _asked(session: Session, parts: Mapping[str, Node]) -> Session:
+    """The session with what is asked of it."""
+    for key in ("pace", "plan"):
+        if key in parts and "brief" not in parts:
+            parts[key].refuse("is said only where there is a brief")
+    if "brief" not in parts:
+        return session
+    known = {*session.sources, *(run.value.source for run in session.master.picture.laid)}
+    return replace(
+        session,
+        brief=read_brief(parts["brief"], known, session.master.length),
+        after=read_after(parts["brief"], len(session.edits)),
+        pace=read_pace(parts["pace"], session.bench.rate) if "pace" in parts else None,
+        plan="plan" in parts and parts["plan"].truth(),
+    )
 
 
 def _rate(node: Node | None) -> Rate:

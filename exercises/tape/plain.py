@@ -1,0 +1,51 @@
+"""What the tape model finds, as plain values for JSON."""
+
+from dataclasses import asdict
+
+from exercises.tape.faults import Fault
+from exercises.tape.judging import Difference, Economy, Judgement, Match
+from exercises.tape.playback import State
+from exercises.tape.rate import Rate
+
+Plain = dict[str, object]
+
+
+def plain_state(state: State) -> Plain:
+    start, end, condition, edit = state
+    return {"start": start, "end": end, "state": condition.value, "edit": edit}
+
+
+def plain_fault(fault: Fault) -> Plain:
+    value, unit, limit = fault.measured
+    return {
+        "kind": fault.kind.value,
+        "track": fault.track,
+        "start": fault.start,
+        "end": fault.end,
+        "severity": fault.severity.words,
+        "edit": fault.edit,
+        "measured": {"value": value, "unit": unit.value, "limit": limit},
+    }
+
+
+def plain_judgement(judgement: Judgement, rate: Rate) -> Plain:
+    return {
+        "fulfilled": judgement.fulfilled,
+        "matches": [_match(match) for match in judgement.matches],
+        "differences": [_difference(each) for each in judgement.differences],
+        "states": [plain_state(state) for state in judgement.states],
+        "faults": [plain_fault(fault) for fault in judgement.faults],
+        "economy": plain_economy(judgement.economy, rate),
+    }
+
+
+def plain_economy(economy: Economy, rate: Rate) -> Plain:
+    return {**asdict(economy), "bench": economy.bench, "minutes": economy.minutes(rate)}
+
+
+def _match(match: Match) -> Plain:
+    return {"track": match.track, "shot": match.shot, "start": match.start, "end": match.end}
+
+
+def _difference(difference: Difference) -> Plain:
+    return {**asdict(difference), "kind": difference.kind.value}

@@ -38,7 +38,7 @@ BENCHES = ("Bench 1", "Bench 2")
 TAPES = ("Tape 1", "Tape 2", "Tape 3", "Tape 4", "Tape 5", "Tape 6", "Tape 7", "Tape 8")
 
 ACTIONS = (
-    Shot("the bridge turning, seen from the quay wall", "the gears under the bridge"),
+    Shot("the bridge turning", "the gears under the bridge"),
     Shot("the keeper’s hands on the crank", "the crank and the chain"),
     Shot("a barge passing the open bridge", "the barge’s engine"),
     Shot("gulls on the railing", "gulls"),
@@ -46,10 +46,10 @@ ACTIONS = (
     Shot("cars waiting at the barrier", "idling engines"),
     Shot("the keeper oiling the pivot", "the oil can and the keeper’s breath"),
     Shot("rain on the hut window", "rain"),
-    Shot("the tide board, close", "water against the piles"),
+    Shot("the tide board close up", "water against the piles"),
     Shot("a tug coming up the channel", "the tug’s horn"),
     Shot("the keeper crossing the road with his lamp", "boots on the road"),
-    Shot("the wheelhouse of the ferry", "the ferry’s radio"),
+    Shot("the ferry’s lights going by", "music from the ferry"),
     Shot("children counting boats", "children counting"),
     Shot("the keeper pouring tea", "the kettle and the cup"),
     Shot("the logbook being filled in", "a pen on paper"),
@@ -65,14 +65,14 @@ ACTIONS = (
 )
 
 TALKS = (
-    Shot("the keeper in his hut, telling of his first winter", "the keeper on his first winter"),
-    Shot("the keeper at the railing, on what the work is", "the keeper on what the work is"),
-    Shot("the keeper at his table, on the night of the flood", "the keeper on the flood"),
-    Shot("the ferry skipper, on waiting for the bridge", "the skipper on waiting"),
+    Shot("the keeper in his hut", "the keeper on his first winter"),
+    Shot("the keeper at the railing", "the keeper on what the work is"),
+    Shot("the keeper at his table", "the keeper on the flood"),
+    Shot("the ferry skipper at the wheel", "the skipper on waiting"),
     Shot("the harbour clerk among her files", "the clerk on forty years of logbooks"),
     Shot("the keeper’s sister in her kitchen", "the sister on their father"),
-    Shot("the apprentice on the steps, on learning the crank", "the apprentice on the crank"),
-    Shot("the keeper on the bridge, saying goodbye", "the keeper saying goodbye"),
+    Shot("the apprentice on the steps", "the apprentice on the crank"),
+    Shot("the keeper on the empty bridge", "the keeper saying goodbye"),
 )
 
 SOUNDS = (

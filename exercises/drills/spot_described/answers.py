@@ -41,7 +41,7 @@ MEND_OPTIONS = (
     Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound of that part again"),
     Option(
         value=Mode.ASSEMBLE.value,
-        text="Assemble all of the film again, from before it on",
+        text="Go back before it and assemble all that follows again",
     ),
 )
 

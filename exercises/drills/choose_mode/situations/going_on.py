@@ -13,8 +13,8 @@ def goes_on(scene: Scene, clip: Clip, at: int) -> str:
         (
             f"The next shot is to be {picture}: picture and sound, {span}. "
             "All that is laid so far must stay as it is.",
-            f"{scene.person} wants {picture} to follow at once, {span}, with its sound. "
-            "Nothing of the film so far may suffer.",
+            f"{scene.person} wants {picture} to follow at once, picture and sound, {span}. "
+            "Nothing that is laid so far may be harmed.",
             f"At {scene.code(at)} the film is to cut to {picture}, picture and sound, "
             f"and stay there until {scene.code(at + clip.length)}. What comes before stays.",
         )

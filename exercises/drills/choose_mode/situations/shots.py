@@ -33,7 +33,7 @@ def replace_part_of_a_shot(scene: Scene) -> Scenario:
     span, picture, voice = scene.span(at, at + frames), clip.shot.picture, talk.clip.shot.sound
     wish = scene.draw.pick(
         (
-            f"In the middle of a long shot, {voice}, a lorry drowns every word {span}. "
+            f"In the middle of a long shot ({voice}) a lorry drowns every word {span}. "
             f"There we are to see and hear {picture} instead. After it the shot must go on "
             "as it does now.",
             f"{scene.person} wants to cut away from a long shot ({voice}) to {picture}, picture "

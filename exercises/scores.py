@@ -53,7 +53,7 @@ class Progress:
 
 def practised_skills() -> list[Skill]:
     """The skills that some drill practises, in the order of the skills' own list."""
-    practised = {kind.skill for kind in KINDS.values()}
+    practised = {skill for kind in KINDS.values() for skill in kind.skills}
     return [skill for slug, skill in SKILLS.items() if slug in practised]
 
 

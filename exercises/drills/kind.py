@@ -42,13 +42,18 @@ class Ask:
 class Question:
     """A question as asked.
 
-    `shown` is all that a page may use before the answer; `key` is what `grade` needs
-    and stays on the server. `situation` names what the question is about, for counts.
+    `shown` is all that a page may use before the answer. `right` (by ask), `reveals` (by
+    ask and wrong option: the misconceptions that it points at) and `key`, what else `grade`
+    needs, stay on the server. `situation` names what the question is about, for counts;
+    `skill` is the one that it practises.
     """
 
     situation: str
+    skill: str
     asks: tuple[Ask, ...]
     shown: Json
+    right: Mapping[str, str]
+    reveals: Mapping[str, Mapping[str, list[str]]]
     key: Json
 
     def as_json(self) -> Json:
@@ -64,6 +69,15 @@ class Question:
                 raise ValueError(f"Nothing named {name!r} is asked.")
         return {ask.name: ask.option(answer.get(ask.name)) for ask in self.asks}
 
+    def revealed(self, answer: Mapping[str, str]) -> tuple[str, ...]:
+        """The misconceptions that the wrong parts of an answer point at, each once."""
+        found = (
+            belief
+            for name, value in answer.items()
+            for belief in self.reveals.get(name, {}).get(value, ())
+        )
+        return tuple(dict.fromkeys(found))
+
     @classmethod
     def from_json(cls, stored: Json) -> Self:
         asks = tuple(
@@ -74,9 +88,7 @@ class Question:
             )
             for ask in stored["asks"]
         )
-        return cls(
-            situation=stored["situation"], asks=asks, shown=stored["shown"], key=stored["key"]
-        )
+        return cls(**{**stored, "asks": asks})
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -97,14 +109,15 @@ class Verdict:
 class Kind:
     """An entry of the register.
 
-    Raise `revision` when the same seed would give another question or verdict.
-    `template` is the page's middle: it defines the partials `question` and `feedback`.
+    Raise `revision` when the same seed would give another question or verdict. `skills`
+    are those that its questions practise. `template` is the page's middle: it defines the
+    partials `question` and `feedback`. `feedback["rule"]` names a rule's place in a lesson.
     """
 
     slug: str
     title: str
     purpose: str
-    skill: str
+    skills: tuple[str, ...]
     lesson: str
     revision: int
     template: str

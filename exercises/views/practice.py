@@ -86,10 +86,11 @@ def show_attempt(request: SignedInRequest, attempt: Attempt) -> HttpResponse:
 
 def attempt_context(attempt: Attempt) -> dict[str, object]:
     """What the page of an attempt shows: the question, the answer given, what came of it."""
+    rule = attempt.feedback["rule"]
     return {
         "attempt": attempt,
         "kind": attempt.kind,
-        "place": lesson_place(attempt.kind.lesson, attempt.feedback.get("section", "")),
+        "place": lesson_place(rule["lesson"], rule["section"]),
         "question_template": f"{attempt.kind.template}#question",
         "feedback_template": f"{attempt.kind.template}#feedback",
         "shown": attempt.asked.question["shown"],

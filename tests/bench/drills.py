@@ -39,9 +39,8 @@ class Tally:
         text = json.dumps(question.shown, sort_keys=True).encode()
         self.shown.add(hashlib.sha256(text).digest())
         self.situations.add(question.situation)
-        right = question.key["right"]
         for ask in question.asks:
-            value = right[ask.name] if isinstance(right, dict) else right
+            value = question.right[ask.name]
             self.answers.setdefault(ask.name, Counter())[value] += 1
             longest = max(ask.options, key=lambda option: len(option.text))
             self.longest[ask.name] += longest.value == value

@@ -1,8 +1,10 @@
 """Choose the mode: a master, a wanted change, and the five answers."""
 
 from collections.abc import Iterator
+from dataclasses import asdict
 
 from exercises.drills.choose_mode.answers import OPTIONS, revealed, right_answers
+from exercises.drills.choose_mode.consequences import consequences
 from exercises.drills.choose_mode.scenario import Scenario
 from exercises.drills.choose_mode.situations import DRAWN, Situation, name
 from exercises.drills.draw import Draw
@@ -33,11 +35,14 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         return None
     return Question(
         situation=name(situation),
+        skill=scenario.rule.skill,
         asks=(
             Ask(name="mode", legend="Which single recording makes this change?", options=OPTIONS),
         ),
         shown=shown(scenario),
-        key=key(scenario, right),
+        right={"mode": right},
+        reveals={"mode": revealed(scenario.task, right)},
+        key=key(scenario),
     )
 
 
@@ -88,14 +93,14 @@ def window(scenario: Scenario) -> tuple[int, int]:
     return max(0, change.at - margin), min(scenario.scene.length, change.end + margin)
 
 
-def key(scenario: Scenario, right: str) -> Json:
+def key(scenario: Scenario) -> Json:
+    start, end = window(scenario)
     return {
-        "right": right,
-        "reveals": revealed(scenario.task, right),
         "session": scenario.document,
         "change": scenario.task.change.as_json(),
         "wants": [want.as_json() for want in scenario.task.wants],
-        "window": list(window(scenario)),
-        "rule": scenario.rule,
+        "told": consequences(scenario.task, (start, end)),
+        "before_caption": f"Before, {scenario.scene.span(start, end)}",
+        "rule": asdict(scenario.rule),
         "instead": scenario.instead,
     }

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from exercises.drills.change import Change
 from exercises.drills.kind import Json
+from exercises.drills.rules import Rule
 from exercises.drills.scene import Clip, Scene
 from exercises.drills.wants import SIDES, Side, Want, playing
 from exercises.tape import Bench, Session, Tape, read_session, record
@@ -34,7 +35,7 @@ class Scenario:
     task: Task
     story: str
     wish: str
-    rule: str
+    rule: Rule
     instead: str
 
 
@@ -45,7 +46,7 @@ def scenario(
     *,
     story: str,
     wish: str,
-    rule: str,
+    rule: Rule,
     instead: str = "",
     tracks: tuple[Side, ...] = SIDES,
     loose: tuple[Side, ...] = (),

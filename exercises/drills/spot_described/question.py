@@ -1,6 +1,7 @@
 """Spot the bad edit: a session in words, and what is seen and heard when it is played."""
 
 from collections.abc import Iterator
+from dataclasses import asdict
 
 from exercises.drills.change import Change
 from exercises.drills.draw import Draw
@@ -9,6 +10,7 @@ from exercises.drills.quay_street import Shot
 from exercises.drills.scene import Scene, opening
 from exercises.drills.spot_described.answers import asks, revealed, right_answers
 from exercises.drills.spot_described.case import Case, Step
+from exercises.drills.spot_described.consequences import consequences
 from exercises.drills.spot_described.playback import rows
 from exercises.drills.spot_described.situations import Situation, drawn, name
 from exercises.drills.spot_described.work import Work
@@ -38,15 +40,17 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         return None
     return Question(
         situation=name(situation),
+        skill=rule.skill,
         asks=asks(len(work.jobs)),
         shown=shown(work, case),
+        right=right,
+        reveals=revealed(case, right),
         key={
-            "right": right,
-            "reveals": revealed(case, right),
             "session": scene.document(),
             "steps": [{**step.change.as_json(), "mode": step.mode.value} for step in case.steps],
             "window": list(window(work)),
-            "rule": rule,
+            "told": consequences(case, right["mend"], window(work)),
+            "rule": asdict(rule),
         },
     )
 

@@ -3,10 +3,11 @@
 from collections.abc import Callable
 
 from exercises.drills.draw import Draw
+from exercises.drills.rules import Rule
 from exercises.drills.spot_described.situations import copies, pulses, switches, well
 from exercises.drills.spot_described.work import Work
 
-Situation = Callable[[Work], str]
+Situation = Callable[[Work], Rule]
 
 # What is done in them ruins a stretch of the film. What, only the tape model says.
 FAULTY: tuple[Situation, ...] = (

@@ -1,7 +1,7 @@
 """Sessions in which something is copied badly: no run-up, or no one take."""
 
 from exercises.drills.quay_street import SOUNDS
-from exercises.drills.rules import ONE_TAKE, RUN_UP
+from exercises.drills.rules import ONE_TAKE, RUN_UP, Rule
 from exercises.drills.spot_described.situations.laying import (
     action,
     cutaway,
@@ -14,7 +14,7 @@ from exercises.drills.spot_described.situations.masters import either_tape, join
 from exercises.drills.spot_described.work import Work
 
 
-def first_frames_next(work: Work) -> str:
+def first_frames_next(work: Work) -> Rule:
     """A shot too near the start of its take, in the run of the film."""
     mode = either_tape(work)
     talk(work, mode)
@@ -25,7 +25,7 @@ def first_frames_next(work: Work) -> str:
     return RUN_UP
 
 
-def first_frames_cutaway(work: Work) -> str:
+def first_frames_cutaway(work: Work) -> Rule:
     mode = either_tape(work)
     voice = talk(work, mode)
     perhaps(work, mode)
@@ -35,7 +35,7 @@ def first_frames_cutaway(work: Work) -> str:
     return RUN_UP
 
 
-def first_frames_sound(work: Work) -> str:
+def first_frames_sound(work: Work) -> Rule:
     mode = either_tape(work)
     perhaps(work, mode)
     shot = action(work, mode)
@@ -45,7 +45,7 @@ def first_frames_sound(work: Work) -> str:
     return RUN_UP
 
 
-def across_two_takes(work: Work) -> str:
+def across_two_takes(work: Work) -> Rule:
     mode = either_tape(work)
     perhaps(work, mode)
     frames = work.scene.seconds(8, 14)
@@ -54,7 +54,7 @@ def across_two_takes(work: Work) -> str:
     return ONE_TAKE
 
 
-def take_that_ends(work: Work) -> str:
+def take_that_ends(work: Work) -> Rule:
     """The take ends before the edit does."""
     mode = either_tape(work)
     perhaps(work, mode)
@@ -64,7 +64,7 @@ def take_that_ends(work: Work) -> str:
     return ONE_TAKE
 
 
-def insert_after_the_joint(work: Work) -> str:
+def insert_after_the_joint(work: Work) -> Rule:
     joint = work.scene.seconds(10, 20)
     mode = jointed_tape(work, joint)
     work.start = joint + work.scene.seconds(1.2, 3.5)

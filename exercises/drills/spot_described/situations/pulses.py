@@ -2,7 +2,7 @@
 
 from exercises.drills.change import Mode
 from exercises.drills.quay_street import SOUNDS, TALKS
-from exercises.drills.rules import CONTINUE, ENDS, NO_GAP, NO_PULSES, ONE_PHASE, RUN_UP
+from exercises.drills.rules import CONTINUE, ENDS, NO_GAP, NO_PULSES, ONE_PHASE, RUN_UP, Rule
 from exercises.drills.scene import Clip
 from exercises.drills.spot_described.situations.laying import (
     action,
@@ -21,7 +21,7 @@ from exercises.drills.spot_described.situations.masters import (
 from exercises.drills.spot_described.work import Work
 
 
-def insert_at_the_end(work: Work) -> str:
+def insert_at_the_end(work: Work) -> Rule:
     mode = work.scene.draw.pick((new_tape, used_tape))(work)
     talk(work, mode)
     perhaps(work, mode)
@@ -29,7 +29,7 @@ def insert_at_the_end(work: Work) -> str:
     return NO_PULSES
 
 
-def sound_past_the_end(work: Work) -> str:
+def sound_past_the_end(work: Work) -> Rule:
     mode = new_tape(work)
     talk(work, mode)
     perhaps(work, mode)
@@ -46,7 +46,7 @@ def sound_past_the_end(work: Work) -> str:
     return NO_PULSES
 
 
-def insert_past_the_black(work: Work) -> str:
+def insert_past_the_black(work: Work) -> Rule:
     scene = work.scene
     work.start = scene.seconds(10, 25)
     speech, walk = scene.clip(scene.seconds(18, 50), TALKS), short(work)
@@ -65,7 +65,7 @@ def insert_past_the_black(work: Work) -> str:
     return CONTINUE
 
 
-def assemble_in_the_middle(work: Work) -> str:
+def assemble_in_the_middle(work: Work) -> Rule:
     mode = either_tape(work)
     talk(work, mode)
     middle = action(work, mode)
@@ -74,7 +74,7 @@ def assemble_in_the_middle(work: Work) -> str:
     return ENDS
 
 
-def late_assemble(work: Work) -> str:
+def late_assemble(work: Work) -> Rule:
     """The second or third shot begins a little after the end of the one before."""
     mode = new_tape(work)
     talk(work, mode)
@@ -92,7 +92,7 @@ def late(work: Work, clip: Clip) -> str:
     return work.scene.draw.pick((f"the next shot: {picture}.", f"next, {picture}."))
 
 
-def first_shot_after_the_joint(work: Work) -> str:
+def first_shot_after_the_joint(work: Work) -> Rule:
     joint = work.scene.seconds(10, 20)
     jointed_tape(work, joint)
     work.start = joint + work.scene.seconds(1.2, 3.5)
@@ -101,7 +101,7 @@ def first_shot_after_the_joint(work: Work) -> str:
     return RUN_UP
 
 
-def across_the_joint(work: Work) -> str:
+def across_the_joint(work: Work) -> Rule:
     scene = work.scene
     work.start = scene.seconds(10, 20)
     shots = (scene.clip(scene.seconds(12, 20), TALKS), scene.clip(scene.seconds(8, 12)))

@@ -2,7 +2,7 @@
 
 from exercises.drills.change import Mode
 from exercises.drills.quay_street import SOUNDS
-from exercises.drills.rules import ONE_TRACK
+from exercises.drills.rules import ONE_TRACK, Rule
 from exercises.drills.spot_described.situations.laying import (
     action,
     cutaway,
@@ -15,7 +15,7 @@ from exercises.drills.spot_described.situations.masters import either_tape, new_
 from exercises.drills.spot_described.work import Work
 
 
-def sound_switched_on(work: Work) -> str:
+def sound_switched_on(work: Work) -> Rule:
     """Both tracks recorded where only the picture was meant."""
     mode = either_tape(work)
     voice = talk(work, mode)
@@ -25,7 +25,7 @@ def sound_switched_on(work: Work) -> str:
     return ONE_TRACK
 
 
-def picture_switched_on(work: Work) -> str:
+def picture_switched_on(work: Work) -> Rule:
     mode = either_tape(work)
     perhaps(work, mode)
     shot = action(work, mode)
@@ -34,7 +34,7 @@ def picture_switched_on(work: Work) -> str:
     return ONE_TRACK
 
 
-def assembled_for_the_picture(work: Work) -> str:
+def assembled_for_the_picture(work: Work) -> Rule:
     """A new picture over the end of the last shot, made in a mode that takes all tracks."""
     mode = new_tape(work)
     perhaps(work, mode)

@@ -2,7 +2,7 @@
 
 from exercises.drills.change import Mode
 from exercises.drills.quay_street import ACTIONS, SOUNDS
-from exercises.drills.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RUN_UP
+from exercises.drills.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RUN_UP, Rule
 from exercises.drills.spot_described.situations.laying import (
     action,
     cutaway,
@@ -17,7 +17,7 @@ from exercises.drills.spot_described.situations.masters import either_tape, new_
 from exercises.drills.spot_described.work import Work
 
 
-def shot_after_shot(work: Work) -> str:
+def shot_after_shot(work: Work) -> Rule:
     mode = either_tape(work)
     talk(work, mode)
     action(work, mode)
@@ -25,7 +25,7 @@ def shot_after_shot(work: Work) -> str:
     return AFTERWARDS if mode is Mode.ASSEMBLE else PREPARED
 
 
-def over_an_old_exercise(work: Work) -> str:
+def over_an_old_exercise(work: Work) -> Rule:
     mode = used_tape(work)
     talk(work, mode)
     action(work, mode)
@@ -34,7 +34,7 @@ def over_an_old_exercise(work: Work) -> str:
     return AFTERWARDS
 
 
-def picture_over_a_voice(work: Work) -> str:
+def picture_over_a_voice(work: Work) -> Rule:
     mode = either_tape(work)
     voice = talk(work, mode)
     action(work, mode)
@@ -42,7 +42,7 @@ def picture_over_a_voice(work: Work) -> str:
     return ONE_TRACK
 
 
-def sound_under_a_picture(work: Work) -> str:
+def sound_under_a_picture(work: Work) -> Rule:
     mode = either_tape(work)
     talk(work, mode)
     shot = action(work, mode)
@@ -52,7 +52,7 @@ def sound_under_a_picture(work: Work) -> str:
     return ONE_TRACK
 
 
-def shot_for_shot(work: Work) -> str:
+def shot_for_shot(work: Work) -> Rule:
     mode = either_tape(work)
     talk(work, mode)
     middle = action(work, mode)
@@ -61,7 +61,7 @@ def shot_for_shot(work: Work) -> str:
     return PREPARED
 
 
-def another_ending(work: Work) -> str:
+def another_ending(work: Work) -> Rule:
     mode = new_tape(work)
     talk(work, mode)
     action(work, mode)
@@ -69,7 +69,7 @@ def another_ending(work: Work) -> str:
     return CONTINUE
 
 
-def just_enough_run_up(work: Work) -> str:
+def just_enough_run_up(work: Work) -> Rule:
     scene = work.scene
     mode = either_tape(work)
     talk(work, mode)
@@ -79,7 +79,7 @@ def just_enough_run_up(work: Work) -> str:
     return RUN_UP
 
 
-def picture_to_the_end(work: Work) -> str:
+def picture_to_the_end(work: Work) -> Rule:
     """A new picture over the end of the last shot; its sound stays."""
     mode = new_tape(work)
     action(work, mode)

@@ -49,14 +49,15 @@ def gives(machines: Machines, want: Json) -> bool:
 
 @pytest.mark.parametrize("seed", range(45))
 def test_right_answer_is_right_for_an_independent_judge(seed: int) -> None:
-    key = CHOOSE_MODE.make(seed).key
+    question = CHOOSE_MODE.make(seed)
+    key = question.key
     rights = [
         mode
         for mode in TRACKS
         if all(gives(machines, want) for machines in [attempt(key, mode)] for want in key["wants"])
     ]
 
-    assert (rights or [CANNOT]) == [key["right"]]
+    assert (rights or [CANNOT]) == [question.right["mode"]]
 
 
 @pytest.mark.parametrize("seed", range(30))
@@ -103,7 +104,7 @@ def test_every_situation_is_reached() -> None:
 
 
 def test_right_answers_are_spread_over_the_options() -> None:
-    counts = Counter(question.key["right"] for question in many())
+    counts = Counter(question.right["mode"] for question in many())
 
     assert sorted(counts) == ["assemble", "cannot", "insert-both", "insert-picture", "insert-sound"]
     assert max(counts.values()) <= 0.35 * MANY

@@ -13,7 +13,7 @@ def of_situation(situation: str, right: str = "") -> Question:
     return next(
         question
         for question in questions
-        if question.situation == situation and right in ("", question.key["right"])
+        if question.situation == situation and right in ("", question.right["mode"])
     )
 
 

@@ -9,8 +9,8 @@ from exercises.tape import Condition, Tape, play
 
 def faulty(seed: int) -> Case:
     """The first case from this seed on with something wrong."""
-    keys = (SPOT_DESCRIBED.make(number).key for number in range(seed, seed + 60))
-    return next(Case.from_json(key) for key in keys if key["right"]["fault"] != "nothing")
+    questions = (SPOT_DESCRIBED.make(number) for number in range(seed, seed + 60))
+    return next(Case.from_json(each.key) for each in questions if each.right["fault"] != "nothing")
 
 
 @pytest.mark.parametrize("seed", range(0, 300, 15))

@@ -80,9 +80,9 @@ def judged(key: Json) -> tuple[str, str]:
 
 @pytest.mark.parametrize("seed", range(45))
 def test_fault_and_edit_are_right_for_an_independent_judge(seed: int) -> None:
-    key = SPOT_DESCRIBED.make(seed).key
+    question = SPOT_DESCRIBED.make(seed)
 
-    assert judged(key) == (key["right"]["fault"], key["right"]["edit"])
+    assert judged(question.key) == (question.right["fault"], question.right["edit"])
 
 
 def states(document: Json) -> list[Json]:
@@ -105,8 +105,8 @@ def test_blame_agrees_with_what_playback_names() -> None:
             and state["start"] < end
         }
 
-        if key["right"]["fault"] in ("roll", "unsettled") and named:
-            assert named == {key["right"]["edit"]}
+        if question.right["fault"] in ("roll", "unsettled") and named:
+            assert named == {question.right["edit"]}
 
 
 def test_every_situation_is_reached() -> None:
@@ -115,7 +115,7 @@ def test_every_situation_is_reached() -> None:
 
 
 def test_nothing_is_wrong_with_about_a_third() -> None:
-    well = sum(question.key["right"]["fault"] == "nothing" for question in many())
+    well = sum(question.right["fault"] == "nothing" for question in many())
 
     assert 0.3 * MANY < well < 0.37 * MANY
 
@@ -125,20 +125,20 @@ def test_session_goes_as_its_situation_says() -> None:
     going_well = {name(each) for each in WELL}
 
     for question in many():
-        well = question.key["right"]["fault"] == "nothing"
+        well = question.right["fault"] == "nothing"
         assert well == (question.situation in going_well)
 
 
 @pytest.mark.parametrize("ask", ["fault", "edit", "mend"])
 def test_no_answer_is_right_in_more_than_two_of_five(ask: str) -> None:
-    counts = Counter(question.key["right"][ask] for question in many())
+    counts = Counter(question.right[ask] for question in many())
 
     assert max(counts.values()) <= 0.4 * MANY
 
 
 def test_every_fault_and_every_mend_occurs() -> None:
-    faults = {question.key["right"]["fault"] for question in many()}
-    mends = {question.key["right"]["mend"] for question in many()}
+    faults = {question.right["fault"] for question in many()}
+    mends = {question.right["mend"] for question in many()}
 
     assert faults == {*WORST_FIRST, "nothing"}
     assert mends == {"leave", "insert-picture", "insert-sound", "insert-both", "assemble"}

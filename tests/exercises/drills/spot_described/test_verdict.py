@@ -14,7 +14,7 @@ WELL = of_situation("shot-for-shot")
 
 
 def test_each_part_counts_a_third() -> None:
-    right = LATE.key["right"]
+    right = dict(LATE.right)
     answers = [
         {"fault": "blank", "edit": "tape", "mend": "later"},
         right | {"edit": "tape", "mend": "later"},
@@ -51,7 +51,7 @@ def test_wrong_part_reveals_the_belief_behind_it(
     situation: str, part: str, answer: str, beliefs: tuple[str, ...]
 ) -> None:
     question = of_situation(situation)
-    verdict = SPOT_DESCRIBED.grade(question, question.key["right"] | {part: answer})
+    verdict = SPOT_DESCRIBED.grade(question, dict(question.right) | {part: answer})
 
     assert verdict.misconceptions == beliefs
 
@@ -63,14 +63,14 @@ def test_belief_behind_two_parts_is_named_once() -> None:
 
 
 def test_film_without_a_fault_has_nothing_to_mend() -> None:
-    feedback = SPOT_DESCRIBED.grade(WELL, WELL.key["right"] | {"mend": "assemble"}).feedback
+    feedback = SPOT_DESCRIBED.grade(WELL, dict(WELL.right) | {"mend": "assemble"}).feedback
 
     assert feedback["mends"] == ["There is nothing to mend, and every edit is a risk."]
     assert feedback["mended"] is None
 
 
 def test_feedback_shows_the_mended_tape_beside_the_faulty_one() -> None:
-    feedback = SPOT_DESCRIBED.grade(LATE, LATE.key["right"]).feedback
+    feedback = SPOT_DESCRIBED.grade(LATE, dict(LATE.right)).feedback
     film = feedback["map"]["marks"]
 
     assert [mark["name"] for mark in film] == ["film in", "film out"]

@@ -1,0 +1,30 @@
+"""What came of a session's edits, worked out once, when the question is made."""
+
+from exercises.drills.change import Mode
+from exercises.drills.kind import Json
+from exercises.drills.phrases import span
+from exercises.drills.spot_described.answers import LEAVE
+from exercises.drills.spot_described.case import Case
+from exercises.drills.spot_described.mends import Mend
+from exercises.drills.spot_described.told import Told
+from exercises.tape import Tape, tape_map
+
+
+def consequences(case: Case, right_mend: str, window: tuple[int, int]) -> Json:
+    """What happened; the tape as it is and once mended; what each recording would mend."""
+    told, faulty = Told(case), right_mend != LEAVE
+    mended = Mend(case, Mode(right_mend)).result().tape if faulty else None
+    return {
+        "happened": told.happened(),
+        "map": _map(case.last.tape, case, window),
+        "caption": f"The master as it is, {span(*window, case.bench.rate)}",
+        "mended": mended and _map(mended, case, window),
+        "mended_caption": "The master once it is mended",
+        "mends": {mode.value: told.mended(mode) for mode in Mode} if faulty else {},
+    }
+
+
+def _map(tape: Tape, case: Case, window: tuple[int, int]) -> Json:
+    start, end = window
+    marks = {"film in": case.last.start, "film out": case.last.end}
+    return tape_map(tape, case.bench, start=start, end=end, marks=marks).as_json()

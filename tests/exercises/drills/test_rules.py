@@ -1,0 +1,22 @@
+import pytest
+
+from course.lessons.shelf import shelf
+from exercises.drills import rules
+from exercises.drills.rules import Rule
+from exercises.mastery.skills import SKILLS
+
+RULES = {name: rule for name, rule in vars(rules).items() if isinstance(rule, Rule)}
+EACH_RULE = pytest.mark.parametrize("rule", RULES.values(), ids=RULES)
+
+
+@EACH_RULE
+def test_rule_belongs_to_a_skill(rule: Rule) -> None:
+    assert SKILLS[rule.skill].slug == rule.skill
+
+
+@EACH_RULE
+def test_rule_is_taught_at_its_place(rule: Rule) -> None:
+    lesson = shelf().find(rule.lesson)
+
+    assert lesson is not None
+    assert [section.id for section in lesson.sections].count(rule.section) == 1

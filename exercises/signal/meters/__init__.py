@@ -1,0 +1,1 @@
+"""Meters: how a needle moves, and where its scale's marks are."""

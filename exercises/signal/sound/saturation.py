@@ -1,0 +1,21 @@
+"""Tape that is asked to hold more than it can."""
+
+import numpy as np
+
+from exercises.signal.sound.samples import LINE_UP, Samples
+from exercises.tape.levels import gained
+
+# Level of a tone, in tenths of a dB over line-up, of which the tape makes 3 % of third
+# harmonic: what is called a tape's maximum output level. That it lies as far over line-up as
+# programme may peak is common practice.
+MOST = 90
+
+# The curve bends so that its third harmonic is 3 % at this share of where it would end.
+SHARE = 0.6288
+CEILING = gained(LINE_UP, MOST) / SHARE
+
+
+def saturated(samples: Samples) -> Samples:
+    """What stays on the tape: soft sounds as they are, loud ones ever less of."""
+    ceiling = np.float32(CEILING)
+    return np.asarray(np.tanh(samples / ceiling) * ceiling)

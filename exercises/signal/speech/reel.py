@@ -1,0 +1,96 @@
+"""Lines one after another on a tape, with pauses between them: a sound, and its marks."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import accumulate, chain
+
+import numpy as np
+
+from exercises.signal.sound.samples import BLOCK, Samples, milliseconds
+from exercises.signal.speech.line import Line, Stretch, Word, lines
+from exercises.tape.marks import Marks, Span
+from exercises.tape.rate import Rate
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A line, begun so many ms into the reel."""
+
+    at: int
+    line: Line
+
+    @property
+    def end(self) -> int:
+        return self.at + self.line.length
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Noise:
+    """Something heard beside the speech: ``winch()``, ``bell()``."""
+
+    at: int
+    samples: Samples
+
+    @property
+    def heard(self) -> Stretch:
+        return Stretch(self.at, self.at + milliseconds(len(self.samples)))
+
+
+@dataclass(frozen=True, slots=True)
+class Reel:
+    """A ``Sound``; in ms from its start."""
+
+    placed: tuple[Placed, ...]
+    noises: tuple[Noise, ...] = ()
+
+    @property
+    def words(self) -> list[Word]:
+        return [word.later(each.at) for each in self.placed for word in each.line.words]
+
+    @property
+    def breaths(self) -> list[Stretch]:
+        return [breath.later(each.at) for each in self.placed for breath in each.line.breaths]
+
+    def read(self, start: int, count: int) -> Samples:
+        heard = np.zeros(count, np.float32)
+        lines = ((each.at, each.line.samples) for each in self.placed)
+        noises = ((each.at, each.samples) for each in self.noises)
+        for begins, samples in chain(lines, noises):
+            at = begins * BLOCK - start
+            first, last = max(at, 0), min(at + len(samples), count)
+            if first < last:
+                heard[first:last] += samples[first - at : last - at]
+        return heard
+
+    def with_noise(self, samples: Samples, *, at: int) -> "Reel":
+        """This reel with a noise in a place of its own, after those it has."""
+        return Reel(self.placed, (*self.noises, Noise(at, samples)))
+
+    def marks(self, rate: Rate) -> Marks:
+        """The same in frames, each end at the frame nearest to it."""
+        return Marks(
+            words=_spans((word.heard for word in self.words), rate),
+            breaths=_spans(self.breaths, rate),
+            noises=_spans((noise.heard for noise in self.noises), rate),
+        )
+
+
+def reel(*names: str, begin: int = 0, pause: int = 600) -> Reel:
+    """Lines by name, the first after ``begin`` ms, the others ``pause`` ms after one another."""
+    chosen = [lines()[name] for name in names]
+    starts = accumulate((line.length + pause for line in chosen), initial=begin)
+    return Reel(tuple(Placed(at, line) for at, line in zip(starts, chosen, strict=False)))
+
+
+def _spans(stretches: Iterable[Stretch], rate: Rate) -> tuple[Span, ...]:
+    return tuple(_in_frames(stretches, rate.fraction))
+
+
+def _in_frames(stretches: Iterable[Stretch], rate: Fraction) -> Iterator[Span]:
+    """None overlaps the one before it or is empty, though what is short may move by a frame."""
+    reached = 0
+    for start, end in stretches:
+        first = max(reached, round(start * rate / 1000))
+        reached = max(first + 1, round(end * rate / 1000))
+        yield Span(first, reached)

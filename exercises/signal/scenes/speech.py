@@ -1,0 +1,45 @@
+"""How far a mouth is open while somebody talks, 0 shut to 1, frame by frame."""
+
+from collections.abc import Iterable, Sequence
+from math import sin
+
+RATE = 4.5  # syllables a second, about what ordinary speech has (common practice)
+
+
+def chatter(n: int, rate: int = 30) -> float:
+    """Talk that means nothing: phrases of some three seconds with a breath between."""
+    second = n / rate
+    phrase = second % 3.6
+    if phrase > 2.9:
+        return 0.0
+    swell = min(1.0, phrase * 5, (2.9 - phrase) * 5)
+    return swell * _syllable(second)
+
+
+def within(words: Iterable[tuple[int, int]], n: int, rate: int = 30) -> float:
+    """Talk that is marked: ``words`` are spans in frames, half-open."""
+    for start, end in words:
+        if start <= n < end:
+            edge = min(n - start + 1, end - n)
+            return min(1.0, edge / 2) * max(0.25, _syllable(n / rate))
+    return 0.0
+
+
+def from_loudness(loudness: Sequence[float], n: int) -> float:
+    """From loudness a frame, 0 to 1; a mouth takes a frame or two to follow it.
+
+    Before the first frame and after the last it is shut.
+    """
+    heard = [loudness[at] for at in range(n - 1, n + 2) if 0 <= at < len(loudness)]
+    return min(1.0, max(0.0, sum(heard) / 3)) if heard else 0.0
+
+
+def blink(n: int, rate: int = 30) -> float:
+    """Lids shut for about a sixth of a second, every four seconds or so."""
+    since = (n / rate + 0.7 * sin(n // (4 * rate))) % 4.1
+    return max(0.0, 1 - abs(since - 0.09) / 0.09)
+
+
+def _syllable(second: float) -> float:
+    turn = second * RATE * 6.2832
+    return max(0.0, 0.45 + 0.38 * sin(turn) + 0.25 * sin(turn * 0.37 + 1) * sin(turn * 0.71))

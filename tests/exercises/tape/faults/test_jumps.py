@@ -1,7 +1,7 @@
 import pytest
 
-from exercises.tape import Insert, Kind, Making, Recorder, SoundLevel, SoundMode
-from tests.exercises.tape.faults.benchwork import carrying, insert, limited, told
+from exercises.tape import Insert, Kind, Making, Recorder, SoundLevel, SoundMode, Tape
+from tests.exercises.tape.faults.benchwork import BLACK, carrying, insert, limited, told
 
 FIRST = insert(carrying(), 0, 100, 400)
 
@@ -55,10 +55,12 @@ def test_gain_turned_between_two_recordings_jumps_though_the_sound_goes_on() -> 
 
 
 def test_nothing_jumps_beside_black_or_across_a_hole() -> None:
-    far = insert(carrying(sound=-60), 0, 100, 501)
+    dim = Making(picture_gain=-20)
+    far = insert(carrying(sound=-60), 0, 100, 501, making=dim)
 
-    assert told(Kind.SOUND_LEVEL_JUMP, FIRST, far) == []
-    assert told(Kind.PICTURE_LEVEL_JUMP, FIRST, far) == []
+    for tape in (BLACK, Tape.blank(1000)):
+        assert told(Kind.SOUND_LEVEL_JUMP, FIRST, far, on=tape) == []
+        assert told(Kind.PICTURE_LEVEL_JUMP, FIRST, far, on=tape) == []
 
 
 def test_bench_sets_its_own_steps() -> None:

@@ -105,6 +105,22 @@ def test_quiet_room_stays_quiet_and_the_limit_is_the_benchs() -> None:
     ]
 
 
+def test_noise_that_the_gain_did_not_raise_is_not_its_doing() -> None:
+    making = Making(sound=SoundLevel(SoundMode.AUTOMATIC))
+    shot = insert(carrying(room=-200, marks=SPEECH), 100, 200, 500, making=making)
+    stiff = replace(BENCH, automatic_gain=AutomaticGain(most=9))
+
+    assert told(Kind.NOISY_PAUSES, shot, bench=stiff) == []
+
+
+def test_pre_roll_that_starts_in_a_word_starts_at_rest() -> None:
+    bench = replace(BENCH, lock=10)
+
+    assert told(Kind.NOISY_PAUSES, automatic(SPEECH, 120, 150), bench=bench) == [
+        (505, 530, 0, noise(1))
+    ]
+
+
 def test_sound_without_marks_has_no_pauses() -> None:
     assert told(Kind.NOISY_PAUSES, automatic(Marks(), 100, 200)) == []
 

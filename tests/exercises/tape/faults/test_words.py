@@ -1,6 +1,6 @@
 import pytest
 
-from exercises.tape import Insert, Kind, Severity, Span
+from exercises.tape import Insert, Kind, Severity, Span, Tape
 from tests.exercises.tape.faults.benchwork import (
     BLACK,
     found,
@@ -62,6 +62,15 @@ def test_sound_that_goes_on_is_not_cut() -> None:
     halves = insert(SPEECH, 100, 110, 500), insert(SPEECH, 110, 150, 510)
 
     assert told(Kind.CLIPPED_WORD, *halves) == []
+
+
+def test_sound_that_goes_on_after_a_hole_is_cut() -> None:
+    halves = insert(SPEECH, 100, 110, 500), insert(SPEECH, 110, 150, 515)
+
+    assert told(Kind.CLIPPED_WORD, *halves, on=Tape.blank(1000)) == [
+        (500, 510, 0, 10),
+        (515, 525, 1, 10),
+    ]
 
 
 def test_later_edit_that_cuts_into_a_word_is_why() -> None:

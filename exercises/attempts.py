@@ -25,9 +25,9 @@ def ask(
 
     Asking twice, at the same moment too, gives the same question.
     """
-    asked = open_question(person, drill)
-    if asked:
-        return asked
+    latest = Asked.objects.latest_of(person, drill.slug).select_related("attempt").first()
+    if latest and latest.is_open:
+        return latest
     seed = secrets.randbelow(SEEDS) if seed is None else seed
     made = Asked(
         person=person,
@@ -39,19 +39,12 @@ def ask(
     )
     try:
         with transaction.atomic():
+            if latest:
+                Asked.objects.filter(pk=latest.pk).update(latest=False)
             made.save()
     except IntegrityError:
-        return Asked.objects.open_for(person, drill.slug).get()
+        return Asked.objects.latest_of(person, drill.slug).get()
     return made
-
-
-def open_question(person: Person, drill: Kind) -> Asked | None:
-    """The question that waits for an answer; one of an earlier revision is put away."""
-    asked = Asked.objects.open_for(person, drill.slug).first()
-    if asked and asked.revision != drill.revision:
-        Asked.objects.filter(pk=asked.pk).update(open=False)
-        return None
-    return asked
 
 
 def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None) -> Attempt:
@@ -65,24 +58,26 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
         raise OutdatedError
     question = asked.as_question()
     verdict = asked.kind.grade(question, answer)
-    with transaction.atomic():
-        # Closing the question is the lock: of two submissions, one closes it.
-        if not Asked.objects.filter(pk=asked.pk, open=True).update(open=False):
-            return Attempt.objects.get(asked=asked)
-        return Attempt.objects.create(
-            asked=asked,
-            person_id=asked.person_id,
-            drill=asked.drill,
-            skill=question.skill,
-            situation=question.situation,
-            seed=asked.seed,
-            revision=asked.revision,
-            answer=answer,
-            right=verdict.right,
-            score=verdict.score,
-            misconceptions=list(verdict.misconceptions),
-            feedback=verdict.feedback,
-            asked_at=asked.asked_at,
-            answered_at=now or timezone.now(),
-            key=asked.token,
-        )
+    attempt = Attempt(
+        asked=asked,
+        person_id=asked.person_id,
+        drill=asked.drill,
+        skill=question.skill,
+        situation=question.situation,
+        seed=asked.seed,
+        revision=asked.revision,
+        answer=answer,
+        right=verdict.right,
+        score=verdict.score,
+        misconceptions=list(verdict.misconceptions),
+        feedback=verdict.feedback,
+        asked_at=asked.asked_at,
+        answered_at=now or timezone.now(),
+        key=asked.token,
+    )
+    try:
+        with transaction.atomic():
+            attempt.save(force_insert=True)
+    except IntegrityError:  # a question has one attempt, and the key is its token
+        return Attempt.objects.get(asked=asked)
+    return attempt

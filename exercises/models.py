@@ -23,9 +23,13 @@ def drill_choices() -> list[tuple[str, str]]:
 
 
 class AskedQuerySet(models.QuerySet["Asked"]):
-    def open_for(self, person: Any, drill: str) -> Self:
-        """The question of this drill that the person has yet to answer: one or none."""
-        return self.filter(person=person, drill=drill, open=True)
+    def latest_of(self, person: Any, drill: str) -> Self:
+        """The question of this drill that was put to the person last: one or none."""
+        return self.filter(person=person, drill=drill, latest=True)
+
+    def open(self) -> Self:
+        """Those that wait for an answer."""
+        return self.filter(latest=True, attempt=None)
 
 
 class Asked(models.Model):
@@ -42,7 +46,7 @@ class Asked(models.Model):
     seed = models.BigIntegerField()
     question = models.JSONField()
     asked_at = models.DateTimeField(default=timezone.now)
-    open = models.BooleanField(default=True)
+    latest = models.BooleanField(default=True)
 
     objects = AskedQuerySet.as_manager()
 
@@ -50,11 +54,12 @@ class Asked(models.Model):
         verbose_name = "question asked"
         verbose_name_plural = "questions asked"
         constraints = [
-            # Reloading a drill shows the same question: nobody draws until an easy one comes.
+            # At most one question of a drill waits for an answer, also when two are asked for
+            # at once. Reloading shows it again: nobody draws until an easy one comes.
             models.UniqueConstraint(
                 fields=["person", "drill"],
-                condition=models.Q(open=True),
-                name="one_open_question_a_drill",
+                condition=models.Q(latest=True),
+                name="one_latest_question_a_drill",
             ),
         ]
 
@@ -64,6 +69,11 @@ class Asked(models.Model):
     @property
     def kind(self) -> Kind:
         return kind(self.drill)
+
+    @property
+    def is_open(self) -> bool:
+        """Whether it waits for an answer that its kind can still judge."""
+        return self.revision == self.kind.revision and not hasattr(self, "attempt")
 
     def as_question(self) -> Question:
         return Question.from_json(self.question)

@@ -2,11 +2,12 @@
 the map's width, to three places. Everything else is in frames, or words.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, TypeVar
 
 from exercises.tape.tape import TrackName
+
+Part = TypeVar("Part")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,8 +57,12 @@ class Lane:
         return f"{name}: {runs}." + (f" The phase jumps at {_listed(jumps)}." if jumps else "")
 
     @classmethod
-    def from_json(cls, kept: Mapping[str, Any]) -> "Lane":
-        return cls(kept["track"], tuple(Segment(**segment) for segment in kept["segments"]))
+    def from_json(cls, kept: list[Any]) -> "Lane":
+        track, segments = kept
+        return cls(track, tuple(of_row(Segment, segment) for segment in segments))
+
+    def as_json(self) -> list[Any]:
+        return [self.track, [row(segment) for segment in self.segments]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,13 +98,13 @@ def _listed(words: list[str]) -> str:
     return words[0] if len(words) == 1 else ", ".join(words[:-1]) + f" and {words[-1]}"
 
 
-def plain(value: Any) -> Any:
-    """Dataclasses as dicts and tuples as lists, all the way down, as JSON has them.
+def row(part: Any) -> list[Any]:
+    """A part as JSON keeps it: its values in the order of its fields.
 
-    `dataclasses.asdict` copies every leaf; an answer's page makes three or four maps.
+    Without their names a map is half as long, and three or four are kept with an answer.
     """
-    if isinstance(value, tuple):
-        return [plain(each) for each in value]
-    if hasattr(value, "__slots__") and not isinstance(value, str):
-        return {name: plain(getattr(value, name)) for name in value.__slots__}
-    return value
+    return [getattr(part, name) for name in part.__slots__]
+
+
+def of_row(part: type[Part], kept: list[Any]) -> Part:
+    return part(**dict(zip(part.__slots__, kept, strict=True)))  # type: ignore[attr-defined]

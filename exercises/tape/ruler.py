@@ -1,8 +1,8 @@
-"""Where a ruler's ticks stand: six to ten of them, at round times."""
+"""Where a ruler's ticks stand: four to seven of them, at round times."""
 
 from exercises.tape.rate import Rate
 
-FEWEST, MOST = 6, 10
+FEWEST, MOST = 4, 7
 
 # Steps people count in; frames, roundest first, come where no whole seconds fit.
 SECONDS = (1, 2, 3, 5, 6, 10, 15, 20, 30, 45, 60, 90)

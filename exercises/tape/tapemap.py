@@ -11,7 +11,7 @@ from typing import Any
 from exercises.tape import mapdrawing
 from exercises.tape.bench import Bench
 from exercises.tape.errors import TapeError
-from exercises.tape.mapparts import FaultMark, Lane, Mark, plain
+from exercises.tape.mapparts import FaultMark, Lane, Mark, of_row, row
 from exercises.tape.mapwindow import Window
 from exercises.tape.ruler import ticks
 from exercises.tape.tape import Tape
@@ -48,21 +48,27 @@ class TapeMap:
             yield f"From {fault.starts} to {fault.ends}, {fault.sentence}."
 
     def as_json(self) -> dict[str, Any]:
-        kept: dict[str, Any] = plain(self)
-        return kept
+        return {
+            "window": [self.start, self.end, self.starts, self.ends],
+            "lanes": [lane.as_json() for lane in self.lanes],
+            "faults": None if self.faults is None else [row(fault) for fault in self.faults],
+            "ticks": [row(tick) for tick in self.ticks],
+            "marks": [row(mark) for mark in self.marks],
+        }
 
     @classmethod
     def from_json(cls, kept: Mapping[str, Any]) -> "TapeMap":
+        start, end, starts, ends = kept["window"]
         faults = kept["faults"]
         return cls(
-            start=kept["start"],
-            end=kept["end"],
-            starts=kept["starts"],
-            ends=kept["ends"],
+            start=start,
+            end=end,
+            starts=starts,
+            ends=ends,
             lanes=tuple(Lane.from_json(lane) for lane in kept["lanes"]),
-            faults=None if faults is None else tuple(FaultMark(**fault) for fault in faults),
-            ticks=tuple(Mark(**tick) for tick in kept["ticks"]),
-            marks=tuple(Mark(**mark) for mark in kept["marks"]),
+            faults=None if faults is None else tuple(of_row(FaultMark, each) for each in faults),
+            ticks=tuple(of_row(Mark, tick) for tick in kept["ticks"]),
+            marks=tuple(of_row(Mark, mark) for mark in kept["marks"]),
         )
 
 

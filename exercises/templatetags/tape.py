@@ -6,35 +6,61 @@ from typing import Any
 from django import template
 
 from exercises.tape import TapeMap
+from exercises.tape.mapparts import FaultMark, Mark, Segment
 
 register = template.Library()
 
-Part = dict[str, Any]
-
 # Heights of the drawing without and with faults beneath, in CSS pixels.
 BARE, WITH_FAULTS = 152, 202
+
+# What the template draws. Dicts, because templates look into them quickest.
+Part = dict[str, Any]
 
 
 @register.inclusion_tag("tape/map.html")
 def tape_map(spec: Part, caption: str = "") -> Part:
     """`spec` is `TapeMap.as_json()`, as it is kept with lessons and attempts."""
-    lanes = {lane["track"]: [drawn(run) for run in lane["segments"]] for lane in spec["lanes"]}
-    return {
-        **lanes,
+    shown = TapeMap.from_json(spec)
+    lanes: Part = {lane.track: [drawn_run(run) for run in lane.segments] for lane in shown.lanes}
+    return lanes | {
         "caption": caption,
-        "ticks": [drawn(tick, 100 - tick["left"]) for tick in spec["ticks"]],
-        "marks": list(anchored(spec["marks"])),
-        "faults": [drawn(fault) for fault in spec["faults"] or ()],
-        "height": WITH_FAULTS if spec["faults"] else BARE,
-        "sentences": TapeMap.from_json(spec).described(),
+        "ticks": [drawn_tick(tick) for tick in shown.ticks],
+        "marks": list(drawn_marks(shown.marks)),
+        "faults": [drawn_fault(fault) for fault in shown.faults or ()],
+        "height": WITH_FAULTS if shown.faults else BARE,
+        "sentences": shown.described(),
     }
 
 
-def drawn(part: Part, free: float | None = None) -> Part:
-    """A part of the map with its place as the drawing takes it, and the room for its label."""
-    width = part.get("width", 0)
-    room = room_in(width if free is None else free)
-    return part | {"x": f"{part['left']}%", "width": f"{width}%", "room": room}
+def drawn_run(run: Segment) -> Part:
+    return {
+        "x": f"{run.left}%",
+        "width": f"{run.width}%",
+        "label": run.label,
+        "generation": run.generation,
+        "settled": run.settled,
+        "jump": run.jump,
+        "room": room_in(run.width),
+    }
+
+
+def drawn_tick(tick: Mark) -> Part:
+    return {"x": f"{tick.left}%", "name": tick.name, "room": room_in(100 - tick.left)}
+
+
+def drawn_fault(fault: FaultMark) -> Part:
+    place = {"x": f"{fault.left}%", "width": f"{fault.width}%"}
+    return place | {"when": f"{fault.starts} – {fault.ends}", "sentence": fault.sentence}
+
+
+def drawn_marks(marks: tuple[Mark, ...]) -> Iterator[Part]:
+    """Each mark with the side its label stands on: outward for a pair, never off the edge."""
+    ordered = sorted(marks, key=lambda mark: mark.left)
+    for index, mark in enumerate(ordered):
+        outward = "end" if index == 0 and len(ordered) > 1 else "start"
+        side = "start" if mark.left < 15 else "end" if mark.left > 85 else outward
+        label_x = -5 if side == "end" else 5
+        yield {"x": f"{mark.left}%", "name": mark.name, "side": side, "label_x": label_x}
 
 
 def room_in(percent: float) -> str:
@@ -42,12 +68,3 @@ def room_in(percent: float) -> str:
     if percent < 9:
         return "none"
     return "little" if percent < 18 else "some" if percent < 28 else "much"
-
-
-def anchored(marks: list[Part]) -> Iterator[Part]:
-    """Each mark with the side its label stands on: outward for a pair, never off the edge."""
-    ordered = sorted(marks, key=lambda mark: float(mark["left"]))
-    for index, mark in enumerate(ordered):
-        outward = "end" if index == 0 and len(ordered) > 1 else "start"
-        edge = "start" if mark["left"] < 15 else "end" if mark["left"] > 85 else outward
-        yield drawn(mark) | {"anchor": edge, "label_x": -5 if edge == "end" else 5}

@@ -45,7 +45,7 @@ def test_learner_reads_and_answers(
         expect(page.get_by_role("button", name="Answer", exact=True)).to_be_visible()
 
     assert Attempt.objects.get().asked == asked
-    assert Asked.objects.filter(open=True).count() == 1
+    assert Asked.objects.open().count() == 1
 
 
 def test_learner_answers_within_a_lesson(

@@ -26,10 +26,14 @@ def drawn(keys: str = "") -> Diagram:
     return read_diagram(keys + SESSION, 1)
 
 
+def shown(diagram: Diagram, panel: int = 0) -> TapeMap:
+    return TapeMap.from_json(diagram.panels[panel].spec)
+
+
 def sources(diagram: Diagram, panel: int = 0) -> list[Any]:
     """The picture lane of one map: source, start, end of each segment."""
-    picture = diagram.panels[panel].spec["lanes"][0]
-    return [(run["source"], run["start"], run["end"]) for run in picture["segments"]]
+    picture = shown(diagram, panel).lanes[0]
+    return [(run.source, run.start, run.end) for run in picture.segments]
 
 
 def test_diagram_shows_the_tape_after_all_edits() -> None:
@@ -52,7 +56,7 @@ def test_diagram_of_a_source_tape_shows_its_takes_where_they_are() -> None:
     diagram = drawn('show = "A"\nwindow = { start = 0, end = 800 }')
 
     assert sources(diagram) == [("A", 100, 750)]
-    assert diagram.panels[0].spec["lanes"][0]["segments"][0]["generation"] == 2
+    assert shown(diagram).lanes[0].segments[0].generation == 2
 
 
 def test_source_tape_plays_from_its_own_frames() -> None:
@@ -65,14 +69,14 @@ def test_source_tape_plays_from_its_own_frames() -> None:
 
 def test_names_and_marks_reach_the_map() -> None:
     diagram = drawn('names = { A = "Tape 3" }\nmarks = { "edit in" = 250 }')
-    spec = diagram.panels[0].spec
+    drawing = shown(diagram)
 
-    assert [mark["name"] for mark in spec["marks"]] == ["edit in"]
-    assert [run["label"] for run in spec["lanes"][0]["segments"]] == ["black", "Tape 3", "Tape 3"]
+    assert [mark.name for mark in drawing.marks] == ["edit in"]
+    assert [run.label for run in drawing.lanes[0].segments] == ["black", "Tape 3", "Tape 3"]
 
 
 def test_map_can_be_told_in_words() -> None:
-    sentences = TapeMap.from_json(drawn().panels[0].spec).described()
+    sentences = shown(drawn()).described()
 
     assert sentences[0] == "The tape from 00:00:00:00 to 00:00:40:00."
 

@@ -127,8 +127,8 @@ def test_map_has_every_part_in_its_place(edited: Tape) -> None:
         Mark(left=25.0, frame=200, at="00:00:08:00", name="edit in"),
         Mark(left=50.0, frame=300, at="00:00:12:00", name="edit out"),
     )
-    assert [tick.name for tick in drawn.ticks] == [f"00:00:{at:02}:00" for at in range(4, 20, 2)]
-    assert [tick.left for tick in drawn.ticks] == [12.5 * count for count in range(8)]
+    assert [tick.name for tick in drawn.ticks] == [f"00:00:{at:02}:00" for at in (6, 9, 12, 15, 18)]
+    assert [tick.left for tick in drawn.ticks] == [12.5, 31.25, 50.0, 68.75, 87.5]
 
 
 def test_phase_jump_is_flagged_where_runs_touch() -> None:

@@ -141,7 +141,7 @@ def test_one_more_is_a_new_question(mina: Person, client_of: ClientOf, slug: str
 
     response = client_of(mina).post(reverse("drill-ask", args=[slug]), headers=HTMX)
 
-    new = Asked.objects.get(open=True)
+    new = Asked.objects.open().get()
     assert response.status_code == 200
     assert (new != asked, answer_url(new) in response.content.decode()) == (True, True)
 

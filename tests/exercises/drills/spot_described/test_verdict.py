@@ -2,6 +2,7 @@ import pytest
 
 from exercises.drills.kind import Question
 from exercises.drills.spot_described import SPOT_DESCRIBED
+from exercises.tape import TapeMap
 
 
 def of_situation(situation: str) -> Question:
@@ -71,16 +72,17 @@ def test_film_without_a_fault_has_nothing_to_mend() -> None:
 
 def test_feedback_shows_the_mended_tape_beside_the_faulty_one() -> None:
     feedback = SPOT_DESCRIBED.grade(LATE, dict(LATE.right)).feedback
-    film = feedback["map"]["marks"]
+    shown, mended = (TapeMap.from_json(feedback[name]) for name in ("map", "mended"))
+    film = shown.marks
 
-    assert [mark["name"] for mark in film] == ["film in", "film out"]
+    assert [mark.name for mark in film] == ["film in", "film out"]
     inside = [
         fault
-        for fault in feedback["mended"]["faults"]
-        if fault["start"] < film[1]["frame"] and fault["end"] > film[0]["frame"]
+        for fault in mended.faults or ()
+        if fault.start < film[1].frame and fault.end > film[0].frame
     ]
     assert inside == []
-    assert [fault["state"] for fault in feedback["map"]["faults"]][:3] == [
+    assert [fault.state for fault in shown.faults or ()][:3] == [
         "no-control",
         "relock",
         "unsettled",

@@ -11,7 +11,7 @@ from exercises.tape.gain_control import AutomaticGain
 from exercises.tape.levels import decibels
 
 # In ms: how fast what it goes by follows the power of the sound (common practice).
-RISE, FALL = 20, 10
+RISE, FALL = 10, 5
 
 
 class Following:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import Self
 
 import numpy as np
 
@@ -18,6 +19,7 @@ from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid
 
+AROUND = 3  # s
 MASTER_HISS = 1  # its seed
 
 
@@ -38,6 +40,15 @@ class Hearing:
     def __post_init__(self) -> None:
         if not 0 <= self.start < self.end <= self.tape.length:
             raise ValueError(f"Frames {self.start} to {self.end} are not on the tape.")
+
+    @classmethod
+    def around(
+        cls, tape: Tape, bench: Bench, soundtracks: Mapping[str, Soundtrack], frame: int
+    ) -> Self:
+        """What is heard around a frame of the tape, as an edit point: AROUND on either side."""
+        reach = round(AROUND * bench.rate.fraction)
+        first, last = max(0, frame - reach), min(tape.length, frame + reach)
+        return cls(tape, bench, soundtracks, first, last)
 
     @property
     def length(self) -> int:

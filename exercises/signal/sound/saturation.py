@@ -12,10 +12,13 @@ MOST = 90
 
 # The curve bends so that its third harmonic is 3 % at this share of where it would end.
 SHARE = 0.6288
-CEILING = gained(LINE_UP, MOST) / SHARE
+BEND = gained(LINE_UP, MOST) / SHARE
+
+# Machines are aligned with line-up tone: it leaves as it came, though the curve takes 1 % of it.
+ALIGNED = 1.0124
+CEILING = ALIGNED * BEND
 
 
 def saturated(samples: Samples) -> Samples:
-    """What stays on the tape: soft sounds as they are, loud ones ever less of."""
-    ceiling = np.float32(CEILING)
-    return np.asarray(np.tanh(samples / ceiling) * ceiling)
+    """What comes back from the tape: line-up level as it was, louder ever less of it."""
+    return np.asarray(np.tanh(samples / np.float32(BEND)) * np.float32(CEILING))

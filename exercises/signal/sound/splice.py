@@ -31,7 +31,9 @@ def butted(stretches: Iterable[Iterable[Samples]]) -> Iterator[Samples]:
                 leaving = None
             yield held[:-RAMP]
             held = held[-RAMP:]
-        leaving = held
+        if len(held) > RAMP:
+            yield held[:-RAMP]
+        leaving = held[-RAMP:]
 
 
 def cut(before: Samples, after: Samples, *, out: int, in_: int) -> Samples:

@@ -4,7 +4,6 @@ Run as ``python -m exercises.signal.speech.making``.
 """
 
 import json
-import tomllib
 import wave as wav
 from collections.abc import Iterable
 from itertools import pairwise
@@ -18,6 +17,7 @@ from exercises.signal.sound.samples import BLOCK, RATE, Samples, milliseconds
 from exercises.signal.speech.breath import breath
 from exercises.signal.speech.levelling import levelled
 from exercises.signal.speech.phrase import phrase
+from exercises.signal.speech.script import Part, script
 from exercises.signal.speech.synthesis import Voice, speak
 
 HERE = Path(__file__).parent
@@ -26,7 +26,6 @@ BEFORE_BREATH, AFTER_BREATH = 90 * BLOCK, 50 * BLOCK
 TAKEN_IN = "[breath]"
 
 Stretch = tuple[int, int]
-Part = str | int
 
 
 class Draft:
@@ -100,13 +99,11 @@ def write(path: Path, samples: Samples) -> None:
 
 
 def make() -> None:
-    script = tomllib.loads((HERE / "script.toml").read_text(encoding="utf-8"))
-    voices = {name: Voice(**values) for name, values in script.pop("speakers").items()}
     lines = {}
-    for name, line in script.items():
-        draft = drafted(line["says"], voices[line["speaker"]])
+    for name, line in script().items():
+        draft = drafted(line.says, line.voice)
         write(HERE / f"{name}.wav", recorded(draft, name))
-        lines[name] = {"speaker": line["speaker"], **marks(draft)}
+        lines[name] = {"speaker": line.speaker, **marks(draft)}
     text = ",\n".join(f'"{name}": {json.dumps(line)}' for name, line in lines.items())
     (HERE / "lines.json").write_text("{\n" + text + "\n}\n", encoding="utf-8")
 

@@ -1,0 +1,48 @@
+"""The verb that builds the demo: Quay Street Media Workshop, its people and their weeks."""
+
+from datetime import datetime, timedelta
+
+from django.db import transaction
+
+from course.cohorts.models import Cohort, Membership, Person
+from exercises.demo.cast import ADMINISTRATOR, COHORTS, INSTRUCTOR, LEARNERS, PASSWORD, Learner
+from exercises.demo.practice import practise
+
+SIGN_IN_NAMES = {ADMINISTRATOR[0], INSTRUCTOR[0], *(learner.sign_in_name for learner in LEARNERS)}
+
+
+class OtherPeopleError(Exception):
+    """The database has people who are not of the demo."""
+
+
+def is_built() -> bool:
+    return Person.objects.filter(sign_in_name=INSTRUCTOR[0]).exists()
+
+
+def build(until: datetime) -> None:
+    """All of it or nothing. Raises `OtherPeopleError` where somebody else has an account."""
+    if Person.objects.exclude(sign_in_name__in=SIGN_IN_NAMES).exists():
+        raise OtherPeopleError
+    with transaction.atomic():
+        make_person(*ADMINISTRATOR, role=Person.Role.ADMINISTRATOR)
+        cohorts = make_cohorts(make_person(*INSTRUCTOR, role=Person.Role.INSTRUCTOR), until)
+        for learner in LEARNERS:
+            enrol(learner, cohorts[learner.cohort], until)
+
+
+def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -> Person:
+    return Person.objects.create_user(sign_in_name, PASSWORD, name=name, role=role)
+
+
+def make_cohorts(instructor: Person, until: datetime) -> list[Cohort]:
+    begun = until - timedelta(days=28)
+    cohorts = [Cohort.objects.create(name=name, started_at=begun) for name in COHORTS]
+    for cohort in cohorts:
+        cohort.instructors.add(instructor)
+    return cohorts
+
+
+def enrol(learner: Learner, cohort: Cohort, until: datetime) -> None:
+    person = make_person(learner.sign_in_name, learner.name)
+    Membership.objects.create(cohort=cohort, person=person, joined_at=cohort.started_at)
+    practise(person, learner, until)

@@ -1,0 +1,105 @@
+"""Who is at Quay Street Media Workshop, and what its learners believe. All invented."""
+
+from dataclasses import dataclass, field
+
+PASSWORD = "run-up at quay street"  # noqa: S105 - printed by `manage.py start`; for the demo only
+ADMINISTRATOR = ("keeper", "Silas Wend")
+INSTRUCTOR = ("orla", "Orla Penhale")
+COHORTS = ("Tuesday bench group", "Saturday bench group")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Learner:
+    """Somebody with beliefs, each given up after so many days of practice (`never`: 99).
+
+    `days` are the days before today on which they practised, `answers` how many each day,
+    `slips` how often in a hundred they answer wrongly without believing it.
+    """
+
+    sign_in_name: str
+    name: str
+    cohort: int
+    beliefs: dict[str, int] = field(default_factory=dict)
+    days: tuple[int, ...]
+    answers: int = 6
+    slips: int = 5
+
+
+LEARNERS = (
+    Learner(
+        sign_in_name="wren",
+        name="Wren Castell",
+        cohort=0,
+        beliefs={"assemble-ends-clean": 3, "no-source-run-up": 5},
+        days=(24, 22, 17, 15, 10, 8, 3, 1),
+    ),
+    Learner(
+        sign_in_name="bram",
+        name="Bram Ottery",
+        cohort=0,
+        beliefs={"insert-lays-pulses": 99, "plays-without-pulses": 4},
+        days=(25, 18, 16, 11, 9, 4, 2),
+    ),
+    Learner(
+        sign_in_name="nell",
+        name="Nell Harrow",
+        cohort=0,
+        days=(25, 23, 18, 11, 4),
+        answers=8,
+        slips=3,
+    ),
+    Learner(
+        sign_in_name="idris",
+        name="Idris Pell",
+        cohort=0,
+        beliefs={"no-master-run-up": 2, "mend-later": 99},
+        days=(23, 16, 9, 7, 2),
+        slips=8,
+    ),
+    Learner(
+        sign_in_name="maeve",
+        name="Maeve Sallow",
+        cohort=0,
+        beliefs={"insert-ends-ragged": 4, "tape-fault": 2},
+        days=(24, 21, 17, 14, 10, 3),
+    ),
+    Learner(sign_in_name="corin", name="Corin Wraxall", cohort=0, days=(19,), answers=3),
+    Learner(
+        sign_in_name="tamsin",
+        name="Tamsin Orrell",
+        cohort=1,
+        beliefs={"assemble-picks-tracks": 2, "insert-pushes-along": 3},
+        days=(26, 20, 19, 13, 12, 6, 5),
+    ),
+    Learner(
+        sign_in_name="jonah",
+        name="Jonah Brace",
+        cohort=1,
+        beliefs={"tape-fault": 99, "replay-repairs": 99},
+        days=(20, 13, 6),
+        slips=10,
+    ),
+    Learner(
+        sign_in_name="sorrel",
+        name="Sorrel Vane",
+        cohort=1,
+        beliefs={"no-source-run-up": 2},
+        days=(27, 26, 20, 13, 6, 5, 1),
+        answers=7,
+    ),
+    Learner(
+        sign_in_name="ewan",
+        name="Ewan Thrush",
+        cohort=1,
+        beliefs={"assemble-picks-tracks": 99, "assemble-ends-clean": 2},
+        days=(21, 19, 14, 7),
+    ),
+    Learner(
+        sign_in_name="lotte",
+        name="Lotte Marsh",
+        cohort=1,
+        beliefs={"sound-needs-no-pulses": 3},
+        days=(22, 20, 15, 13, 8, 6, 1),
+    ),
+    Learner(sign_in_name="piran", name="Piran Locke", cohort=1, days=()),
+)

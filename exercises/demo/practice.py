@@ -1,0 +1,44 @@
+"""Weeks of practice by people with known beliefs, through the verbs that learners use."""
+
+from collections.abc import Callable, Iterator
+from datetime import datetime, timedelta
+from random import Random
+
+from course.cohorts.models import Person
+from exercises.attempts import ask, submit
+from exercises.demo.cast import Learner
+from exercises.drills.believer import believed
+from exercises.drills.kind import Question
+from exercises.drills.register import KINDS
+
+Draw = Callable[[], float]
+
+
+def practise(person: Person, learner: Learner, until: datetime) -> None:
+    """Their answers on each of their days, the same for the same learner and day."""
+    draw = Random(learner.sign_in_name).random
+    kinds = list(KINDS.values())
+    for day, ago in enumerate(learner.days):
+        held = {belief for belief, days in learner.beliefs.items() if day < days}
+        for number, now in enumerate(moments(until - timedelta(days=ago), learner.answers, draw)):
+            kind = kinds[number % len(kinds)]
+            asked = ask(person, kind, seed=int(draw() * 2**31), now=now)
+            answer = believed(asked.as_question(), held)
+            if 100 * draw() < learner.slips:
+                answer = slipped(asked.as_question(), draw)
+            submit(asked, answer, now=now + timedelta(seconds=20 + int(100 * draw())))
+
+
+def moments(day: datetime, count: int, draw: Draw) -> Iterator[datetime]:
+    """When the day's questions are asked: in one sitting in the evening."""
+    now = day.replace(hour=18, minute=int(60 * draw()), second=0, microsecond=0)
+    for _ in range(count):
+        yield now
+        now += timedelta(seconds=130 + int(90 * draw()))
+
+
+def slipped(question: Question, draw: Draw) -> dict[str, str]:
+    """An answer picked without thinking."""
+    return {
+        each.name: each.options[int(draw() * len(each.options))].value for each in question.asks
+    }

@@ -6,16 +6,16 @@ from exercises.signal.sound.samples import LINE_UP, Samples
 from exercises.tape.levels import gained
 
 # Level of a tone, in tenths of a dB over line-up, of which the tape makes 3 % of third
-# harmonic: what is called a tape's maximum output level. That it lies as far over line-up as
-# programme may peak is common practice.
-MOST = 90
+# harmonic: what is called a tape's maximum output level. It lies where the true peaks of
+# programme at its permitted maximum end: 9 dB over alignment level, and 3 more (EBU R 68).
+MOST = 120
 
 # The curve bends so that its third harmonic is 3 % at this share of where it would end.
 SHARE = 0.6288
 BEND = gained(LINE_UP, MOST) / SHARE
 
-# Machines are aligned with line-up tone: it leaves as it came, though the curve takes 1 % of it.
-ALIGNED = 1.0124
+# Machines are aligned with line-up tone: it leaves as it came, though the curve takes a little of it.
+ALIGNED = 1.0062
 CEILING = ALIGNED * BEND
 
 

@@ -11,6 +11,7 @@ from django.utils import timezone
 
 from exercises.drills.kind import Kind, Question, Verdict
 from exercises.drills.register import KINDS, kind
+from exercises.mastery.skills import SKILLS
 
 
 def new_token() -> str:
@@ -148,6 +149,10 @@ class Attempt(models.Model):
     @property
     def kind(self) -> Kind:
         return kind(self.drill)
+
+    @property
+    def skill_title(self) -> str:
+        return SKILLS[self.skill].title
 
     @property
     def verdict(self) -> Verdict:

@@ -8,9 +8,12 @@ from datetime import datetime
 from course.cohorts.models import Cohort, Person
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
+from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import COMPLETE, RECENT, in_a_row, is_complete, mean_score
 from exercises.mastery.skills import SKILLS, Skill
 from exercises.models import Attempt
+
+LOOK_BACK = 30  # answers: about a week of practice
 
 
 @dataclass(frozen=True)
@@ -83,6 +86,17 @@ def skills_of(person: Person) -> list[tuple[Skill, Standing | None]]:
     """Every practised skill with the person's standing in it."""
     own = standings([person])[person.pk]
     return [(skill, own.get(skill.slug)) for skill in practised_skills()]
+
+
+def beliefs_of(person: Person) -> list[tuple[Misconception, int, datetime]]:
+    """What the last `LOOK_BACK` answers point at, how often and when last; the critical first."""
+    latest = Attempt.objects.filter(person=person).latest_first()[:LOOK_BACK]
+    seen: dict[str, list[datetime]] = defaultdict(list)
+    for beliefs, answered_at in latest.values_list("misconceptions", "answered_at"):
+        for belief in beliefs:
+            seen[belief].append(answered_at)
+    found = [(MISCONCEPTIONS[belief], len(times), times[0]) for belief, times in seen.items()]
+    return sorted(found, key=lambda each: (not each[0].critical, -each[1], each[0].id))
 
 
 def board_of(cohort: Cohort) -> Board:

@@ -148,7 +148,7 @@ class Outcome:
         lock = self.attempt.bench.lock
         run_ups = {
             "the take": change.source.run_up(change.in_),
-            "the master": master.run_up(change.at),
+            "the edit master": master.run_up(change.at),
         }
         short = [
             f"{which} has {self._long(frames) if frames else 'none'}"

@@ -48,7 +48,7 @@ ONE_TRACK = Rule(
 )
 RUN_UP = Rule(
     text="Both machines need their run-up: pulses in phase right before the edit in, "
-    "on the source tape and on the master.",
+    "on the source tape and on the edit master.",
     skill="run-up",
     lesson="assemble-and-insert",
     section="run-up-on-both",

@@ -117,7 +117,7 @@ def opening(scene: Scene) -> str:
             f"{person} has {room} until noon, for The Bridge Keeper.",
             f"On {room}, {person} is working on The Bridge Keeper.",
             f"It is {person}’s turn on {room}. The film is The Bridge Keeper.",
-            f"{person} sits at {room} with the master of The Bridge Keeper.",
+            f"{person} sits at {room} with the edit master of The Bridge Keeper.",
         )
     )
 

@@ -97,7 +97,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
         Misconception(
             id="no-master-run-up",
             learner="Perhaps you expected the recorder to need no run-up. "
-            "Both machines need it: the master too must have pulses in phase before the edit.",
+            "Both machines need it: the edit master too must have pulses in phase before the edit.",
             instructor="Believes that only the player needs a run-up.",
             skill="run-up",
             critical=True,
@@ -130,18 +130,18 @@ MISCONCEPTIONS: dict[str, Misconception] = {
         ),
         Misconception(
             id="whole-tape-one-generation",
-            learner="Perhaps you gave the whole master one generation. "
+            learner="Perhaps you gave the whole edit master one generation. "
             "Each shot has its own: one more than what it was copied from.",
-            instructor="Believes that all of a master has the same generation.",
+            instructor="Believes that all of an edit master has the same generation.",
             skill="what-a-copy-is",
             lesson="what-an-edit-is",
         ),
         Misconception(
             id="replay-repairs",
             learner="Perhaps you expected an adjustment at playback to repair a bad copy. "
-            "What was copied wrong is on the master for good.",
+            "What was copied wrong is on the edit master for good.",
             instructor="Believes that tracking or skew wrong while copying can be put right "
-            "when the master is played.",
+            "when the edit master is played.",
             skill="player-set-up",
             critical=True,
         ),

@@ -16,7 +16,7 @@ SKILLS: dict[str, Skill] = {
     for skill in (
         Skill("what-a-copy-is", "What a copy is"),
         Skill("tracks-and-pulses", "Tracks and pulses"),
-        Skill("continuing-a-master", "Continuing a master"),
+        Skill("continuing-a-master", "Continuing an edit master"),
         Skill("replacing-inside-it", "Replacing inside it"),
         Skill("run-up", "Run-up"),
         Skill("player-set-up", "Player set-up"),

@@ -8,7 +8,7 @@ from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
 from exercises.models import Attempt
-from exercises.scores import board_of, skills_of
+from exercises.scores import beliefs_of, board_of, skills_of
 from exercises.views.practice import attempt_context
 from exercises.views.record import PER_PAGE
 
@@ -32,6 +32,7 @@ def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> H
         "learner": learner,
         "page": Paginator(attempts, PER_PAGE).get_page(request.GET.get("page")),
         "skills": skills_of(learner),
+        "beliefs": beliefs_of(learner),
     }
     return render(request, "exercises/cohort_person.html", context)
 

@@ -7,7 +7,7 @@ from exercises.drills.kind import Kind
 CHOOSE_MODE = Kind(
     slug="choose-the-mode",
     title="Choose the mode",
-    purpose="A master and a wanted change: assemble, insert, or is it impossible here?",
+    purpose="An edit master and a wanted change: assemble, insert, or is it impossible here?",
     skills=(
         "continuing-a-master",
         "replacing-inside-it",

@@ -62,7 +62,7 @@ def shown(scenario: Scenario) -> Json:
         "wish": scenario.wish,
         "facts": facts(scenario),
         "map": around.as_json(),
-        "caption": f"The master before the change, {scene.span(start, end)}.",
+        "caption": f"The edit master before the change, {scene.span(start, end)}.",
     }
 
 
@@ -73,7 +73,10 @@ def facts(scenario: Scenario) -> list[list[str]]:
         ["Source", f"{clip.tape}: {clip.shot.picture}. Heard with it: {clip.shot.sound}."],
         ["The take runs", listed([scene.span(*take) for take in clip.takes])],
         ["Edit in and out there", scene.span(clip.in_, clip.out)],
-        ["On the master", f"{scene.span(change.at, change.end)}, {scene.lasting(clip.length)}"],
+        [
+            "On the edit master",
+            f"{scene.span(change.at, change.end)}, {scene.lasting(clip.length)}",
+        ],
         [
             "Bench",
             f"{scene.room}, {scene.rate.label} frames a second, "

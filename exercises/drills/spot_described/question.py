@@ -91,7 +91,7 @@ def shown(work: Work, case: Case) -> Json:
         "Any shot can be had again, from a take with enough run-up.",
         "bench": f"{scene.room}, {scene.rate.label} frames a second, "
         f"pre-roll {scene.lasting(bench.lock)}",
-        "caption": f"What is noticed when the master is played {scene.span(start, end)}",
+        "caption": f"What is noticed when the edit master is played {scene.span(start, end)}",
         "rows": [[scene.code(row.start), row.picture, row.sound, row.lock] for row in noticed],
     }
 

@@ -130,7 +130,7 @@ class Told:
         if before.run_up(change.at) < lock:
             ready = self._long(before.run_up(change.at))
             return (
-                f"Before {edit.lower()} the master has {ready} of pulses in phase; "
+                f"Before {edit.lower()} the edit master has {ready} of pulses in phase; "
                 f"the recorder needs {needs}."
             )
         relock = self._long(self.case.bench.relock)

@@ -5,7 +5,7 @@ def test_skills_are_those_of_the_trade_in_teaching_order() -> None:
     assert [skill.title for skill in SKILLS.values()] == [
         "What a copy is",
         "Tracks and pulses",
-        "Continuing a master",
+        "Continuing an edit master",
         "Replacing inside it",
         "Run-up",
         "Player set-up",

@@ -9,6 +9,7 @@ from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
+from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
 from exercises.scores import board_of
@@ -102,3 +103,32 @@ def test_answer_is_not_found_under_another_learner(
 
 def test_huge_numbers_in_the_address_are_not_found(ines: Person, client_of: ClientOf) -> None:
     assert client_of(ines).get(reverse("cohort", args=[10**40])).status_code == 404
+
+
+def test_person_page_names_the_beliefs_that_answers_point_at(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    for seed in range(12):
+        asked = ask(mina, MODE, seed=seed)
+        submit(asked, believed(asked.as_question(), {"assemble-picks-tracks"}))
+    expected = sum("assemble-picks-tracks" in each.misconceptions for each in mina.attempts.all())
+
+    page = client_of(ines).get(reverse("cohort-person", args=[harbour.pk, mina.pk]))
+
+    beliefs = {belief.id: times for belief, times, _ in page.context["beliefs"]}
+    assert (expected > 0, beliefs) == (True, {"assemble-picks-tracks": expected})
+
+
+def test_person_queries_do_not_grow(
+    ines: Person,
+    mina: Person,
+    harbour: Cohort,
+    client_of: ClientOf,
+    django_assert_num_queries: DjangoAssertNumQueries,
+) -> None:
+    client, url = client_of(ines), reverse("cohort-person", args=[harbour.pk, mina.pk])
+    for _ in range(2):
+        answer(mina, right=False)
+        # session, person; learner and cohort with access; count, page; standings; beliefs
+        with django_assert_num_queries(9):
+            client.get(url)

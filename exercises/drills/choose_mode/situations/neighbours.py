@@ -58,7 +58,7 @@ def hole_without_pulses(scene: Scene) -> Scenario:
             f"The first part of the film was assembled and ends at {scene.code(at)}. "
             f"The second part begins at {scene.code(at + clip.length)}; it was recorded there "
             "in one go, before the first. Between the two the tape is blank.",
-            f"Two parts of the film are on the master. The first, laid by assemble, ends at "
+            f"Two parts of the film are on the edit master. The first, laid by assemble, ends at "
             f"{scene.code(at)}; the second, recorded earlier in one go, begins at "
             f"{scene.code(at + clip.length)}. Nothing was ever recorded between them.",
         )

@@ -54,7 +54,7 @@ def new_tape_without_leader(scene: Scene) -> Scenario:
     at, clip = scene.seconds(8, 20), scene.clip(scene.seconds(6, 15))
     story = scene.draw.pick(
         (
-            "The master is a new tape. Nothing has been recorded on it yet.",
+            "The edit master is a new tape. Nothing has been recorded on it yet.",
             "A fresh tape is in the recorder, blank from end to end.",
         )
     )
@@ -77,7 +77,7 @@ def short_leader(scene: Scene) -> Scenario:
     clip = scene.clip(scene.seconds(6, 15))
     story = scene.draw.pick(
         (
-            f"The master is a new tape with nothing on it but a leader of black, "
+            f"The edit master is a new tape with nothing on it but a leader of black, "
             f"{scene.span(start, at)}.",
             f"On a blank tape {scene.person} has recorded black {scene.span(start, at)}, "
             "as a leader.",

@@ -11,7 +11,7 @@ def new_tape(work: Work) -> Mode:
     work.start = start
     work.story = scene.draw.pick(
         (
-            f"The master was a new tape with a leader of black as far as {scene.code(start)}.",
+            f"The edit master was a new tape with a leader of black as far as {scene.code(start)}.",
             f"On a new tape black had been recorded as far as {scene.code(start)}, as a leader.",
         )
     )
@@ -25,7 +25,7 @@ def prepared_tape(work: Work) -> Mode:
     work.start = scene.seconds(10, 25)
     work.story = scene.draw.pick(
         (
-            "The master had been prepared: black along the whole tape, recorded in one go.",
+            "The edit master had been prepared: black along the whole tape, recorded in one go.",
             "Before the first edit, black was recorded from the start of the tape to its end.",
         )
     )
@@ -53,7 +53,7 @@ def jointed_tape(work: Work, joint: int) -> Mode:
     scene.record(joint, scene.length, "black")
     work.story = scene.draw.pick(
         (
-            f"The master had been prepared with black, in two goes: the first ended at "
+            f"The edit master had been prepared with black, in two goes: the first ended at "
             f"{scene.code(joint)}, and the second began there.",
             f"Black had been recorded along the whole tape, but at {scene.code(joint)} "
             "the recorder was stopped and started again.",

@@ -55,7 +55,7 @@ def insert_past_the_black(work: Work) -> Rule:
     scene.record(0, black, "black")
     work.story = scene.draw.pick(
         (
-            f"The master had been prepared with black as far as {scene.code(black)}. "
+            f"The edit master had been prepared with black as far as {scene.code(black)}. "
             "The rest of the tape was new.",
             f"Black had been recorded as far as {scene.code(black)}, and nothing beyond.",
         )

@@ -135,6 +135,6 @@ def test_facts_are_those_of_the_change() -> None:
         "Source": "Tape 3: a hand in front of the lens. Heard with it: an accordion on the quay.",
         "The take runs": "from 00:08:42:00 to 00:09:05:06",
         "Edit in and out there": "from 00:08:49:21 to 00:08:59:20",
-        "On the master": "from 00:02:06:12 to 00:02:16:11, 9 seconds 24 frames",
+        "On the edit master": "from 00:02:06:12 to 00:02:16:11, 9 seconds 24 frames",
         "Bench": "Bench 2, 25 frames a second, pre-roll 5 seconds",
     }

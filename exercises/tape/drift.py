@@ -1,6 +1,7 @@
 """How a player's adjustment wanders while the tape runs, second by second."""
 
 from collections.abc import Iterator
+from functools import lru_cache
 from itertools import islice
 from random import Random
 from typing import NamedTuple
@@ -17,18 +18,19 @@ class Adjustment(NamedTuple):
     skew: int
 
 
-def adjustments(player: Player, frames: int, rate: Rate) -> list[Adjustment]:
+@lru_cache(maxsize=256)
+def adjustments(player: Player, frames: int, rate: Rate) -> tuple[Adjustment, ...]:
     """What holds in each second of a recording's first ``frames``; once if nothing wanders.
 
     A seed always wanders the same way.
     """
     if player.drift is None:
-        return [Adjustment(0, player.tracking, player.skew)]
+        return (Adjustment(0, player.tracking, player.skew),)
     seconds = -(-frames // rate.nominal)
-    return [
+    return tuple(
         Adjustment(second * rate.nominal, tracking, skew)
         for second, (tracking, skew) in enumerate(islice(_wandering(player, player.drift), seconds))
-    ]
+    )
 
 
 def _wandering(player: Player, drift: Drift) -> Iterator[tuple[int, int]]:

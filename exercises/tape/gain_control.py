@@ -50,11 +50,14 @@ class AutomaticGain:
         return max(-self.most, min(self.most, self.target - level))
 
     def after(self, milliseconds: float, *, gain: float, level: float) -> float:
-        """The gain after so long at one level, begun at ``gain``.
+        """The gain after so long at one level, begun at ``gain``."""
+        return self.toward(self.settled(level), milliseconds, gain=gain)
+
+    def toward(self, aim: float, milliseconds: float, *, gain: float) -> float:
+        """The gain after so long on the way to ``aim``.
 
         In a pause it recovers G(1 - e^(-t/release)) of the G it could go up.
         """
-        aim = self.settled(level)
         constant = self.release if aim > gain else self.attack
         return aim + (gain - aim) * exp(-milliseconds / constant)
 

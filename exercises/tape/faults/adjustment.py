@@ -1,7 +1,6 @@
 """A player out of adjustment: it is recorded into the copy, and nothing mends it there."""
 
-from collections.abc import Iterator
-from itertools import pairwise
+from collections.abc import Callable, Iterator, Sequence
 
 from exercises.tape.drift import Adjustment, adjustments
 from exercises.tape.faults.blame import blamed
@@ -11,9 +10,9 @@ from exercises.tape.faults.severity import graded
 from exercises.tape.geometry import envelope_loss
 from exercises.tape.making import Player
 from exercises.tape.rate import Rate
-from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
-from exercises.tape.track import Laid
+
+Spell = tuple[int, int, int]  # where from, where to, and the worst that was measured
 
 WELL = Player()
 
@@ -34,8 +33,7 @@ def noise_bands(tape: Tape, meter: Meter) -> Iterator[Fault]:
             edit,
             Measured(loss, Unit.DECIBEL_TENTHS, most),
         )
-        for begin, stop, held in _held(tape, meter.bench.rate)
-        if (loss := round(envelope_loss(held.tracking))) > most
+        for begin, stop, loss in _spells(tape, meter.bench.rate, _loss, most)
         for start, end, edit in blamed(tape.picture, begin, stop)
     )
 
@@ -49,12 +47,11 @@ def bent_verticals(tape: Tape, meter: Meter) -> Iterator[Fault]:
             "picture",
             start,
             end,
-            graded(abs(held.skew) - most - 1, SKEW_STEP),
+            graded(step - most - 1, SKEW_STEP),
             edit,
-            Measured(abs(held.skew), Unit.MICROSECOND_TENTHS, most),
+            Measured(step, Unit.MICROSECOND_TENTHS, most),
         )
-        for begin, stop, held in _held(tape, meter.bench.rate)
-        if abs(held.skew) > most
+        for begin, stop, step in _spells(tape, meter.bench.rate, _step, most)
         for start, end, edit in blamed(tape.picture, begin, stop)
     )
 
@@ -81,21 +78,45 @@ def recorder_off_position(tape: Tape, meter: Meter) -> Iterator[Fault]:
     )
 
 
-def _held(tape: Tape, rate: Rate) -> Iterator[tuple[int, int, Adjustment]]:
-    """How the player stood while each part of the picture was copied; not where it stood well."""
+def _loss(held: Adjustment) -> int:
+    return round(envelope_loss(held.tracking))
+
+
+def _step(held: Adjustment) -> int:
+    return abs(held.skew)
+
+
+def _spells(
+    tape: Tape, rate: Rate, measured: Callable[[Adjustment], int], most: int
+) -> Iterator[Spell]:
+    """Where the player stood so badly that more than ``most`` was measured."""
     for run in tape.picture.laid:
         player = run.value.made.making.player
-        if player is not WELL and player != WELL:
-            yield from _by_second(run, player, rate)
+        if player is WELL or player == WELL:
+            continue
+        since = run.value.made.since
+        begun = 0 if since is None else run.value.frame - since
+        end = begun + run.end - run.start
+        held = adjustments(player, end, rate)
+        if player.drift is not None:
+            held = held[begun // rate.nominal :]
+        for start, stop, worst in _bad(held, end, measured, most):
+            yield run.start + max(start - begun, 0), run.start + stop - begun, worst
 
 
-def _by_second(run: Run[Laid], player: Player, rate: Rate) -> Iterator[tuple[int, int, Adjustment]]:
-    """In frames of the master; the drift is counted from where the recording began."""
-    since = run.value.made.since
-    begun = 0 if since is None else run.value.frame - since
-    end = begun + run.end - run.start
-    held = adjustments(player, end, rate)
-    for adjustment, after in pairwise([*held, Adjustment(end, 0, 0)]):
-        start, stop = max(adjustment.frame, begun), min(after.frame, end)
-        if start < stop:
-            yield run.start + start - begun, run.start + stop - begun, adjustment
+def _bad(
+    held: Sequence[Adjustment], end: int, measured: Callable[[Adjustment], int], most: int
+) -> Iterator[Spell]:
+    """The same in frames of the recording, which goes on to ``end``."""
+    start: int | None = None
+    worst = 0
+    for adjustment in held:
+        value = measured(adjustment)
+        if value > most:
+            start = adjustment.frame if start is None else start
+            worst = max(worst, value)
+        elif start is not None:
+            yield start, adjustment.frame, worst
+            start, worst = None, 0
+    if start is not None:
+        yield start, end, worst

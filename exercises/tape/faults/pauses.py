@@ -1,7 +1,7 @@
 """What automatic gain does to the pauses: the room comes up between the words."""
 
 from bisect import bisect_left
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from exercises.tape.bench import Bench
@@ -10,7 +10,6 @@ from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
 from exercises.tape.faults.meter import Meter
 from exercises.tape.faults.severity import graded
 from exercises.tape.levels import Levels
-from exercises.tape.made import Made
 from exercises.tape.making import SoundMode
 from exercises.tape.marks import Marks, Span
 from exercises.tape.runs import Run
@@ -60,35 +59,34 @@ def pauses(run: Run[Laid], levels: Levels, bench: Bench) -> Iterator[Pause]:
     made, gains = run.value.made, bench.automatic_gain
     heard = Span(run.value.frame, run.value.frame + run.end - run.start)
     began = heard.start if made.since is None else made.since
-    knob = made.making.sound.gain
-    rest = gain = gains.settled(levels.sound + knob)
-    for start, end, loud in _passages(made, max(0, began - bench.lock), heard.end):
-        level = (levels.sound if loud else levels.room) + knob
-        milliseconds = float(1000 * (end - start) / bench.rate.fraction)
-        gain = gains.after(milliseconds, gain=gain, level=level)
+    speech, room = (level + made.making.sound.gain for level in (levels.sound, levels.room))
+    rest, most = gains.settled(speech), gains.settled(room)
+    frame = float(1000 / bench.rate.fraction)
+    gain = rest
+    for start, end, loud in _passages(made.carried.marks, max(0, began - bench.lock), heard.end):
+        gain = gains.toward(rest if loud else most, frame * (end - start), gain=gain)
         if not loud and end > heard.start:
-            yield Pause(max(start, heard.start), end, level + gain, gain - rest)
+            yield Pause(max(start, heard.start), end, room + gain, gain - rest)
 
 
-def _passages(made: Made, start: int, end: int) -> Iterator[tuple[int, int, bool]]:
+def _passages(marks: Marks, start: int, end: int) -> Iterator[tuple[int, int, bool]]:
     """``[start, end)`` of the source as passages in turns loud and soft; soft is False."""
     at = start
-    for span in _loud(made.carried.marks, start, end):
+    for span in _loud(marks, start, end):
         if span.start > at:
             yield at, span.start, False
         first, last = max(at, span.start), min(span.end, end)
         if first < last:
             yield first, last, True
         at = max(at, last)
-    if at < end and made.carried.marks.words:
+    if at < end and marks.words:
         yield at, end, False
 
 
-def _loud(marks: Marks, start: int, end: int) -> list[Span]:
-    """Words and noises with a frame in ``[start, end)``, in order."""
-    return sorted(
-        span
+def _loud(marks: Marks, start: int, end: int) -> Sequence[Span]:
+    """Words and noises in order, those with a frame in ``[start, end)`` and perhaps one before."""
+    words, noises = (
+        spans[max(bisect_left(spans, (start,)) - 1, 0) : bisect_left(spans, (end,))]
         for spans in (marks.words, marks.noises)
-        for span in spans[max(bisect_left(spans, (start,)) - 1, 0) : bisect_left(spans, (end,))]
-        if span.end > start
     )
+    return sorted((*words, *noises)) if noises else words

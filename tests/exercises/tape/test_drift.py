@@ -8,19 +8,19 @@ from exercises.tape.drift import Adjustment, adjustments
 
 
 def test_steady_player_stays_as_it_is() -> None:
-    assert adjustments(Player(-20, 7), 10_000, Rate.R25) == [Adjustment(0, -20, 7)]
+    assert adjustments(Player(-20, 7), 10_000, Rate.R25) == (Adjustment(0, -20, 7),)
 
 
 def test_drift_is_always_the_same_from_its_seed() -> None:
     player = Player(10, -5, Drift(3, tracking=8, skew=4))
 
-    assert adjustments(player, 101, Rate.R25) == [
+    assert adjustments(player, 101, Rate.R25) == (
         Adjustment(0, 10, -5),
         Adjustment(25, 6, -5),
         Adjustment(50, 4, -4),
         Adjustment(75, 6, -7),
         Adjustment(100, -2, -5),
-    ]
+    )
 
 
 @given(st.integers(0, 10**9), st.integers(0, 100), st.integers(0, 100), st.integers(-100, 100))

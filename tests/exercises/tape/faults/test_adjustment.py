@@ -2,7 +2,17 @@ from math import log10
 
 import pytest
 
-from exercises.tape import Drift, Insert, Kind, Making, Player, Recorder, Severity
+from exercises.tape import (
+    Drift,
+    Insert,
+    Kind,
+    Making,
+    Player,
+    Recorder,
+    Severity,
+    SoundLevel,
+    SoundMode,
+)
 from exercises.tape.drift import adjustments
 from tests.exercises.tape.faults.benchwork import (
     BENCH,
@@ -60,6 +70,23 @@ def test_what_is_left_of_a_recording_keeps_its_drift() -> None:
     left = recorded(copied(player, 250), insert(tape(name="B"), 0, 165, 500))
 
     assert [fault[:2] for fault in told(Kind.NOISE_BAND, on=left)] == [(665, 725)]
+
+
+def test_what_is_left_of_a_recording_under_automatic_gain_keeps_its_adjustment() -> None:
+    making = Making(Player(tracking=60), sound=SoundLevel(SoundMode.AUTOMATIC))
+    shot = insert(carrying(), 200, 300, 500, making=making)
+    left = recorded(shot, insert(tape(name="B"), 0, 60, 500))
+
+    assert told(Kind.NOISE_BAND, on=left) == [(560, 600, 0, 80)]
+
+
+def test_what_is_left_is_measured_by_what_is_left() -> None:
+    player = Player(tracking=80, drift=Drift(7, tracking=60))
+    assert [each.tracking for each in adjustments(player, 75, BENCH.rate)] == [80, 59, 77]
+
+    left = recorded(copied(player, 75), insert(tape(name="B"), 0, 60, 500))
+
+    assert told(Kind.NOISE_BAND, on=left) == [(560, 575, 0, round(-200 * log10(1 - 0.77)))]
 
 
 def test_unsettled_start_is_part_of_the_same_fault() -> None:

@@ -17,7 +17,6 @@ from exercises.tape import (
     Marks,
     Player,
     Rate,
-    Side,
     SoundLevel,
     SoundMode,
     Source,
@@ -29,6 +28,7 @@ from exercises.tape import (
     play,
     record,
 )
+from exercises.tape.judging import Side
 from tests.bench.stopwatch import milliseconds
 
 MASTER = 90 * 60 * Rate.R29_97.nominal

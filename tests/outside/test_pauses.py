@@ -29,7 +29,7 @@ def pauses(samples: Samples) -> list[tuple[float, float]]:
         max_silence=LEAST,
         max_trailing_silence=0,
     )
-    found = [(region.start or 0, region.duration) for region in regions]
+    found = [(region.start or 0, len(region) / RATE) for region in regions]
     return [
         (1000 * (start + lasts), 1000 * after) for (start, lasts), (after, _) in pairwise(found)
     ]

@@ -1,3 +1,5 @@
+import tracemalloc
+
 import numpy as np
 import pytest
 
@@ -18,7 +20,7 @@ from exercises.tape.rate import Rate
 from exercises.tape.recording import record
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
-from tests.waves import rms_level
+from tests.waves import rms_level, strength
 
 BENCH = Bench.default(Rate.R25)
 TALK = reel("keeper-1", "keeper-2", "keeper-4", "keeper-6", begin=6000, pause=1000)
@@ -92,6 +94,17 @@ def test_level_of_the_source_is_heard() -> None:
     tape = record(tape, Assemble(source("tone", carried), in_=150, out=400, at=400), BENCH, 0)
 
     assert rms_level(heard(tape, 450, 600)) == pytest.approx(-60, abs=2)
+
+
+def test_no_gain_brings_back_what_was_distorted_on_the_source() -> None:
+    loud = source("tone", Levels(sound=200))
+    tape = Tape.blank(1000).with_pass(0, 400, "black")
+    turned_down = Making(sound=SoundLevel(gain=-200))
+    edit = Assemble(loud, in_=150, out=400, at=400, making=turned_down)
+
+    got = heard(record(tape, edit, BENCH, 0), 450, 475)
+
+    assert strength(got, 3000) / strength(got, 1000) > 0.1
 
 
 def test_automatic_gain_lifts_the_pause_as_the_tape_model_says() -> None:
@@ -193,3 +206,21 @@ def test_source_without_a_soundtrack_is_refused() -> None:
 def test_frames_off_the_tape_are_refused(start: int, end: int) -> None:
     with pytest.raises(ValueError, match="not on the tape"):
         Hearing(Tape.blank(1000), BENCH, {}, start, end)
+
+
+def test_memory_does_not_grow_with_the_length() -> None:
+    tape = Tape.blank(5000).with_pass(0, 5000, "tone")
+    heard(tape, 0, 10)
+
+    held = [_most_memory(Hearing(tape, BENCH, SOUNDTRACKS, 0, end)) for end in (250, 5000)]
+
+    assert held[1] < 1.1 * held[0]
+
+
+def _most_memory(hearing: Hearing) -> int:
+    tracemalloc.start()
+    for _ in hearing.stream():
+        pass
+    held = tracemalloc.get_traced_memory()[1]
+    tracemalloc.stop()
+    return held

@@ -14,7 +14,7 @@ MOST = 120
 SHARE = 0.6288
 BEND = gained(LINE_UP, MOST) / SHARE
 
-# Machines are aligned with line-up tone: it leaves as it came, though the curve takes a little of it.
+# Machines are aligned with line-up tone: what the curve takes of it is made good.
 ALIGNED = 1.0062
 CEILING = ALIGNED * BEND
 

@@ -21,12 +21,11 @@ STEP = 50  # 0.1 dB; so much more noise is one grade lower
 
 
 class Pause(NamedTuple):
-    """A pause in frames of the source, with the noise and the gain at its end."""
+    """What is heard of a pause, in frames of the source, and the noise at its end."""
 
     start: int
     end: int
-    noise: float
-    recovered: float
+    noise: int
 
 
 def noisy_pauses(tape: Tape, meter: Meter) -> Iterator[Fault]:
@@ -36,50 +35,51 @@ def noisy_pauses(tape: Tape, meter: Meter) -> Iterator[Fault]:
     """
     most = meter.bench.limits.noise_floor
     for run in tape.sound.laid:
-        levels = meter.levels(run.value)
-        if levels is None or run.value.made.making.sound.mode is not SoundMode.AUTOMATIC:
+        levels, made = meter.levels(run.value), run.value.made
+        automatic = made.making.sound.mode is SoundMode.AUTOMATIC
+        if levels is None or not automatic or not made.carried.marks.words:
             continue
         shift = run.start - run.value.frame
-        for pause in pauses(run, levels, meter.bench):
-            noise = round(pause.noise)
-            if noise <= most or pause.recovered < NOTICED:
-                continue
-            severity = graded(noise - most - 1, STEP)
-            measured = Measured(noise, Unit.DECIBEL_TENTHS, most)
+        for pause in lifted(run, levels, meter.bench):
+            severity = graded(pause.noise - most - 1, STEP)
+            measured = Measured(pause.noise, Unit.DECIBEL_TENTHS, most)
             for start, end, edit in blamed(tape.sound, pause.start + shift, pause.end + shift):
                 yield Fault(Kind.NOISY_PAUSES, "sound", start, end, severity, edit, measured)
 
 
-def pauses(run: Run[Laid], levels: Levels, bench: Bench) -> Iterator[Pause]:
-    """The pauses that are heard of a run recorded under automatic gain.
+def lifted(run: Run[Laid], levels: Levels, bench: Bench) -> Iterator[Pause]:
+    """The noisy pauses of a run recorded under automatic gain.
 
     Words and noises are at the level of the speech, everything else at the room tone's.
     The gain is at rest when the pre-roll begins, as after speech.
     """
-    made, gains = run.value.made, bench.automatic_gain
-    heard = Span(run.value.frame, run.value.frame + run.end - run.start)
-    began = heard.start if made.since is None else made.since
+    made, gains, floor = run.value.made, bench.automatic_gain, bench.limits.noise_floor
+    first, out = run.value.frame, run.value.frame + run.end - run.start
+    began = first if made.since is None else made.since
     speech, room = (level + made.making.sound.gain for level in (levels.sound, levels.room))
     rest, most = gains.settled(speech), gains.settled(room)
     frame = float(1000 / bench.rate.fraction)
     gain = rest
-    for start, end, loud in _passages(made.carried.marks, max(0, began - bench.lock), heard.end):
+    for start, end, loud in _passages(made.carried.marks, max(0, began - bench.lock), out):
         gain = gains.toward(rest if loud else most, frame * (end - start), gain=gain)
-        if not loud and end > heard.start:
-            yield Pause(max(start, heard.start), end, room + gain, gain - rest)
+        if loud or end <= first or gain - rest < NOTICED:
+            continue
+        if (noise := round(room + gain)) > floor:
+            yield Pause(max(start, first), end, noise)
 
 
 def _passages(marks: Marks, start: int, end: int) -> Iterator[tuple[int, int, bool]]:
     """``[start, end)`` of the source as passages in turns loud and soft; soft is False."""
     at = start
     for span in _loud(marks, start, end):
-        if span.start > at:
-            yield at, span.start, False
-        first, last = max(at, span.start), min(span.end, end)
+        first = span.start if span.start > at else at
+        last = span.end if span.end < end else end
+        if first > at:
+            yield at, first, False
         if first < last:
             yield first, last, True
-        at = max(at, last)
-    if at < end and marks.words:
+            at = last
+    if at < end:
         yield at, end, False
 
 

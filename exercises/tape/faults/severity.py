@@ -24,9 +24,12 @@ WORDS = {
 }
 
 
+WORST_FIRST = tuple(sorted(Severity))
+
+
 def graded(beyond: float, step: float, *, best: Severity = Severity.PERCEPTIBLE) -> Severity:
     """The grade of what is ``beyond`` its limit: one lower for each whole ``step`` of it.
 
     The steps are this course's own choice, where their users name no source.
     """
-    return Severity(max(Severity.VERY_ANNOYING, best - int(beyond // step)))
+    return WORST_FIRST[max(0, best - 1 - int(beyond // step))]

@@ -121,8 +121,10 @@ def test_pre_roll_that_starts_in_a_word_starts_at_rest() -> None:
     ]
 
 
-def test_sound_without_marks_has_no_pauses() -> None:
+def test_sound_without_words_has_no_pauses() -> None:
     assert told(Kind.NOISY_PAUSES, automatic(Marks(), 100, 200)) == []
+    noise_only = Marks(noises=(Span(150, 160),))
+    assert told(Kind.NOISY_PAUSES, automatic(noise_only, 100, 200)) == []
 
 
 def test_noise_breaks_a_pause() -> None:

@@ -1,7 +1,6 @@
 """How a player's adjustment wanders while the tape runs, second by second."""
 
 from collections.abc import Iterator
-from functools import lru_cache
 from itertools import islice
 from random import Random
 from typing import NamedTuple
@@ -18,7 +17,6 @@ class Adjustment(NamedTuple):
     skew: int
 
 
-@lru_cache(maxsize=256)
 def adjustments(player: Player, frames: int, rate: Rate) -> tuple[Adjustment, ...]:
     """What holds in each second of a recording's first ``frames``; once if nothing wanders.
 

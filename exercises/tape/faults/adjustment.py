@@ -2,14 +2,13 @@
 
 from collections.abc import Callable, Iterator, Sequence
 
-from exercises.tape.drift import Adjustment, adjustments
+from exercises.tape.drift import Adjustment
 from exercises.tape.faults.blame import blamed
 from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
 from exercises.tape.faults.meter import Meter
 from exercises.tape.faults.severity import graded
 from exercises.tape.geometry import envelope_loss
 from exercises.tape.making import Player
-from exercises.tape.rate import Rate
 from exercises.tape.tape import Tape
 
 Spell = tuple[int, int, int]  # where from, where to, and the worst that was measured
@@ -33,7 +32,7 @@ def noise_bands(tape: Tape, meter: Meter) -> Iterator[Fault]:
             edit,
             Measured(loss, Unit.DECIBEL_TENTHS, most),
         )
-        for begin, stop, loss in _spells(tape, meter.bench.rate, _loss, most)
+        for begin, stop, loss in _spells(tape, meter, _loss, most)
         for start, end, edit in blamed(tape.picture, begin, stop)
     )
 
@@ -51,7 +50,7 @@ def bent_verticals(tape: Tape, meter: Meter) -> Iterator[Fault]:
             edit,
             Measured(step, Unit.MICROSECOND_TENTHS, most),
         )
-        for begin, stop, step in _spells(tape, meter.bench.rate, _step, most)
+        for begin, stop, step in _spells(tape, meter, _step, most)
         for start, end, edit in blamed(tape.picture, begin, stop)
     )
 
@@ -87,7 +86,7 @@ def _step(held: Adjustment) -> int:
 
 
 def _spells(
-    tape: Tape, rate: Rate, measured: Callable[[Adjustment], int], most: int
+    tape: Tape, meter: Meter, measured: Callable[[Adjustment], int], most: int
 ) -> Iterator[Spell]:
     """Where the player stood so badly that more than ``most`` was measured."""
     for run in tape.picture.laid:
@@ -97,9 +96,7 @@ def _spells(
         since = run.value.made.since
         begun = 0 if since is None else run.value.frame - since
         end = begun + run.end - run.start
-        held = adjustments(player, end, rate)
-        if player.drift is not None:
-            held = held[begun // rate.nominal :]
+        held = meter.adjustments(player, begun, end)
         for start, stop, worst in _bad(held, end, measured, most):
             yield run.start + max(start - begun, 0), run.start + stop - begun, worst
 

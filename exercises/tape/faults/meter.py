@@ -1,9 +1,10 @@
 """What a recording measures, worked out once for all runs that were made alike."""
 
 from exercises.tape.bench import Bench
+from exercises.tape.drift import Adjustment, adjustments
 from exercises.tape.levels import LINED_UP, Levels, automatic_white, gained
 from exercises.tape.made import Made
-from exercises.tape.making import SoundMode
+from exercises.tape.making import Player, SoundMode
 from exercises.tape.noise import chain_snr, equal_copies_snr
 from exercises.tape.track import Laid
 
@@ -18,6 +19,7 @@ class Meter:
         self._whites: dict[int, float] = {}
         self._sounds: dict[int, float] = {}
         self._snrs: dict[tuple[int, int], float] = {}
+        self._wandered: dict[Player, tuple[Adjustment, ...]] = {}
 
     def levels(self, laid: Laid) -> Levels | None:
         """What its source carries; None where there is nothing to measure."""
@@ -52,6 +54,19 @@ class Meter:
         if key not in self._snrs:
             self._snrs[key] = snr_of(laid.made, laid.generation, self.bench)
         return self._snrs[key]
+
+    def adjustments(self, player: Player, begun: int, end: int) -> tuple[Adjustment, ...]:
+        """How the player stood in the seconds of ``[begun, end)`` of a recording."""
+        if player.drift is None:
+            return adjustments(player, end, self.bench.rate)
+        second = self.bench.rate.nominal
+        first, out = begun // second, -(-end // second)
+        known = self._wandered.get(player, ())
+        if len(known) < out:
+            # Twice as far as before, so that many parts of one recording stay cheap.
+            known = adjustments(player, max(out, 2 * len(known)) * second, self.bench.rate)
+            self._wandered[player] = known
+        return known[first:out]
 
 
 def white_of(made: Made, levels: Levels) -> float:

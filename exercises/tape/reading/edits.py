@@ -2,9 +2,14 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from exercises.tape.edit import Assemble, Edit, Insert
+from exercises.tape.making import Making
 from exercises.tape.node import Node
+from exercises.tape.rate import Rate
 from exercises.tape.reading.making import MAKING, read_making
 from exercises.tape.source import Source
+
+# Drift is told second by second; no tape lasts as long as this.
+LONGEST_DRIFT = Rate.R29_97.day()
 
 SHOT = ("mode", "source", "in", "out", "at")
 
@@ -19,7 +24,8 @@ def read_edit(node: Node, sources: Mapping[str, Source], length: int) -> Edit:
         if track in fields:
             fields[track].refuse("is not said by an assemble: it records picture and sound")
     fields = node.known_fields(SHOT, MAKING)
-    return Assemble(*_shot(fields, sources, length), making=read_making(fields))
+    shot = _shot(fields, sources, length)
+    return Assemble(*shot, making=_making(fields, shot))
 
 
 def _insert(node: Node, sources: Mapping[str, Source], length: int) -> Insert:
@@ -28,7 +34,14 @@ def _insert(node: Node, sources: Mapping[str, Source], length: int) -> Insert:
     if not (picture or sound):
         node.refuse("an insert records picture, or sound, or both")
     shot = _shot(fields, sources, length)
-    return Insert(*shot, picture, sound, making=read_making(fields))
+    return Insert(*shot, picture, sound, making=_making(fields, shot))
+
+
+def _making(fields: Mapping[str, Node], shot: "Shot") -> Making:
+    making = read_making(fields)
+    if making.player.drift is not None and shot.out - shot.in_ > LONGEST_DRIFT:
+        fields["player"].fields()["drift"].refuse("can't be told of a recording over a day long")
+    return making
 
 
 class Shot(NamedTuple):

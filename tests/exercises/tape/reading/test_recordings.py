@@ -300,6 +300,21 @@ REFUSED = [
 ]
 
 
+def test_drift_of_a_recording_over_a_day_long_is_refused() -> None:
+    day = 24 * 3600 * 30
+    document = changed("master.length", 10**9)
+    document["edits"][0] |= {"in": 0, "out": day}
+    simulate(document)
+
+    document["edits"][0]["out"] += 1
+    with pytest.raises(DocumentError) as refusal:
+        simulate(document)
+
+    assert str(refusal.value) == (
+        "edits[0].player.drift: can't be told of a recording over a day long"
+    )
+
+
 @pytest.mark.parametrize(("path", "value", "line"), REFUSED)
 def test_document_is_refused_with_the_path(path: str, value: object, line: str) -> None:
     with pytest.raises(DocumentError) as refusal:

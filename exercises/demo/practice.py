@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
 from random import Random
+from typing import Any
 
 from course.cohorts.models import Person
 from exercises.attempts import ask, submit
@@ -37,8 +38,10 @@ def moments(day: datetime, count: int, draw: Draw) -> Iterator[datetime]:
         now += timedelta(seconds=130 + int(90 * draw()))
 
 
-def slipped(question: Question, draw: Draw) -> dict[str, str]:
+def slipped(question: Question, draw: Draw) -> dict[str, Any]:
     """An answer picked without thinking."""
-    return {
-        each.name: each.options[int(draw() * len(each.options))].value for each in question.asks
-    }
+    answer = {}
+    for part in question.asks:
+        possible = part.every()
+        answer[part.name] = possible[int(draw() * len(possible))]
+    return answer

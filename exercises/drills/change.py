@@ -2,7 +2,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Self
 
-from exercises.drills.kind import Json
+from exercises.drills.asks import Json
 from exercises.drills.wants import SIDES, Side
 from exercises.tape import Assemble, Edit, Insert, Source
 

@@ -5,37 +5,10 @@ JSON-able dicts, because they are stored with the attempt and never made again.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from typing import Any, Self
 
-Json = dict[str, Any]
-
-
-@dataclass(frozen=True, kw_only=True)
-class Option:
-    """One possible answer to an `Ask`; `text` may be followed by a line of `hint`."""
-
-    value: str
-    text: str
-    hint: str = ""
-
-
-@dataclass(frozen=True, kw_only=True)
-class Ask:
-    """One thing that the learner answers by choosing one of `options`."""
-
-    name: str
-    legend: str
-    options: tuple[Option, ...]
-
-    def option(self, value: str | None) -> Option:
-        """The option of this value; ValueError, with a sentence, where there is none."""
-        for option in self.options:
-            if option.value == value:
-                return option
-        if value is None:
-            raise ValueError(f"There is no answer to “{self.legend}”")
-        raise ValueError(f"{value!r} is not one of the answers to “{self.legend}”")
+from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -52,24 +25,34 @@ class Question:
     skill: str
     asks: tuple[Ask, ...]
     shown: Json
-    right: Mapping[str, str]
+    right: Mapping[str, Any]
     reveals: Mapping[str, Mapping[str, list[str]]]
     key: Json
 
     def as_json(self) -> Json:
-        return asdict(self)
+        return {
+            **{name: getattr(self, name) for name in self.__dataclass_fields__},
+            "asks": [ask.as_json() for ask in self.asks],
+        }
 
-    def chosen(self, answer: Mapping[str, str]) -> dict[str, Option]:
-        """The option chosen for each ask, by the ask's name.
+    @classmethod
+    def from_json(cls, stored: Json) -> Self:
+        return cls(**{**stored, "asks": tuple(map(ask_of_json, stored["asks"]))})
 
-        Raises ValueError, with a sentence, where one is missing, unknown or not asked for.
+    def checked(self, answer: Mapping[str, Any]) -> dict[str, str]:
+        """Every part of an answer in words, by ask.
+
+        Raises AnswerRefused, with a sentence, where one is missing, unknown or not asked for.
         """
         for name in answer:
             if name not in {ask.name for ask in self.asks}:
-                raise ValueError(f"Nothing named {name!r} is asked.")
-        return {ask.name: ask.option(answer.get(ask.name)) for ask in self.asks}
+                raise AnswerRefused(f"Nothing named {name!r} is asked.")
+        for ask in self.asks:
+            if ask.name not in answer:
+                raise AnswerRefused(f"There is no answer to “{ask.legend}”")
+        return {ask.name: ask.in_words(answer[ask.name]) for ask in self.asks}
 
-    def revealed(self, answer: Mapping[str, str]) -> tuple[str, ...]:
+    def revealed(self, answer: Mapping[str, Any]) -> tuple[str, ...]:
         """The misconceptions that the wrong parts of an answer point at, each once."""
         found = (
             belief
@@ -77,18 +60,6 @@ class Question:
             for belief in self.reveals.get(name, {}).get(value, ())
         )
         return tuple(dict.fromkeys(found))
-
-    @classmethod
-    def from_json(cls, stored: Json) -> Self:
-        asks = tuple(
-            Ask(
-                name=ask["name"],
-                legend=ask["legend"],
-                options=tuple(Option(**option) for option in ask["options"]),
-            )
-            for ask in stored["asks"]
-        )
-        return cls(**{**stored, "asks": asks})
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -122,4 +93,4 @@ class Kind:
     revision: int
     template: str
     make: Callable[[int], Question]
-    grade: Callable[[Question, Mapping[str, str]], Verdict]
+    grade: Callable[[Question, Mapping[str, Any]], Verdict]

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from exercises.drills.asks import Json
 from exercises.drills.draw import Draw
-from exercises.drills.kind import Json
 from exercises.drills.phrases import length, span
 from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TAPES, Shot
 from exercises.tape import Bench, Rate, label

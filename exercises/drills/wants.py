@@ -6,7 +6,7 @@ from enum import StrEnum
 from itertools import pairwise
 from typing import Literal
 
-from exercises.drills.kind import Json
+from exercises.drills.asks import Json
 from exercises.tape import Bench, Laid, Run, Tape, Track
 
 Side = Literal["picture", "sound"]

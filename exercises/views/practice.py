@@ -106,9 +106,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
 
 
 def answers_in_words(attempt: Attempt) -> list[tuple[str, str]]:
-    """Each thing that was asked, with the text of the option chosen."""
-    texts = {
-        ask.name: (ask.legend, {option.value: option.text for option in ask.options})
-        for ask in attempt.asked.as_question().asks
-    }
-    return [(legend, options[attempt.answer[name]]) for name, (legend, options) in texts.items()]
+    """Each thing that was asked, with the answer to it."""
+    question = attempt.asked.as_question()
+    words = question.checked(attempt.answer)
+    return [(ask.legend, words[ask.name]) for ask in question.asks]

@@ -86,9 +86,7 @@ def one_answer(number: int) -> Request:
     session[BACKEND_SESSION_KEY] = "django.contrib.auth.backends.ModelBackend"
     session[HASH_SESSION_KEY] = learner.get_session_auth_hash()
     session.create()
-    answer = {
-        ask.name: ask.options[number % len(ask.options)].value for ask in asked.as_question().asks
-    }
+    answer = {ask.name: ask.every()[number % len(ask.every())] for ask in asked.as_question().asks}
     assert session.session_key
     return Request(
         reverse("drill-answer", args=[asked.token]), urlencode(answer), session.session_key

@@ -42,9 +42,9 @@ class Tally:
         for ask in question.asks:
             value = question.right[ask.name]
             self.answers.setdefault(ask.name, Counter())[value] += 1
-            longest = max(ask.options, key=lambda option: len(option.text))
-            self.longest[ask.name] += longest.value == value
-            self.chance[ask.name] += len(ask.options)
+            longest = max(ask.every(), key=lambda answer: len(ask.in_words(answer)))
+            self.longest[ask.name] += longest == value
+            self.chance[ask.name] += len(ask.every())
 
     def figures(self) -> dict[str, object]:
         return {

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import combinations
 
+from exercises.drills.asks import Option
 from exercises.drills.beliefs import BELIEFS, Attempt, recorded
 from exercises.drills.change import Mode
 from exercises.drills.choose_mode.scenario import Task
-from exercises.drills.kind import Option
 from exercises.drills.wants import Want, given
 
 CANNOT = "cannot"

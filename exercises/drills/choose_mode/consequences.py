@@ -1,9 +1,9 @@
 """What each recording would do to the master, worked out once, when the question is made."""
 
+from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt
 from exercises.drills.change import Mode
 from exercises.drills.choose_mode.scenario import Task
-from exercises.drills.kind import Json
 from exercises.drills.outcome import Outcome
 from exercises.tape import Tape, tape_map
 

@@ -3,12 +3,13 @@
 from collections.abc import Iterator
 from dataclasses import asdict
 
+from exercises.drills.asks import Choice, Json
 from exercises.drills.choose_mode.answers import OPTIONS, revealed, right_answers
 from exercises.drills.choose_mode.consequences import consequences
 from exercises.drills.choose_mode.scenario import Scenario
 from exercises.drills.choose_mode.situations import DRAWN, Situation, name
 from exercises.drills.draw import Draw
-from exercises.drills.kind import Ask, Json, Question
+from exercises.drills.kind import Question
 from exercises.drills.phrases import listed
 from exercises.drills.scene import Scene, opening
 from exercises.tape import tape_map
@@ -37,7 +38,9 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         situation=name(situation),
         skill=scenario.rule.skill,
         asks=(
-            Ask(name="mode", legend="Which single recording makes this change?", options=OPTIONS),
+            Choice(
+                name="mode", legend="Which single recording makes this change?", options=OPTIONS
+            ),
         ),
         shown=shown(scenario),
         right={"mode": right},

@@ -3,8 +3,8 @@
 from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
 
+from exercises.drills.asks import Json
 from exercises.drills.change import Change
-from exercises.drills.kind import Json
 from exercises.drills.rules import Rule
 from exercises.drills.scene import Clip, Scene
 from exercises.drills.wants import SIDES, Side, Want, playing

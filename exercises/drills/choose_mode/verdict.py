@@ -4,9 +4,11 @@ All of it stands in the question's key, where the tape model put it.
 """
 
 from collections.abc import Mapping
+from typing import Any
 
+from exercises.drills.asks import Json
 from exercises.drills.choose_mode.answers import CANNOT, OPTIONS
-from exercises.drills.kind import Json, Question, Verdict
+from exercises.drills.kind import Question, Verdict
 from exercises.drills.outcome import NAMES
 from exercises.drills.phrases import begun
 from exercises.mastery.misconceptions import MISCONCEPTIONS
@@ -14,12 +16,13 @@ from exercises.mastery.misconceptions import MISCONCEPTIONS
 TEXTS = {option.value: option.text for option in OPTIONS}
 
 
-def grade(question: Question, answer: Mapping[str, str]) -> Verdict:
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Right or wrong against the key; the tape model's facts tell what each recording does.
 
-    Raises ValueError for an answer that isn't one of the options.
+    Raises AnswerRefused for an answer that isn't one of the options.
     """
-    chosen = question.chosen(answer)["mode"].value
+    question.checked(answer)
+    chosen = answer["mode"]
     right = chosen == question.right["mode"]
     beliefs = question.revealed(answer)
     return Verdict(

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator
 
+from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs import BELIEFS, pulses_everywhere
 from exercises.drills.change import Mode
-from exercises.drills.kind import Ask, Option
 from exercises.drills.spot_described.case import Case
 from exercises.drills.spot_described.mends import Mend, least
 from exercises.drills.spot_described.state import Fault
@@ -46,11 +46,11 @@ MEND_OPTIONS = (
 )
 
 
-def asks(edits: int) -> tuple[Ask, ...]:
+def asks(edits: int) -> tuple[Choice, ...]:
     return (
-        Ask(name="fault", legend="Which fault is it?", options=FAULT_OPTIONS),
-        Ask(name="edit", legend="Which edit caused it?", options=edit_options(edits)),
-        Ask(
+        Choice(name="fault", legend="Which fault is it?", options=FAULT_OPTIONS),
+        Choice(name="edit", legend="Which edit caused it?", options=edit_options(edits)),
+        Choice(
             name="mend",
             legend="What now? Choose the least that puts it right.",
             options=MEND_OPTIONS,

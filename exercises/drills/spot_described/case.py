@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Self
 
+from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, recorded
 from exercises.drills.change import Change, Mode
-from exercises.drills.kind import Json
 from exercises.drills.spot_described.state import WORST_FIRST, Fault, State, Stretch
 from exercises.drills.tracks import with_runs
 from exercises.tape import Laid, Run, Session, Tape, read_session

@@ -1,7 +1,7 @@
 """What came of a session's edits, worked out once, when the question is made."""
 
+from exercises.drills.asks import Json
 from exercises.drills.change import Mode
-from exercises.drills.kind import Json
 from exercises.drills.phrases import span
 from exercises.drills.spot_described.answers import LEAVE
 from exercises.drills.spot_described.case import Case

@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 from dataclasses import asdict
 
+from exercises.drills.asks import Json
 from exercises.drills.change import Change
 from exercises.drills.draw import Draw
-from exercises.drills.kind import Json, Question
+from exercises.drills.kind import Question
 from exercises.drills.quay_street import Shot
 from exercises.drills.scene import Scene, opening
 from exercises.drills.spot_described.answers import asks, revealed, right_answers

@@ -3,20 +3,22 @@
 All of it stands in the question's key, where the tape model put it.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from typing import Any
 
-from exercises.drills.kind import Ask, Json, Option, Question, Verdict
+from exercises.drills.asks import Json
+from exercises.drills.kind import Question, Verdict
 from exercises.drills.spot_described.answers import LEAVE
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
-def grade(question: Question, answer: Mapping[str, str]) -> Verdict:
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """One part for each ask; right only when all parts are.
 
-    Raises ValueError for an answer that isn't one of the options.
+    Raises AnswerRefused for an answer that isn't one of the options.
     """
-    chosen, told = question.chosen(answer), question.key["told"]
-    parts = [_part(ask, chosen[ask.name], question.right[ask.name]) for ask in question.asks]
+    told = question.key["told"]
+    parts = list(_parts(question, answer))
     rights = sum(part["is_right"] for part in parts)
     beliefs = question.revealed(answer)
     return Verdict(
@@ -27,19 +29,21 @@ def grade(question: Question, answer: Mapping[str, str]) -> Verdict:
             **told,
             "parts": parts,
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "mends": _mends(told, chosen["mend"].value, question.right["mend"]),
+            "mends": _mends(told, answer["mend"], question.right["mend"]),
             "rule": question.key["rule"],
         },
     )
 
 
-def _part(ask: Ask, chosen: Option, right: str) -> Json:
-    return {
-        "legend": ask.legend,
-        "chosen": chosen.text,
-        "right": ask.option(right).text,
-        "is_right": chosen.value == right,
-    }
+def _parts(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
+    chosen, right = question.checked(answer), question.checked(question.right)
+    for ask in question.asks:
+        yield {
+            "legend": ask.legend,
+            "chosen": chosen[ask.name],
+            "right": right[ask.name],
+            "is_right": answer[ask.name] == question.right[ask.name],
+        }
 
 
 def _mends(told: Json, chosen: str, right: str) -> list[str]:

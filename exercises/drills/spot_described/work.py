@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
+from exercises.drills.asks import Json
 from exercises.drills.change import Mode
-from exercises.drills.kind import Json
 from exercises.drills.phrases import begun, listed
 from exercises.drills.scene import Clip, Scene
 from exercises.drills.wants import SIDES, Side

@@ -4,7 +4,8 @@ from typing import Any
 
 import pytest
 
-from exercises.drills.kind import Json, Question
+from exercises.drills.asks import Json
+from exercises.drills.kind import Question
 from exercises.drills.spot_described import SPOT_DESCRIBED
 from exercises.drills.spot_described.situations import FAULTY, WELL, name
 from exercises.tape import simulate

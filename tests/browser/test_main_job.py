@@ -15,7 +15,7 @@ from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, without_javascript
 
 MODE, SPOT = KINDS["choose-the-mode"], KINDS["spot-the-bad-edit"]
-MODES = [option.value for option in MODE.make(5).asks[0].options]
+MODES = list(MODE.make(5).asks[0].every())
 
 
 def choose(page: Page, answer: dict[str, str]) -> None:

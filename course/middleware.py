@@ -4,6 +4,8 @@ from collections.abc import Callable
 
 from django.conf import settings
 from django.http import HttpRequest, HttpResponse
+from django.http.response import HttpResponseBase
+from django.middleware.gzip import GZipMiddleware
 from django_htmx.http import HttpResponseClientRedirect, reswap, retarget
 from django_htmx.middleware import HtmxDetails
 
@@ -12,6 +14,17 @@ class HtmxRequest(HttpRequest):
     """A request that `HtmxMiddleware` has seen. For type checkers only, never made."""
 
     htmx: HtmxDetails
+
+
+class GZipText(GZipMiddleware):
+    """Compress pages only: pictures gain nothing, and parts of a sound must stay its parts."""
+
+    def process_response(
+        self, request: HttpRequest, response: HttpResponseBase
+    ) -> HttpResponseBase:
+        if not response.headers.get("Content-Type", "").startswith("text/"):
+            return response
+        return super().process_response(request, response)
 
 
 def content_security_policy(

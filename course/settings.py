@@ -48,7 +48,7 @@ MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
     # Pages are text that repeats itself; Django pads them against BREACH.
-    "django.middleware.gzip.GZipMiddleware",
+    "course.middleware.GZipText",
     "course.middleware.content_security_policy",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
@@ -100,7 +100,19 @@ if DATABASES["default"]["ENGINE"].endswith("sqlite3"):
 else:
     DATABASES["default"]["OPTIONS"] = {"pool": {"min_size": 2, "max_size": 16}}
 
-CACHES = {"default": env.cache("CACHE_URL", default=f"filecache://{DATA_DIR / 'cache'}")}
+CACHE = env.cache("CACHE_URL", default=f"filecache://{DATA_DIR / 'cache'}")
+IN_FILES = CACHE["BACKEND"].endswith("FileBasedCache")
+CACHES = {
+    "default": CACHE,
+    # Pictures and sounds, kept by content: they never go out of date.
+    "made": {
+        **CACHE,
+        "LOCATION": f"{CACHE['LOCATION']}-made" if IN_FILES else CACHE.get("LOCATION", ""),
+        "KEY_PREFIX": "made",
+        "TIMEOUT": None,
+        "OPTIONS": {**CACHE.get("OPTIONS", {}), **({"MAX_ENTRIES": 4000} if IN_FILES else {})},
+    },
+}
 
 # --- People -------------------------------------------------------------------
 

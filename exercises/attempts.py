@@ -27,14 +27,16 @@ def ask(
     """
     latest = Asked.objects.latest_of(person, drill.slug).select_related("attempt").first()
     if latest and latest.is_open:
-        return latest
+        return describe(latest) if person.in_words else latest
     seed = secrets.randbelow(SEEDS) if seed is None else seed
+    question = drill.make(seed)
     made = Asked(
         person=person,
         drill=drill.slug,
         revision=drill.revision,
         seed=seed,
-        question=drill.make(seed).as_json(),
+        question=question.as_json(),
+        described=person.in_words and bool(question.media),
         asked_at=now or timezone.now(),
     )
     try:
@@ -45,6 +47,14 @@ def ask(
     except IntegrityError:
         return Asked.objects.latest_of(person, drill.slug).get()
     return made
+
+
+def describe(asked: Asked) -> Asked:
+    """Ask the same question in words, if it shows or plays anything; not once it is answered."""
+    if asked.is_open and asked.as_question().media and not asked.described:
+        asked.described = True
+        asked.save(update_fields=["described"])
+    return asked
 
 
 def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None) -> Attempt:
@@ -69,6 +79,7 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
         answer=answer,
         right=verdict.right,
         score=verdict.score,
+        described=asked.described,
         misconceptions=list(verdict.misconceptions),
         feedback=verdict.feedback,
         asked_at=asked.asked_at,

@@ -47,6 +47,7 @@ class Asked(models.Model):
     seed = models.BigIntegerField()
     question = models.JSONField()
     asked_at = models.DateTimeField(default=timezone.now)
+    described = models.BooleanField("in words", default=False)
     latest = models.BooleanField(default=True)
 
     objects = AskedQuerySet.as_manager()
@@ -121,6 +122,7 @@ class Attempt(models.Model):
     answer = models.JSONField()
     right = models.BooleanField()
     score = models.PositiveSmallIntegerField(help_text="in hundredths; 100 is right")
+    described = models.BooleanField("in words", default=False)
     misconceptions = models.JSONField(default=list)
     feedback = models.JSONField(default=dict)
     asked_at = models.DateTimeField()

@@ -1,6 +1,6 @@
 from django.urls import path
 
-from exercises.views import cohort, practice, record, today
+from exercises.views import cohort, practice, record, shown, today
 
 # /
 today_urls = [
@@ -13,6 +13,11 @@ drill_urls = [
     path("drills/<slug:slug>/", practice.drill, name="drill"),
     path("drills/<slug:slug>/ask/", practice.drill_ask, name="drill-ask"),
     path("answers/<str:token>/", practice.drill_answer, name="drill-answer"),
+]
+
+# /shown/…: pictures and sounds of questions
+shown_urls = [
+    path("shown/<str:token>/", shown.shown, name="shown"),
 ]
 
 # /record/…
@@ -36,4 +41,4 @@ cohort_urls = [
     ),
 ]
 
-urlpatterns = today_urls + drill_urls + record_urls + cohort_urls
+urlpatterns = today_urls + drill_urls + shown_urls + record_urls + cohort_urls

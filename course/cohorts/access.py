@@ -42,6 +42,12 @@ def learner_for(person: Person, cohort_pk: int, person_pk: int) -> Person:
     return get_object_or_404(Person.objects.learning_in(cohort), pk=person_pk)
 
 
+def may_see_practice(person: Person, learner: Person) -> bool:
+    """Whether it is their own, or that of a learner in a cohort they teach."""
+    taught = Cohort.objects.taught_by(person).filter(memberships__person=learner)
+    return person == learner or (learner.is_learner and taught.exists())
+
+
 def sign_in_required(view: SignedInView[Arguments]) -> View[Arguments]:
     """Send strangers to the sign-in page, and back here when they have signed in."""
 

@@ -68,6 +68,7 @@ class Person(AbstractBaseUser, PermissionsMixin):
         "open", default=True, help_text="A closed account can’t be signed in to."
     )
     joined_at = models.DateTimeField(default=timezone.now)
+    in_words = models.BooleanField("describe pictures and sounds in words", default=False)
 
     objects = PersonManager()
 

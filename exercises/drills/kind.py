@@ -52,6 +52,12 @@ class Question:
                 raise AnswerRefused(f"There is no answer to “{ask.legend}”")
         return {ask.name: ask.in_words(answer[ask.name]) for ask in self.asks}
 
+    @property
+    def media(self) -> list[Json]:
+        """What it shows beside words: see `media`."""
+        found: list[Json] = self.key.get("media", [])
+        return found
+
     def revealed(self, answer: Mapping[str, Any]) -> tuple[str, ...]:
         """The misconceptions that the wrong parts of an answer point at, each once."""
         found = (

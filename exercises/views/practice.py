@@ -93,6 +93,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
     rule = attempt.feedback["rule"]
     return {
         "attempt": attempt,
+        "asked": attempt.asked,
         "kind": attempt.kind,
         "place": lesson_place(rule["lesson"], rule["section"]),
         "question_template": f"{attempt.kind.template}#question",

@@ -42,6 +42,7 @@ class Migration(migrations.Migration):
                 ('role', models.CharField(choices=[('learner', 'Learner'), ('instructor', 'Instructor'), ('administrator', 'Administrator')], default='learner', max_length=20)),
                 ('is_active', models.BooleanField(default=True, help_text='A closed account can’t be signed in to.', verbose_name='open')),
                 ('joined_at', models.DateTimeField(default=django.utils.timezone.now)),
+                ('in_words', models.BooleanField(default=False, verbose_name='describe pictures and sounds in words')),
                 ('groups', models.ManyToManyField(blank=True, help_text='The groups this user belongs to. A user will get all permissions granted to each of their groups.', related_name='user_set', related_query_name='user', to='auth.group', verbose_name='groups')),
                 ('user_permissions', models.ManyToManyField(blank=True, help_text='Specific permissions for this user.', related_name='user_set', related_query_name='user', to='auth.permission', verbose_name='user permissions')),
             ],

@@ -1,0 +1,67 @@
+"""Pictures and sounds made from what `media` says of them.
+
+>>> still = {"form": "still", "size": [64, 48], "picture": {"scene": "black", "frame": 0}}
+>>> render(still).type
+'image/jpeg'
+"""
+
+from collections.abc import Callable, Iterable
+from typing import Any, NamedTuple
+
+from exercises.drills.asks import Json
+from exercises.drills.media import shape
+from exercises.signal.arrays import Picture, Size
+from exercises.signal.footage import frame
+from exercises.signal.jpeg import jpeg, sheet
+from exercises.signal.lines import Lines
+from exercises.signal.picture import Look, rendered
+from exercises.signal.sound.harbour import harbour
+from exercises.signal.sound.hearing import Hearing
+from exercises.signal.sound.noise import room_tone
+from exercises.signal.sound.soundtrack import Sound, Soundtrack
+from exercises.signal.sound.wav import streamed
+from exercises.signal.speech.reel import reel
+from exercises.tape import read_session
+
+REVISION = 1  # raise it when the same facts give another picture or sound
+
+ROOMS: dict[str, Callable[[], Sound]] = {"room": room_tone, "harbour": harbour}
+
+
+class Made(NamedTuple):
+    """A file, and what type of file it is."""
+
+    content: bytes
+    type: str
+
+
+def render(medium: Json) -> Made:
+    if medium["form"] == "clip":
+        return Made(b"".join(clip(medium)), "audio/wav")
+    pictures = medium.get("pictures") or [medium["picture"]]
+    (width, height), (across, down) = medium["size"], shape(medium)
+    drawn = (picture(each, (width, height)) for each in pictures)
+    whole = sheet(drawn, (width, height), across=across, down=down)
+    return Made(jpeg(whole), "image/jpeg")
+
+
+def picture(spec: Json, size: Size) -> Picture:
+    clean = frame(spec["scene"], spec["frame"], size, mouth=spec.get("mouth"))
+    return rendered(clean, look(spec.get("look", {})), spec["frame"])
+
+
+def look(fields: Json) -> Look:
+    lines = Lines(fields.get("lines", Lines.L525.value))
+    return Look(**{**fields, "lines": lines})
+
+
+def clip(spec: Json) -> Iterable[bytes]:
+    session = read_session(spec["session"])
+    tracks = {name: soundtrack(sound) for name, sound in spec["sounds"].items()}
+    hearing = Hearing(session.recorded(), session.bench, tracks, spec["start"], spec["end"])
+    return streamed(hearing.stream(), hearing.length)
+
+
+def soundtrack(sound: dict[str, Any]) -> Soundtrack:
+    said = reel(*sound["lines"], begin=sound["begin"], pause=sound["pause"])
+    return Soundtrack(said, ROOMS[sound["room"]]())

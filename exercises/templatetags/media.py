@@ -1,0 +1,50 @@
+"""`{% medium asked n %}`: a picture or a sound of a question, or its words instead."""
+
+from typing import Any
+
+from django import template
+from django.urls import reverse
+
+from exercises.drills.media import shape
+from exercises.models import Asked
+from exercises.shown import token_of
+
+register = template.Library()
+
+
+@register.simple_tag
+def medium_url(asked: Asked, number: int) -> str:
+    return reverse("shown", args=[token_of(asked, number)])
+
+
+@register.inclusion_tag("exercises/medium.html")
+def medium(asked: Asked, number: int) -> dict[str, Any]:
+    """The medium of that number of a question that was asked.
+
+    A question in its described form shows the words; once it is answered, both.
+    """
+    spec = asked.question["key"]["media"][number]
+    answered = not asked.is_open
+    return {
+        "template": f"exercises/media/{spec['form']}.html",
+        "spec": spec,
+        "url": medium_url(asked, number),
+        "id": f"medium-{asked.pk}-{number}",
+        "told": asked.described,
+        "drawn": answered or not asked.described,
+        **sizes(spec),
+    }
+
+
+def sizes(spec: dict[str, Any]) -> dict[str, int]:
+    """In pixels, of one picture and of the file; nothing for a sound."""
+    if "size" not in spec:
+        return {}
+    (width, height), (across, down) = spec["size"], shape(spec)
+    return {
+        "width": width,
+        "height": height,
+        "whole_width": width * across,
+        "whole_height": height * down,
+        "count": len(spec.get("pictures", (None,))),
+    }

@@ -15,6 +15,7 @@ from exercises.tape.answer import answer, answer_text, simulate
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
+from exercises.tape.explaining import explain
 from exercises.tape.faults import Fault, Kind, Measured, Severity, Unit, faults
 from exercises.tape.gain_control import AutomaticGain, Limiter
 from exercises.tape.judging import (
@@ -34,6 +35,7 @@ from exercises.tape.limits import Limits
 from exercises.tape.made import Carried, Made
 from exercises.tape.making import Drift, Making, Player, Recorder, SoundLevel, SoundMode
 from exercises.tape.marks import Marks, Span
+from exercises.tape.planning import NoPlan, Plan, Planned, plan
 from exercises.tape.playback import Condition, State, play
 from exercises.tape.rate import Rate
 from exercises.tape.reading import read_session
@@ -74,7 +76,10 @@ __all__ = [
     "Marks",
     "Match",
     "Measured",
+    "NoPlan",
     "Pace",
+    "Plan",
+    "Planned",
     "Player",
     "Pulses",
     "Rate",
@@ -98,10 +103,12 @@ __all__ = [
     "Wanted",
     "answer",
     "answer_text",
+    "explain",
     "faults",
     "frame_of",
     "judge",
     "label",
+    "plan",
     "play",
     "read_session",
     "record",

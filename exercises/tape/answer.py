@@ -4,7 +4,7 @@ import json
 
 from exercises.tape.document import read_document
 from exercises.tape.faults import faults
-from exercises.tape.plain import Plain, plain_fault, plain_judgement, plain_state
+from exercises.tape.plain import Plain, plain_fault, plain_judgement, plain_plan, plain_state
 from exercises.tape.playback import play
 from exercises.tape.reading import read_session
 from exercises.tape.runs import Run
@@ -31,6 +31,8 @@ def answer(session: Session) -> Plain:
     if session.brief:
         judgement = session.judged(session.brief)
         asked["judgement"] = plain_judgement(judgement, session.bench.rate)
+        if session.plans:
+            asked["plan"] = plain_plan(session.planned(session.brief), session.bench.rate)
     return {
         "tracks": {
             "control": [_pulses(run) for run in tape.control.runs],

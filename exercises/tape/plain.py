@@ -2,8 +2,11 @@
 
 from dataclasses import asdict
 
+from exercises.tape.edit import Edit, Insert
 from exercises.tape.faults import Fault
 from exercises.tape.judging import Difference, Economy, Judgement, Match
+from exercises.tape.making import Recorder, SoundLevel
+from exercises.tape.planning import NoPlan, Plan
 from exercises.tape.playback import State
 from exercises.tape.rate import Rate
 
@@ -41,6 +44,35 @@ def plain_judgement(judgement: Judgement, rate: Rate) -> Plain:
 
 def plain_economy(economy: Economy, rate: Rate) -> Plain:
     return {**asdict(economy), "bench": economy.bench, "minutes": economy.minutes(rate)}
+
+
+def plain_plan(plan: Plan | NoPlan, rate: Rate) -> Plain:
+    if isinstance(plan, NoPlan):
+        return {"none": list(plan.reasons)}
+    return {
+        "recordings": [
+            {"edit": plain_edit(planned.edit), "reason": planned.reason}
+            for planned in plan.recordings
+        ],
+        "economy": plain_economy(plan.economy, rate),
+        "exact": plan.exact,
+    }
+
+
+def plain_edit(edit: Edit) -> Plain:
+    """An edit as a session document has it; a plan is made on a well-adjusted bench."""
+    plain: Plain = {"mode": "assemble"}
+    if isinstance(edit, Insert):
+        plain = {"mode": "insert", "picture": edit.picture, "sound": edit.sound}
+    plain |= {"source": edit.source.name, "in": edit.in_, "out": edit.out, "at": edit.at}
+    recorder, sound = edit.making.recorder, edit.making.sound
+    if recorder != Recorder():
+        plain["recorder"] = {"name": recorder.name}
+        if recorder.snr is not None:
+            plain["recorder"] = {"name": recorder.name, "snr": recorder.snr}
+    if sound != SoundLevel():
+        plain["sound_level"] = {"mode": sound.mode.value, "gain": sound.gain}
+    return plain
 
 
 def _match(match: Match) -> Plain:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Edit
 from exercises.tape.judging import Brief, Judgement, Pace, judge
+from exercises.tape.planning import NoPlan, Plan, plan
 from exercises.tape.playback import State, play
 from exercises.tape.recording import record
 from exercises.tape.source import Source
@@ -17,7 +18,7 @@ class Session:
     brief  what the master was to become; ``after`` of the edits were made before it was
            given: it speaks of the master as they left it
     pace   how fast the work at the bench goes; None: the usual pace
-    plan   whether the best list of recordings for the brief is asked for
+    plans  whether the best list of recordings for the brief is asked for
     """
 
     bench: Bench
@@ -27,7 +28,7 @@ class Session:
     brief: Brief | None = None
     after: int = 0
     pace: Pace | None = None
-    plan: bool = False
+    plans: bool = False
 
     def recorded(self, count: int | None = None) -> Tape:
         """The master after ``count`` of the edits, or all; each is the cause, by index."""
@@ -45,6 +46,17 @@ class Session:
             bench=self.bench,
             edits=self.edits[self.after :],
             pace=self.pace,
+        )
+
+    def planned(self, brief: Brief) -> Plan | NoPlan:
+        """The best way to the brief from the master as it was when the brief was given."""
+        return plan(
+            brief,
+            self.recorded(self.after),
+            sources=self.sources,
+            bench=self.bench,
+            pace=self.pace,
+            first=self.after,
         )
 
     def played(self) -> tuple[State, ...]:

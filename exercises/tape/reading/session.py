@@ -39,7 +39,7 @@ def _asked(session: Session, parts: Mapping[str, Node]) -> Session:
         brief=read_brief(parts["brief"], known, session.master.length),
         after=read_after(parts["brief"], len(session.edits)),
         pace=read_pace(parts["pace"], session.bench.rate) if "pace" in parts else None,
-        plan="plan" in parts and parts["plan"].truth(),
+        plans="plan" in parts and parts["plan"].truth(),
     )
 
 

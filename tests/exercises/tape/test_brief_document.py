@@ -49,14 +49,14 @@ def test_brief_is_read() -> None:
         highest_generation=3,
         black="leader",
     )
-    assert (session.after, session.plan) == (1, False)
+    assert (session.after, session.plans) == (1, False)
     assert session.pace == Pace(150, 60, set_up=30, change=1800, shuttle=20)
 
 
 def test_brief_may_ask_for_nothing() -> None:
     session = read_session(document(brief={}))
 
-    assert (session.brief, session.pace, session.plan) == (Brief(), None, False)
+    assert (session.brief, session.pace, session.plans) == (Brief(), None, False)
 
 
 def test_brief_after_an_edit_speaks_of_the_master_as_it_left_it() -> None:

@@ -1,0 +1,96 @@
+"""The best way to a brief, or why there is none."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from exercises.tape.bench import Bench
+from exercises.tape.edit import Edit
+from exercises.tape.faults import Fault
+from exercises.tape.faults.wording import sentence
+from exercises.tape.judging import Brief, Economy, Pace, judge
+from exercises.tape.planning.hindrances import Hindrances
+from exercises.tape.planning.moving import moved
+from exercises.tape.planning.reasons import reason
+from exercises.tape.planning.search import MOST, Search, Step
+from exercises.tape.planning.target import Target
+from exercises.tape.recording import record
+from exercises.tape.source import Source
+from exercises.tape.tape import Tape
+from exercises.tape.wording import span
+
+
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """A recording of a plan, and why it is made so."""
+
+    edit: Edit
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The recordings in their order; ``exact`` if there is no cheaper list of them."""
+
+    recordings: tuple[Planned, ...]
+    economy: Economy
+    exact: bool = True
+
+    @property
+    def edits(self) -> tuple[Edit, ...]:
+        return tuple(planned.edit for planned in self.recordings)
+
+
+@dataclass(frozen=True, slots=True)
+class NoPlan:
+    """Why no list of recordings fulfils the brief: full sentences with the facts."""
+
+    reasons: tuple[str, ...]
+
+
+def plan(
+    brief: Brief,
+    tape: Tape,
+    *,
+    sources: Mapping[str, Source],
+    bench: Bench,
+    pace: Pace | None = None,
+    first: int = 0,
+) -> Plan | NoPlan:
+    """The cheapest list of recordings that makes the tape fulfil the brief without a fault.
+
+    Fewest recordings first, then fewest recorded frames; no list of up to 12 recordings
+    is better, unless the plan says that it is not ``exact``. Each recording is made on a
+    well-adjusted bench, its sound brought to line-up, from source tape without blanks,
+    and lies where the brief wants it: a cut is moved only within its tolerance, and only
+    for a run-up. ``first`` is the index that the first recording is to have as a cause.
+    """
+    asked = Target(brief, tape, sources, bench)
+    target = replace(asked, brief=moved(asked))
+    hindrances = tuple(Hindrances(target))
+    if hindrances:
+        return NoPlan(hindrances)
+    search = Search(target, first)
+    found = search.run()
+    if found is None:
+        return NoPlan((_not_found(search),))
+    judgement = judge(brief, found.tape, before=tape, bench=bench, edits=found.edits, pace=pace)
+    if not judgement.fulfilled:
+        return NoPlan(tuple(_however(fault, bench) for fault in judgement.faults))
+    return Plan(tuple(_planned(target, found)), judgement.economy, search.exact)
+
+
+def _planned(target: Target, found: Step) -> Iterator[Planned]:
+    tape = target.before
+    for edit in found.edits:
+        yield Planned(edit, reason(target, tape, edit))
+        tape = record(tape, edit, target.bench)
+
+
+def _not_found(search: Search) -> str:
+    if search.exact:
+        return "No list of recordings does it: each spoils something that is wanted or has to stay."
+    return f"No list of up to {MOST} recordings was found that does it."
+
+
+def _however(fault: Fault, bench: Bench) -> str:
+    return f"However it is recorded, {span(fault.start, fault.end, bench.rate)}: {sentence(fault)}."

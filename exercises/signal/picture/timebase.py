@@ -1,0 +1,141 @@
+"""When lines arrive, and where a monitor therefore puts them.
+
+Rows are those of the woven frame, the active ones first, then those of the blanking
+between fields; a field's line is two rows.
+"""
+
+import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
+from numpy.typing import NDArray
+
+from exercises.signal.arrays import Plane, Quarters
+from exercises.signal.lines import Lines
+from exercises.signal.picture.components import Components
+from exercises.signal.picture.look import Look
+
+Order = NDArray[np.intp]
+
+SEEN = 0.05  # pixels; less than that moves nothing
+
+
+def since_switch(lines: Lines, rows: int, height: int) -> Plane:
+    """Lines of a field since the heads changed over, for the first ``rows`` of a raster.
+
+    ``height`` is how many rows are active.
+    """
+    per_line = 2 * height / lines.rows
+    whole = raster_rows(lines, height)
+    after = (np.arange(rows, dtype=np.float32) - lines.switch_row(height)) % whole
+    return after / np.float32(per_line)
+
+
+def skew_errors(skew: float, hold: float | None, since: Plane) -> Plane:
+    """µs that lines come late: a step at the switch, and a line hold that follows it.
+
+    err(n) = skew × e^(-n/hold): a first-order loop. Without a hold it stays.
+    """
+    if hold is None:
+        return np.full_like(since, skew)
+    late: Plane = np.float32(skew) * np.exp(since * np.float32(-1 / hold))
+    return late
+
+
+def errors(look: Look, rows: int, height: int) -> Plane:
+    """µs that each row comes late."""
+    since = since_switch(look.lines, rows, height)
+    late = skew_errors(look.skew, look.hold, since)
+    if look.settling is not None:
+        late = late + shear(look.settling, since)
+    return late
+
+
+def shear(settling: float, since: Plane) -> Plane:
+    """µs while the machine locks: the line frequency is off, so that each line comes later."""
+    left = max(0.0, 1 - settling / 0.75)
+    hook = 14 * (1 - settling) * np.exp(since / -45)
+    leaning: Plane = np.float32(0.55 * left * left) * since
+    return leaning + hook.astype(np.float32)
+
+
+def roll(settling: float | None) -> float:
+    """How far the picture stands too low while the machine locks, in whole pictures.
+
+    It slips by little more than one picture a second, so that nothing flashes.
+    """
+    if settling is None:
+        return 0.0
+    left = max(0.0, 1 - settling / 0.85)
+    return 1.15 * left * left
+
+
+def jitter(lost: Plane, n: int) -> Plane:
+    """µs: where the signal is weak, line sync is found early or late."""
+    wobble = np.sin(np.arange(lost.size) * 2.399 + n * 1.7) * np.sin(
+        np.arange(lost.size) * 0.731 + n
+    )
+    return (0.35 * lost * wobble).astype(np.float32)
+
+
+def put(parts: Components, late: Plane, lines: Lines, order: Order | None = None) -> None:
+    """Move each row by its error; ``order`` says which row of the raster comes where."""
+    rows, columns = parts.luma.shape
+    pixels = late * np.float32(lines.pixels(1, columns))
+    if order is None and not (np.abs(pixels) > SEEN).any():
+        return
+    period = round(lines.pixels(lines.line, columns))
+    parts.luma[:] = shifted(parts.luma, pixels, period, order)
+    pairs = None if order is None else order[::2] // 2
+    for plane in parts.colour:
+        moved = pixels[::2] / parts.share
+        plane[:] = shifted(plane, moved, round(period / parts.share), pairs)
+
+
+def rolled(look: Look, rows: int) -> Order | None:
+    """Which rows of the raster are in view: moved down, the blanking between fields as well."""
+    if look.settling is None:
+        return None
+    whole = raster_rows(look.lines, rows)
+    return (np.arange(rows) - 2 * round(roll(look.settling) * whole / 2)) % whole
+
+
+def raster_rows(lines: Lines, rows: int) -> int:
+    """Rows of the active picture and of the blanking between fields, an even number."""
+    return 2 * round(lines.total * rows / lines.rows / 2)
+
+
+def shifted(plane: Quarters, pixels: Plane, period: int, order: Order | None = None) -> Quarters:
+    """Rows moved right by so many pixels each, to a sixteenth; what leaves comes back.
+
+    Between the end of a line and the start of the next lies blanking, up to ``period``.
+    """
+    rows, columns = plane.shape
+    wide, start = _widened(plane, pixels, period)
+    which = np.arange(rows) if order is None else order
+    if order is not None:
+        start = start[order]
+    whole = np.floor(start).astype(np.intp)
+    taken = sliding_window_view(wide, columns + 1, axis=1)[which, whole]
+    moved: Quarters = taken[:, 1:] - taken[:, :-1]
+    moved *= np.rint(16 * (start - whole)).astype(np.int16)[:, None]
+    moved >>= 4
+    moved += taken[:, :-1]
+    return moved
+
+
+def _widened(plane: Quarters, pixels: Plane, period: int) -> tuple[Quarters, Plane]:
+    """Rows with room on both sides, blank ones after them, and where each moved row starts."""
+    rows, columns = plane.shape
+    room = int(np.abs(pixels).max()) + 2
+    if room <= period - columns:
+        wide = np.empty((pixels.size, columns + 2 * room), np.int16)
+        wide[:, :room] = wide[:, -room:] = 0
+        wide[:rows, room : room + columns] = plane
+        start = room - pixels
+    else:
+        wide = np.empty((pixels.size, period + columns + 1), np.int16)
+        wide[:, columns:period] = wide[:, -1:] = 0
+        wide[:rows, :columns] = plane
+        wide[:rows, period : period + columns] = plane
+        start = np.minimum((-pixels) % period, np.float32(period - 0.001))
+    wide[rows:] = 0
+    return wide, start

@@ -51,13 +51,16 @@ class AnswerForm(forms.Form):
 
     def parts(self) -> list[dict[str, Any]]:
         """What the page draws: each ask, its template, what was typed and what is wrong."""
-        return [
-            {
-                "ask": ask,
-                "template": f"exercises/asks/{ask.form}.html",
-                "id": self[ask.name].auto_id,
-                "typed": (self[ask.name].value() or []) if self.is_bound else [],
-                "error": next(iter(self[ask.name].errors), ""),
-            }
-            for ask in self.asks
-        ]
+        return [self.part(ask) for ask in self.asks]
+
+    def part(self, ask: Ask) -> dict[str, Any]:
+        field = self[ask.name]
+        typed = (field.value() or []) if self.is_bound else []
+        return {
+            "ask": ask,
+            "template": f"exercises/asks/{ask.form}.html",
+            "id": field.auto_id,
+            "typed": typed,
+            "rows": ask.rows(typed),
+            "error": next(iter(field.errors), ""),
+        }

@@ -1,4 +1,4 @@
-"""Right and wrong answers to a question, found by asking its kind about every one."""
+"""Right and wrong answers to a question."""
 
 from collections.abc import Iterator
 from itertools import product
@@ -14,14 +14,23 @@ def every_answer(question: Question) -> Iterator[dict[str, Any]]:
         yield dict(zip(names, values, strict=True))
 
 
-def first_answer(kind: Kind, question: Question, *, right: bool) -> dict[str, Any]:
-    """The first possible answer that the kind judges so."""
-    return next(a for a in every_answer(question) if kind.grade(question, a).right is right)
+def first_wrong(kind: Kind, question: Question) -> dict[str, Any]:
+    """The first answer to try that the kind judges wrong."""
+    return next(a for a in every_answer(question) if not kind.grade(question, a).right)
 
 
 def right_answer(asked: Asked) -> dict[str, Any]:
-    return first_answer(asked.kind, asked.as_question(), right=True)
+    return dict(asked.as_question().right)
 
 
 def wrong_answer(asked: Asked) -> dict[str, Any]:
-    return first_answer(asked.kind, asked.as_question(), right=False)
+    return first_wrong(asked.kind, asked.as_question())
+
+
+def typed(question: Question, answer: dict[str, Any]) -> dict[str, list[str]]:
+    """What a browser sends for an answer."""
+    return {ask.name: ask.typed(answer[ask.name]) for ask in question.asks}
+
+
+def sent(asked: Asked, answer: dict[str, Any]) -> dict[str, list[str]]:
+    return typed(asked.as_question(), answer)

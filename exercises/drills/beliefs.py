@@ -44,7 +44,7 @@ class Belief:
 
 def recorded(attempt: Attempt, beliefs: Collection[str] = ()) -> Tape:
     """The master after the attempt, by the rules or as somebody with these beliefs expects it."""
-    held = [BELIEFS[id_] for id_ in beliefs if attempt.mode in BELIEFS[id_].modes]
+    held = [each for each in BELIEFS.values() if each.id in beliefs and attempt.mode in each.modes]
     before = attempt.master
     for belief in held:
         before = belief.before(attempt, before)

@@ -16,8 +16,8 @@ class Question:
     """A question as asked.
 
     `shown` is all that a page may use before the answer. `right` (by ask), `reveals` (by
-    ask and wrong option: the misconceptions that it points at) and `key`, what else `grade`
-    needs, stay on the server. `situation` names what the question is about, for counts;
+    ask and wrong answer as text: the misconceptions that it points at) and `key`, what else
+    `grade` needs, stay on the server. `situation` names what the question is about, for counts;
     `skill` is the one that it practises.
     """
 
@@ -63,7 +63,7 @@ class Question:
         found = (
             belief
             for name, value in answer.items()
-            for belief in self.reveals.get(name, {}).get(value, ())
+            for belief in self.reveals.get(name, {}).get(str(value), ())
         )
         return tuple(dict.fromkeys(found))
 

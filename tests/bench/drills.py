@@ -11,7 +11,9 @@ import time
 from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from typing import Any
 
+from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.choose_mode.question import candidates as modes
 from exercises.drills.kind import Question
 from exercises.drills.spot_described.question import candidates as faults
@@ -41,7 +43,7 @@ class Tally:
         self.situations.add(question.situation)
         for ask in question.asks:
             value = question.right[ask.name]
-            self.answers.setdefault(ask.name, Counter())[value] += 1
+            self.answers.setdefault(ask.name, Counter()).update(positions(ask, value))
             longest = max(ask.every(), key=lambda answer: len(ask.in_words(answer)))
             self.longest[ask.name] += longest == value
             self.chance[ask.name] += len(ask.every())
@@ -61,6 +63,18 @@ class Tally:
                 name: round(100 * SEEDS / self.chance[name], 1) for name in self.answers
             },
         }
+
+
+def positions(ask: Ask, answer: Any) -> Iterator[str]:
+    """Which options make up an answer; for what is typed, nothing."""
+    if isinstance(ask, Choice):
+        yield answer
+    elif isinstance(ask, Several):
+        yield from answer
+    elif isinstance(ask, Table):
+        yield from (value for row in answer for value in row)
+    elif isinstance(ask, Dial):
+        yield str(answer)
 
 
 def percent(count: int) -> float:

@@ -10,18 +10,20 @@ from typing import Any
 
 import pytest
 
+from exercises.drills.asks import Choice
+from exercises.drills.believer import believed, touched
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS, kind
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.mastery.skills import SKILLS
-from tests.answers import every_answer
+from tests.answers import every_answer, typed
 
 ROOT = Path(__file__).parents[3]
 EACH_KIND = pytest.mark.parametrize("drill", KINDS.values(), ids=KINDS)
 SEEDS = range(60)
 
 
-def right_answer(question: Question) -> dict[str, str]:
+def right_answer(question: Question) -> dict[str, Any]:
     """The answer that the key calls right."""
     return dict(question.right)
 
@@ -110,11 +112,10 @@ def test_stored_question_is_graded_alike(drill: Kind) -> None:
 def test_right_answer_and_no_other_is_graded_right(drill: Kind) -> None:
     for seed in range(8):
         question = drill.make(seed)
-        rights = [
-            answer for answer in every_answer(question) if drill.grade(question, answer).right
-        ]
+        tried = [*every_answer(question), right_answer(question)]
+        rights = [answer for answer in tried if drill.grade(question, answer).right]
 
-        assert rights == [right_answer(question)]
+        assert {json.dumps(right) for right in rights} == {json.dumps(right_answer(question))}
 
 
 @EACH_KIND
@@ -124,6 +125,25 @@ def test_right_answer_scores_all_and_reveals_nothing(drill: Kind) -> None:
         verdict = drill.grade(question, right_answer(question))
 
         assert (verdict.right, verdict.score, verdict.misconceptions) == (True, 100, ())
+
+
+@EACH_KIND
+def test_believer_of_one_belief_is_diagnosed(drill: Kind) -> None:
+    for seed in range(200):
+        question = drill.make(seed)
+        touches = touched(question)
+        found = [drill.grade(question, believed(question, {belief})) for belief in touches]
+
+        assert [verdict.misconceptions for verdict in found] == [(each,) for each in touches]
+
+
+@EACH_KIND
+def test_right_answer_is_read_back_as_it_was_typed(drill: Kind) -> None:
+    for seed in range(12):
+        question = drill.make(seed)
+        sent = typed(question, right_answer(question))
+
+        assert {ask.name: ask.read(sent[ask.name]) for ask in question.asks} == question.right
 
 
 @EACH_KIND
@@ -171,16 +191,19 @@ def test_answer_to_nothing_that_was_asked_is_refused_with_a_sentence(drill: Kind
 def test_options_of_an_ask_differ(drill: Kind) -> None:
     for seed in SEEDS:
         for ask in drill.make(seed).asks:
-            words = [ask.in_words(answer) for answer in ask.every()]
+            words = {ask.in_words(answer) for answer in ask.every()}
+            answers = {json.dumps(answer) for answer in ask.every()}
 
-            assert len(set(ask.every())) == len(ask.every()) == len(set(words))
+            assert len(answers) == len(ask.every()) == len(words)
 
 
 @EACH_KIND
 def test_options_stand_in_the_same_order_in_every_question(drill: Kind) -> None:
-    orders: dict[tuple[str, int], set[tuple[Any, ...]]] = {}
+    orders: dict[tuple[str, int], set[tuple[str, ...]]] = {}
     for seed in SEEDS:
         for ask in drill.make(seed).asks:
+            if not isinstance(ask, Choice):
+                continue
             order = tuple(ask.every())
             orders.setdefault((ask.name, len(order)), set()).add(order)
 

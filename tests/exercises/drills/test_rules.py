@@ -1,6 +1,6 @@
 import pytest
 
-from course.lessons.shelf import shelf
+from course.lessons.shelf import lesson_place, shelf
 from exercises.drills import rules
 from exercises.drills.rules import Rule
 from exercises.mastery.skills import SKILLS
@@ -14,9 +14,17 @@ def test_rule_belongs_to_a_skill(rule: Rule) -> None:
     assert SKILLS[rule.skill].slug == rule.skill
 
 
-@EACH_RULE
+TAUGHT = {name: rule for name, rule in RULES.items() if rule.lesson}
+
+
+@pytest.mark.parametrize("rule", TAUGHT.values(), ids=TAUGHT)
 def test_rule_is_taught_at_its_place(rule: Rule) -> None:
     lesson = shelf().find(rule.lesson)
 
     assert lesson is not None
     assert [section.id for section in lesson.sections].count(rule.section) == 1
+
+
+@EACH_RULE
+def test_rule_without_a_lesson_has_no_place(rule: Rule) -> None:
+    assert rule.lesson or (rule.section == "" and lesson_place(rule.lesson, rule.section) is None)

@@ -10,7 +10,7 @@ from course.cohorts.models import Person
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Asked, Attempt
-from tests.answers import right_answer, wrong_answer
+from tests.answers import right_answer, sent, wrong_answer
 
 ClientOf = Callable[[Person], Client]
 HTMX = {"hx-request": "true"}
@@ -43,7 +43,7 @@ def test_drill_page_does_not_hold_the_seed(mina: Person, client_of: ClientOf, sl
 def test_answer_leads_to_the_attempt(mina: Person, client_of: ClientOf, slug: str) -> None:
     asked = ask(mina, KINDS[slug])
 
-    response = client_of(mina).post(answer_url(asked), right_answer(asked))
+    response = client_of(mina).post(answer_url(asked), sent(asked, right_answer(asked)))
 
     attempt = Attempt.objects.get()
     assert attempt.right
@@ -55,7 +55,9 @@ def test_answer_by_htmx_gives_the_feedback_alone(
 ) -> None:
     asked = ask(mina, KINDS[slug])
 
-    response = client_of(mina).post(answer_url(asked), wrong_answer(asked), headers=HTMX)
+    response = client_of(mina).post(
+        answer_url(asked), sent(asked, wrong_answer(asked)), headers=HTMX
+    )
 
     page = response.content.decode()
     assert response.status_code == 200
@@ -66,8 +68,8 @@ def test_answer_twice_gives_the_same_page(mina: Person, client_of: ClientOf, slu
     asked = ask(mina, KINDS[slug])
     client = client_of(mina)
 
-    first = client.post(answer_url(asked), wrong_answer(asked), follow=True)
-    second = client.post(answer_url(asked), right_answer(asked), follow=True)
+    first = client.post(answer_url(asked), sent(asked, wrong_answer(asked)), follow=True)
+    second = client.post(answer_url(asked), sent(asked, right_answer(asked)), follow=True)
 
     assert second.redirect_chain == first.redirect_chain
     assert second.context["attempt"] == first.context["attempt"] == Attempt.objects.get()
@@ -78,9 +80,9 @@ def test_answer_that_is_no_choice_is_refused(
     mina: Person, client_of: ClientOf, slug: str, bad: str
 ) -> None:
     asked = ask(mina, KINDS[slug])
-    sent = dict.fromkeys(right_answer(asked), bad)
+    typed = dict.fromkeys(right_answer(asked), bad)
 
-    response = client_of(mina).post(answer_url(asked), sent)
+    response = client_of(mina).post(answer_url(asked), typed)
 
     assert response.status_code == 422
     assert response.context["asked"] == asked
@@ -90,14 +92,14 @@ def test_answer_that_is_no_choice_is_refused(
 
 def test_answer_with_a_field_missing_keeps_the_others(mina: Person, client_of: ClientOf) -> None:
     asked = ask(mina, KINDS["spot-the-bad-edit"])
-    sent = right_answer(asked)
-    missing, _ = sent.popitem()
+    typed = right_answer(asked)
+    missing, _ = typed.popitem()
 
-    response = client_of(mina).post(answer_url(asked), sent)
+    response = client_of(mina).post(answer_url(asked), typed)
 
     form = response.context["form"]
     assert (response.status_code, list(form.errors)) == (422, [missing])
-    assert {name: form[name].value() for name in sent} == {name: [sent[name]] for name in sent}
+    assert {name: form[name].value() for name in typed} == {name: [typed[name]] for name in typed}
 
 
 def test_answer_to_somebody_elses_question_is_unknown(
@@ -105,7 +107,7 @@ def test_answer_to_somebody_elses_question_is_unknown(
 ) -> None:
     asked = ask(mina, KINDS["choose-the-mode"])
 
-    response = client_of(tom).post(answer_url(asked), right_answer(asked))
+    response = client_of(tom).post(answer_url(asked), sent(asked, right_answer(asked)))
 
     assert (response.status_code, Attempt.objects.count()) == (404, 0)
 
@@ -119,7 +121,7 @@ def test_answer_to_an_unknown_token_is_unknown(mina: Person, client_of: ClientOf
 def test_answer_by_a_stranger_asks_them_to_sign_in(mina: Person) -> None:
     asked = ask(mina, KINDS["choose-the-mode"])
 
-    response = Client().post(answer_url(asked), right_answer(asked))
+    response = Client().post(answer_url(asked), sent(asked, right_answer(asked)))
 
     assert (response.status_code, Attempt.objects.count()) == (302, 0)
     assert response["Location"].startswith(reverse("sign-in"))

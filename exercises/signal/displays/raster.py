@@ -9,7 +9,7 @@ from functools import lru_cache
 
 import numpy as np
 
-from exercises.signal.arrays import Plane, Size
+from exercises.signal.arrays import Mask, Plane, Size
 from exercises.signal.lines import Lines
 from exercises.signal.picture.components import QUARTER, Components
 from exercises.signal.picture.timebase import raster_rows
@@ -67,7 +67,7 @@ def _half(lines: Lines, row: int, rows: int) -> int:
     return 2 * line - row % 2 if row >= rows else -10
 
 
-def _line(lines: Lines, since: Plane, half: int) -> tuple[Plane, Plane]:
+def _line(lines: Lines, since: Plane, half: int) -> tuple[Mask, Mask]:
     """Where a line is at sync level, and where it has burst."""
     first = _pulse(lines, half, otherwise=lines.sync)
     second = _pulse(lines, half + 1, otherwise=0.0)

@@ -28,8 +28,8 @@ class Components:
     @property
     def share(self) -> int:
         """Columns of luma to one of colour."""
-        columns: int = self.luma.shape[1]
-        return columns // self.colour.shape[2]
+        share: int = self.luma.shape[1] // self.colour.shape[2]
+        return share
 
 
 def coarseness(columns: int) -> int:

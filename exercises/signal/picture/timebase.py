@@ -15,6 +15,7 @@ from exercises.signal.picture.look import Look
 
 Order = NDArray[np.intp]
 
+WOBBLE = 0.35  # µs at most
 SEEN = 0.05  # pixels; less than that moves nothing
 
 
@@ -70,15 +71,14 @@ def roll(settling: float | None) -> float:
 
 def jitter(lost: Plane, n: int) -> Plane:
     """µs: where the signal is weak, line sync is found early or late."""
-    wobble = np.sin(np.arange(lost.size) * 2.399 + n * 1.7) * np.sin(
-        np.arange(lost.size) * 0.731 + n
-    )
-    return (0.35 * lost * wobble).astype(np.float32)
+    row = np.arange(lost.size, dtype=np.float32)
+    wobble: Plane = np.sin(row * 2.399 + n * 1.7) * np.sin(row * 0.731 + n)
+    return WOBBLE * lost * wobble
 
 
 def put(parts: Components, late: Plane, lines: Lines, order: Order | None = None) -> None:
     """Move each row by its error; ``order`` says which row of the raster comes where."""
-    rows, columns = parts.luma.shape
+    columns = parts.luma.shape[1]
     pixels = late * np.float32(lines.pixels(1, columns))
     if order is None and not (np.abs(pixels) > SEEN).any():
         return

@@ -89,3 +89,237 @@ AFTERWARDS = Rule(
     lesson="assemble-and-insert",
     section="assemble-end",
 )
+TRACKING_PEAK = Rule(
+    text="Turn the player’s tracking to the meter’s peak, wherever the needle stands there; "
+    "and where meter and picture disagree, go by the picture.",
+    skill="player-set-up",
+    lesson="",
+    section="",
+)
+FIXED_POSITION = Rule(
+    text="While it records, the recorder’s tracking stands at its fixed position: "
+    "turned, it lays its tracks where no other machine looks for them.",
+    skill="recorder-set-up",
+    lesson="",
+    section="",
+)
+STRAIGHT = Rule(
+    text="Tracking clears a noise band, skew straightens verticals: "
+    "turn skew until they stand upright right up to the upper edge.",
+    skill="player-set-up",
+    lesson="",
+    section="",
+)
+WHITE_LEVEL = Rule(
+    text="Set the picture level so that the brightest white stands at 100 IRE: "
+    "above 110 it is clipped for good, and too low it is flat.",
+    skill="picture-level",
+    lesson="",
+    section="",
+)
+SOUND_LEVEL = Rule(
+    text="Set the sound level so that speech just reaches 0 VU, and change nothing about it "
+    "by machine that need not be: a limiter takes peaks only, automatic gain lifts every pause.",
+    skill="sound-level",
+    lesson="",
+    section="",
+)
+DRIFTS = Rule(
+    text="Tracking wanders while a tape runs: "
+    "watch the picture, and touch it again as soon as a noise band shows.",
+    skill="player-set-up",
+    lesson="",
+    section="",
+)
+NOISE_BAND = Rule(
+    text="White streaks in a band across the picture: the player’s tracking was off. "
+    "What was copied so stays so, and the shot must be copied again.",
+    skill="seeing-a-bad-edit",
+    lesson="",
+    section="",
+)
+BENT_TOP = Rule(
+    text="Upright lines that bend over at the top of the picture: the player’s skew was off. "
+    "It is in the copy for good.",
+    skill="seeing-a-bad-edit",
+    lesson="",
+    section="",
+)
+TOO_LOW = Rule(
+    text="A flat, grey picture has its white too low: below 80 IRE it is a fault. "
+    "Set the picture level before the edit.",
+    skill="seeing-a-bad-edit",
+    lesson="",
+    section="",
+)
+TOO_HIGH = Rule(
+    text="White without any detail has been clipped: above 110 IRE nothing more is recorded, "
+    "and no level brings it back.",
+    skill="seeing-a-bad-edit",
+    lesson="",
+    section="",
+)
+ALIKE_AT_A_CUT = Rule(
+    text="Both sides of a cut may pass and still not match: more than 10 IRE between their whites "
+    "is seen as a jump.",
+    skill="seeing-a-bad-edit",
+    lesson="",
+    section="",
+)
+NO_FLASH = Rule(
+    text="One to three frames of something else at a cut are a flash: "
+    "an edit out came too early, or an edit in too late.",
+    skill="seeing-a-bad-edit",
+    lesson="",
+    section="",
+)
+FEW_COPIES = Rule(
+    text="Each copy adds grain and takes detail: soft, grainy pictures were copied too often. "
+    "Go back to an earlier generation.",
+    skill="seeing-a-bad-edit",
+    lesson="what-an-edit-is",
+    section="generation",
+)
+ROLLS = Rule(
+    text="A picture that rolls and leans was played or copied before the machine was locked: "
+    "it needs run-up over pulses in phase.",
+    skill="seeing-a-bad-edit",
+    lesson="what-is-on-the-tape",
+    section="run-up",
+)
+NOTHING_PLAYS = Rule(
+    text="Grey grain from edge to edge is tape where nothing plays: "
+    "there are no pulses there, or no picture.",
+    skill="seeing-a-bad-edit",
+    lesson="what-is-on-the-tape",
+    section="pulses",
+)
+NO_FAULT = Rule(
+    text="A cut changes the picture at once, and that is all: "
+    "look for what the tape did, not for what the shot shows.",
+    skill="seeing-a-bad-edit",
+    lesson="what-an-edit-is",
+    section="cuts-only",
+)
+SET_UP_FIRST = Rule(
+    text="Set the player up for every source tape before you record: what is copied wrong "
+    "stays wrong.",
+    skill="player-set-up",
+    lesson="",
+    section="",
+)
+SPEECH_BY_HAND = Rule(
+    text="Set speech by hand so that its loudest words just reach 0 VU: too loud distorts for "
+    "good, automatic gain lifts every pause.",
+    skill="sound-level",
+    lesson="",
+    section="",
+)
+LINE_UP = Rule(
+    text="Line up on tone: recorded at 0 VU, it tells the next machine where your levels lie.",
+    skill="sound-level",
+    lesson="",
+    section="",
+)
+LIMITER = Rule(
+    text="A limiter holds down peaks that come without warning. It lifts nothing.",
+    skill="sound-level",
+    lesson="",
+    section="",
+)
+AT_ONCE = Rule(
+    text="Play every joint as soon as it is made, and mend a bad one before the next shot.",
+    skill="mending",
+    lesson="",
+    section="",
+)
+LEADER_FIRST = Rule(
+    text="A leader comes before the film, and the first edit needs pulses before it: record "
+    "black first.",
+    skill="continuing-a-master",
+    lesson="what-is-on-the-tape",
+    section="black",
+)
+ONE_RECORDER = Rule(
+    text="One project, one recorder: no two are quite alike.",
+    skill="recorder-set-up",
+    lesson="",
+    section="",
+)
+LEAVE_IN_ORDER = Rule(
+    text="Leave the edit master so that others can go on: its last joint good, its end noted "
+    "in time code.",
+    skill="planning-and-time-code",
+    lesson="",
+    section="",
+)
+DROP_LABELS = Rule(
+    text="Drop-frame time code leaves out labels, never pictures: 00 and 01 of every minute "
+    "but each tenth.",
+    skill="planning-and-time-code",
+    lesson="",
+    section="",
+)
+COUNTER = Rule(
+    text="The counter counts pulses from where it was set to zero; time code is recorded on "
+    "the tape.",
+    skill="planning-and-time-code",
+    lesson="",
+    section="",
+)
+OUT_LESS_IN = Rule(
+    text="A length is edit out less edit in: the edit out is the first frame that no longer "
+    "belongs.",
+    skill="planning-and-time-code",
+    lesson="what-an-edit-is",
+    section="three-points",
+)
+ROOM_FOR_RUN_UP = Rule(
+    text="Count run-up with every take: the edit in lies at least a run-up after its first frame.",
+    skill="run-up",
+    lesson="what-is-on-the-tape",
+    section="run-up",
+)
+KEEP_CLEAR = Rule(
+    text="An assemble needs room past its end: it wipes tape there.",
+    skill="replacing-inside-it",
+    lesson="assemble-and-insert",
+    section="assemble-end",
+)
+CLIMATE = Rule(
+    text="Let a tape come to the room’s temperature slowly, and use it only in air that suits it.",
+    skill="care-and-safety",
+    lesson="",
+    section="",
+)
+AWAY_FROM_MAGNETS = Rule(
+    text="Keep tapes away from whatever holds a magnet.",
+    skill="care-and-safety",
+    lesson="",
+    section="",
+)
+CLEAN_SAFELY = Rule(
+    text="Before cleaning: power off, plug out, air moving, no flame; the maker’s and the "
+    "workshop’s rules first.",
+    skill="care-and-safety",
+    lesson="",
+    section="",
+)
+MAINS = Rule(
+    text="Covers stay shut. Whatever concerns mains is for licensed people.",
+    skill="care-and-safety",
+    lesson="",
+    section="",
+)
+LIFTING = Rule(
+    text="Lift a heavy machine with somebody, or not at all; local rules first.",
+    skill="care-and-safety",
+    lesson="",
+    section="",
+)
+HANDLE = Rule(
+    text="Touch a tape only by its shell, rewind it, and keep it upright in its case.",
+    skill="care-and-safety",
+    lesson="",
+    section="",
+)

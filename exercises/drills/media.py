@@ -10,6 +10,7 @@ A question keeps them as JSON in `key["media"]`, in an order of its own; a page 
 its number. They hold the facts that `rendering` works from and never leave the server.
 """
 
+import json
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
 from typing import Any, ClassVar
@@ -112,8 +113,9 @@ class Clip(Medium):
 
 
 def media(*shown: Medium) -> list[Json]:
-    """What `key["media"]` holds."""
-    return [medium.as_json() for medium in shown]
+    """What `key["media"]` holds: as it comes back from where it is stored."""
+    held: list[Json] = json.loads(json.dumps([medium.as_json() for medium in shown]))
+    return held
 
 
 def facts(medium: Json) -> Json:

@@ -2,6 +2,8 @@
 
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.kind import Kind
+from exercises.drills.put_in_order import PUT_IN_ORDER
+from exercises.drills.set_tracking import SET_TRACKING
 from exercises.drills.spot_described import SPOT_DESCRIBED
 
 KINDS: dict[str, Kind] = {
@@ -9,6 +11,8 @@ KINDS: dict[str, Kind] = {
     for kind in (
         CHOOSE_MODE,
         SPOT_DESCRIBED,
+        PUT_IN_ORDER,
+        SET_TRACKING,
     )
 }
 

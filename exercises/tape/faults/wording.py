@@ -34,10 +34,10 @@ SENTENCES = {
     Kind.WEAK_SOUND: "weak sound: {value} (from {limit} on it passes)",
     Kind.DISTORTED_SOUND: "distorted sound: {value} (up to {limit} passes)",
     Kind.NOISY_PAUSES: "automatic gain lifts the pause to {value} (up to {limit} passes)",
-    Kind.NOISE_BAND: "noise band: bad tracking let the heads' signal fall by {value} in the copy",
+    Kind.NOISE_BAND: "noise band: bad tracking let the heads’ signal fall by {value} in the copy",
     Kind.BENT_VERTICALS: "bent verticals: skew made a step of {value} in the copy",
     Kind.MIXED_RECORDERS: "this picture and the one before it come from two recorders",
-    Kind.RECORDER_OFF_POSITION: "the recorder's tracking was {value} off its fixed position",
+    Kind.RECORDER_OFF_POSITION: "the recorder’s tracking was {value} off its fixed position",
     Kind.TOO_MANY_GENERATIONS: "too many generations: signal-to-noise is {value}, not {limit}",
     Kind.SOUND_OUT_OF_STEP: "the sound comes {value} its picture",
 }

@@ -25,7 +25,7 @@ TOLD = [
     ),
     (
         *(Kind.RECORDER_OFF_POSITION, 8, Unit.PERCENT, 0),
-        "the recorder's tracking was 8 % of a track off its fixed position",
+        "the recorder’s tracking was 8 % of a track off its fixed position",
     ),
     (
         *(Kind.SOUND_OUT_OF_STEP, 67, Unit.MILLISECONDS, 45),

@@ -1,0 +1,1 @@
+"""Controls that a learner turns: what the drills of tracking, skew and levels share."""

@@ -1,0 +1,36 @@
+"""A control: where it can stand, and which places of it a question draws."""
+
+from exercises.drills.asks import Dial
+from exercises.drills.draw import Draw
+
+POSITIONS = 41
+MIDDLE = POSITIONS // 2
+EDGE = 7  # positions at either end that are never the best: there is something on both sides
+AWAY = 7  # positions that a control is off at least, when it is shown
+
+
+def told(position: int) -> str:
+    """Where a control stands.
+
+    >>> told(13), told(20), told(21)
+    ('7 to the left', 'in the middle', '1 to the right')
+    """
+    off = position - MIDDLE
+    return f"{abs(off)} to the {'left' if off < 0 else 'right'}" if off else "in the middle"
+
+
+TOLD = tuple(told(position) for position in range(POSITIONS))
+
+
+def best_of(draw: Draw) -> int:
+    return draw.whole(EDGE, POSITIONS - 1 - EDGE)
+
+
+def start_of(draw: Draw, best: int) -> int:
+    """Where the control stands at first: clearly not where it should."""
+    away = [each for each in range(POSITIONS) if AWAY <= abs(each - best) <= 3 * AWAY]
+    return draw.pick(away)
+
+
+def dial(name: str, legend: str, start: int) -> Dial:
+    return Dial(name=name, legend=legend, positions=TOLD, start=start)

@@ -1,0 +1,47 @@
+"""The faces of meters that stand beside a control, as numbers to draw them from."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from exercises.signal.meters.scale import END, Mark, Point, Scale
+from exercises.tape.levels import gained
+
+SCALE = Scale()
+TENTHS = range(0, 11, 2)
+
+
+@dataclass(frozen=True, slots=True)
+class Face:
+    """Its marks, and how far the needle turns for what is read: 1 is 0 VU."""
+
+    name: str
+    marks: tuple[Mark, ...]
+    deflection: Callable[[int], float]
+
+    def needle(self, reading: int) -> Point:
+        """The needle's tip."""
+        return SCALE.needle(self.deflection(reading))
+
+
+def _tenths() -> tuple[Mark, ...]:
+    length = SCALE.radius / 10
+    return tuple(
+        Mark(
+            str(tenth),
+            False,
+            SCALE.point(END * tenth / 10, SCALE.radius),
+            SCALE.point(END * tenth / 10, SCALE.radius + length),
+            SCALE.point(END * tenth / 10, SCALE.radius + 2 * length),
+        )
+        for tenth in TENTHS
+    )
+
+
+# By name: readings are hundredths of the scale, and tenths of a dB over line-up.
+FACES = {
+    face.name: face
+    for face in (
+        Face("tracking", _tenths(), lambda reading: END * reading / 100),
+        Face("vu", SCALE.marks(), lambda reading: gained(1, reading)),
+    )
+}

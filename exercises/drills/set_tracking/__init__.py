@@ -1,0 +1,17 @@
+"""Set the tracking: by the meter, by the picture, against a meter that misleads."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.knobs.verdict import grade
+from exercises.drills.set_tracking.question import make
+
+SET_TRACKING = Kind(
+    slug="set-tracking",
+    title="Set the tracking",
+    purpose="Turn a machine’s tracking to where it belongs, by meter and picture.",
+    skills=("player-set-up", "recorder-set-up"),
+    lesson="",
+    revision=1,
+    template="drills/knob.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,168 @@
+"""The versions of the drill: which control, what shows it, and what leads astray."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+
+from exercises.drills.draw import Draw
+from exercises.drills.knobs.control import MIDDLE, POSITIONS, TOLD
+from exercises.drills.knobs.job import Job
+from exercises.drills.quay_street import TAPES
+from exercises.drills.rules import FIXED_POSITION, TRACKING_PEAK, Rule
+from exercises.drills.set_tracking.meter import Meter, in_words
+
+STEP = 5  # percent of a track that a position is
+BAND = 12  # percent of a track: the heads' signal is 1.1 dB down (this course's own choice)
+
+Reveals = dict[str, list[str]]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Version:
+    """`clear` is where the picture is best, `best` where the control belongs.
+
+    `lures` are the positions that a belief leads to.
+    """
+
+    name: str
+    machine: str
+    clear: int
+    best: int
+    story: str
+    why: str
+    rule: Rule = TRACKING_PEAK
+    band: int = BAND
+    meter: Meter | None = None
+    lures: Reveals = field(default_factory=dict)
+
+    @property
+    def picture(self) -> tuple[int, ...]:
+        """Percent of a track that the heads which make the picture are off, by position."""
+        return errors(self.clear)
+
+    @property
+    def setting(self) -> tuple[int, ...]:
+        """The same, of what the model is told."""
+        return errors(self.best)
+
+
+def errors(best: int) -> tuple[int, ...]:
+    return tuple(max(-100, min(100, STEP * (position - best))) for position in range(POSITIONS))
+
+
+def metered(job: Job, clear: int) -> Version:
+    """A meter that tells the truth."""
+    return Version(
+        name="by-the-meter",
+        machine="player",
+        clear=clear,
+        best=clear,
+        story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
+        why="There the meter is at its peak and the heads run along the middle of the tracks.",
+        meter=Meter(top=job.draw.whole(52, 96)),
+    )
+
+
+def marked(job: Job, clear: int) -> Version:
+    """The same, and a mark that was right on another tape."""
+    draw = job.draw
+    meter = Meter(top=draw.whole(70, 98))
+    other = draw.pick([tape for tape in TAPES if tape != job.clip.tape])
+    mark = meter.at(draw.pick((25, 30, 35)))
+    at_mark = nearest(meter.readings(errors(clear)), mark)
+    return Version(
+        name="another-tapes-mark",
+        machine="player",
+        clear=clear,
+        best=clear,
+        story=f"{came(job)} On {other}, which came before it, the meter stood "
+        f"at {in_words(mark)} when tracking was right.",
+        why=f"There this tape’s signal is at its peak. That {other} peaked "
+        f"at {in_words(mark)} says nothing of {job.clip.tape}: each tape has a peak of its own.",
+        meter=meter,
+        lures={each: ["meter-mark"] for each in at_mark},
+    )
+
+
+def hidden(job: Job, clear: int) -> Version:
+    """Nothing but the picture."""
+    return Version(
+        name="without-a-meter",
+        machine="player",
+        clear=clear,
+        best=clear,
+        story=f"{came(job)} The player has no tracking meter: the picture alone tells.",
+        why="It is midway between the streaks that begin on one side and those on the other.",
+    )
+
+
+def misleading(job: Job, clear: int) -> Version:
+    """A meter whose peak is beside that of the picture."""
+    draw = job.draw
+    off = STEP * draw.whole(5, 7) * draw.pick((-1, 1))
+    peak = clear + off // STEP
+    near = [str(each) for each in (peak, peak - 1, peak + 1) if 0 <= each < POSITIONS]
+    return Version(
+        name="misleading-meter",
+        machine="player",
+        clear=clear,
+        best=clear,
+        story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
+        why=f"The meter peaks {TOLD[peak]}, but there the heads are {abs(off)} % of a track off. "
+        "The picture says where they are right: midway between the streaks of either side.",
+        meter=Meter(top=draw.whole(52, 96), off=off),
+        lures={each: ["meter-beats-picture"] for each in near},
+    )
+
+
+def recorder(job: Job, clear: int) -> Version:
+    """The control of the machine that is to record, and a tape that looks best elsewhere."""
+    tape = job.clip.tape
+    near = [str(each) for each in (clear, clear - 1, clear + 1) if each != MIDDLE]
+    return Version(
+        name="the-recorders-control",
+        machine="recorder",
+        clear=clear,
+        best=MIDDLE,
+        story=f"To look through {tape}, it was played on the recorder, and that is "
+        "what the monitor shows. The recorder’s tracking has its fixed position in the middle. "
+        "Next, the recorder is to record; the player is set already.",
+        why="That is the recorder’s fixed position. A tape from elsewhere may well look best "
+        f"{TOLD[clear]}, but its tracks are not those that are to be laid.",
+        rule=FIXED_POSITION,
+        band=0,
+        lures={each: ["tune-the-recorder"] for each in near},
+    )
+
+
+VERSIONS: dict[Callable[[Job, int], Version], int] = {
+    metered: 3,
+    marked: 2,
+    hidden: 2,
+    misleading: 2,
+    recorder: 1,
+}
+DRAWN = tuple(version for version, weight in VERSIONS.items() for _ in range(weight))
+
+
+def drawn(draw: Draw) -> Callable[[Job, int], Version]:
+    return draw.pick(DRAWN)
+
+
+def came(job: Job) -> str:
+    tape = job.clip.tape
+    return job.draw.pick(
+        (
+            f"{tape} was recorded on another machine.",
+            f"{tape} came in from outside the workshop.",
+            f"Nobody has played {tape} on this bench yet.",
+            f"{tape} was shot with a borrowed recorder.",
+            f"{tape} is new on this bench.",
+        )
+    )
+
+
+def nearest(readings: tuple[int, ...], mark: int) -> Iterator[str]:
+    """The positions on either side of the peak whose reading is the mark, or next to it."""
+    top = readings.index(max(readings))
+    for side in (range(top + 1), range(top, len(readings))):
+        yield str(min(side, key=lambda each: abs(readings[each] - mark)))

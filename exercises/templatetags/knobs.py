@@ -1,0 +1,91 @@
+"""What a control does: what monitor and meter show, at every position or at one."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from django import template
+
+from exercises.drills.asks import Dial
+from exercises.drills.knobs.face import FACES, SCALE
+from exercises.models import Asked
+from exercises.templatetags.media import medium_url, sizes
+
+register = template.Library()
+
+Part = dict[str, Any]
+
+
+@register.inclusion_tag("drills/knob_positions.html", takes_context=True)
+def knob_positions(context: template.Context, asked: Asked) -> Part:
+    """Every position of a question's control, all hidden but one: where it stands, or stood
+    in the answer.
+
+    A style for browsers without scripts shows them all; then it is a contact sheet.
+    """
+    shown, ask = asked.question["shown"], dial_of(asked)
+    at = (context.get("answer") or {}).get(ask.name, ask.start)
+    return {
+        "name": ask.name,
+        "control": shown["control"],
+        **drawing(shown),
+        "positions": [
+            {
+                "number": each,
+                "told": ask.in_words(each),
+                "hidden": each != at,
+                **position_of(asked, each),
+            }
+            for each in ask.every()
+        ],
+    }
+
+
+def dial_of(asked: Asked) -> Dial:
+    return next(ask for ask in asked.as_question().asks if isinstance(ask, Dial))
+
+
+@register.inclusion_tag("drills/knob_setting.html")
+def knob_setting(asked: Asked, setting: Part) -> Part:
+    """One position, with its name and what it means."""
+    place = position_of(asked, setting["position"])
+    return {"setting": setting, "place": place, **drawing(asked.question["shown"])}
+
+
+def drawing(shown: Part) -> Part:
+    """What a meter is drawn from."""
+    return {"face": FACES.get(shown["face"]), "pivot": SCALE.pivot}
+
+
+def position_of(asked: Asked, position: int) -> Part:
+    """What is shown at a position; in words where the question is asked in words."""
+    shown = asked.question["shown"]
+    readings = shown["readings"]
+    return {
+        "frames": list(frames(asked, position)),
+        "needle": FACES[shown["face"]].needle(readings[position]) if readings else None,
+        "meter": shown["meter"][position] if readings else "",
+        "words": list(words(asked, position)) if asked.described else [],
+    }
+
+
+def frames(asked: Asked, position: int) -> Iterator[Part]:
+    """That part of each strip; none before the answer where the question is asked in words."""
+    if asked.described and asked.is_open:
+        return
+    for number, spec in enumerate(asked.question["key"]["media"]):
+        if spec["form"] == "strip":
+            size = sizes(spec)
+            row, column = divmod(position, spec["across"])
+            yield {
+                **size,
+                "left": column * size["width"],
+                "top": row * size["height"],
+                "title": spec["title"],
+                "url": medium_url(asked, number),
+            }
+
+
+def words(asked: Asked, position: int) -> Iterator[str]:
+    for spec in asked.question["key"]["media"]:
+        if spec["form"] == "strip":
+            yield spec["words"][position]

@@ -16,12 +16,14 @@ from typing import Any
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.choose_mode.question import candidates as modes
 from exercises.drills.kind import Question
+from exercises.drills.put_in_order.question import candidates as orders
 from exercises.drills.spot_described.question import candidates as faults
 
 SEEDS = 10_000
 KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "choose-the-mode": modes,
     "spot-the-bad-edit": faults,
+    "put-in-order": orders,
 }
 
 

@@ -7,7 +7,7 @@ from exercises.tape import read_session
 from tests.exercises.drills.frames import threaded
 
 
-@pytest.mark.parametrize("slug", KINDS)
+@pytest.mark.parametrize("slug", [slug for slug in KINDS if "session" in KINDS[slug].make(0).key])
 @pytest.mark.parametrize("seed", range(6))
 def test_slow_machines_agree_with_the_model(slug: str, seed: int) -> None:
     document = KINDS[slug].make(seed).key["session"]

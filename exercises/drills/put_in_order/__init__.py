@@ -1,0 +1,26 @@
+"""Put the steps in order: what must come before what, and what does not belong at all."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.put_in_order.question import make
+from exercises.drills.put_in_order.verdict import grade
+
+PUT_IN_ORDER = Kind(
+    slug="put-in-order",
+    title="Put the steps in order",
+    purpose="Set up, edit, lay a leader, end a session: what comes first, what is left out?",
+    skills=(
+        "player-set-up",
+        "recorder-set-up",
+        "sound-level",
+        "run-up",
+        "tracks-and-pulses",
+        "mending",
+        "continuing-a-master",
+        "planning-and-time-code",
+    ),
+    lesson="",
+    revision=1,
+    template="drills/put_in_order.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,77 @@
+"""Put the steps in order: a procedure, its steps shuffled, and every believer's order."""
+
+from collections.abc import Iterator
+from dataclasses import asdict
+
+from exercises.drills import quay_street
+from exercises.drills.asks import Json, Option, Order
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.phrases import begun
+from exercises.drills.put_in_order.procedure import Procedure
+from exercises.drills.put_in_order.procedures import PROCEDURES
+from exercises.drills.scene import Scene, opening
+from exercises.drills.telling_apart import told_apart
+
+ORDER = "order"
+
+
+def make(seed: int) -> Question:
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where believers would answer alike."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(PROCEDURES), Scene(draw))
+
+
+def question(procedure: Procedure, scene: Scene) -> Question | None:
+    words = drawn(scene)
+    kept = told_apart(
+        [flaw.belief for flaw in procedure.flaws],
+        lambda beliefs: {ORDER: procedure.believed(beliefs)},
+    )
+    if kept is None:
+        return None
+    texts = {
+        **procedure.steps,
+        **{step: text for step, (text, _) in procedure.decoys.items()},
+    }
+    steps = [Option(value=step, text=text.format(**words)) for step, text in texts.items()]
+    return Question(
+        situation=procedure.name.replace(" ", "-"),
+        skill=procedure.rule.skill,
+        asks=(
+            Order(
+                name=ORDER,
+                legend="Give each step its position; leave out what does not belong.",
+                steps=tuple(scene.draw.shuffled(steps)),
+            ),
+        ),
+        shown={
+            "story": opening(scene),
+            "task": begun(procedure.task.format(**words)),
+            "bench": f"Pre-roll here: {scene.lasting(scene.bench.lock)}.",
+        },
+        right={ORDER: procedure.order},
+        reveals={},
+        key={
+            "procedure": procedure.name,
+            "texts": {step.value: step.text for step in steps},
+            "believed": kept,
+            "rule": asdict(procedure.rule),
+        },
+    )
+
+
+def drawn(scene: Scene) -> Json:
+    """What stands for the names in a procedure's texts."""
+    at = scene.seconds(150, 500)
+    return {
+        "tape": scene.draw.pick(quay_street.TAPES),
+        "shot": scene.draw.pick(quay_street.ACTIONS).picture,
+        "sound": scene.draw.pick(quay_street.SOUNDS).sound,
+        "code": scene.code(at),
+    }

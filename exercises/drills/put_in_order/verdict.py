@@ -1,0 +1,70 @@
+"""How an order is judged: by the rules it keeps, not by one order."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from exercises.drills.asks import Json
+from exercises.drills.kind import Question, Verdict
+from exercises.drills.put_in_order.procedure import Procedure
+from exercises.drills.put_in_order.procedures import PROCEDURES
+from exercises.mastery.misconceptions import MISCONCEPTIONS
+
+BY_NAME = {procedure.name: procedure for procedure in PROCEDURES}
+
+
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+    """Raises AnswerRefused for an order of anything but the question's steps."""
+    question.checked(answer)
+    procedure, order = BY_NAME[question.key["procedure"]], answer["order"]
+    wrong = mistakes(procedure, question.key["texts"], order)
+    score = procedure.score(order)
+    beliefs = tuple(procedure.shown_by(order))
+    return Verdict(
+        right=not wrong,
+        score=score,
+        misconceptions=beliefs,
+        feedback={
+            "chosen": told(question, order),
+            "works": told(question, question.right["order"]),
+            "mistakes": wrong,
+            "move": told(question, procedure.out_of_place(order)),
+            "credit": credit(score, wrong),
+            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
+            "rule": question.key["rule"],
+        },
+    )
+
+
+def told(question: Question, order: Sequence[str]) -> list[str]:
+    return [question.key["texts"][step] for step in order]
+
+
+def mistakes(procedure: Procedure, texts: Json, order: Sequence[str]) -> list[list[str]]:
+    """Each mistake, and why it is one."""
+    why = {rule.first: rule.why for rule in reversed(procedure.rules)}
+    return [
+        *(
+            [f"“{texts[rule.first]}” comes after “{texts[rule.then]}”.", rule.why]
+            for rule in procedure.broken(order)
+        ),
+        *(
+            [f"“{texts[step]}” is left out.", why.get(step, "The work isn’t done without it.")]
+            for step in procedure.missing(order)
+        ),
+        *(
+            [f"“{texts[step]}” does not belong here.", f"Because {procedure.decoys[step][1]}."]
+            for step in procedure.needless(order)
+        ),
+    ]
+
+
+def credit(score: int, wrong: Sequence[Any]) -> str:
+    """Why the score is what it is; empty for an order without mistakes."""
+    if not wrong:
+        return ""
+    if not score:
+        return "No part counts, because a tape would have been spoiled."
+    return (
+        f"{score} % of what the work asks for is kept: each rule of order counts once, so does "
+        "each step that belongs here, and each that you left out rightly."
+    )

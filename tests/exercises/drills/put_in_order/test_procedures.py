@@ -1,0 +1,79 @@
+import pytest
+
+from exercises.drills.draw import Draw
+from exercises.drills.put_in_order.procedure import Before, Procedure
+from exercises.drills.put_in_order.procedures import PROCEDURES
+from exercises.drills.rules import RUN_UP
+from exercises.drills.telling_apart import subsets
+
+EACH = pytest.mark.parametrize("procedure", PROCEDURES, ids=lambda each: each.name)
+
+CHAIN = Procedure(
+    name="count",
+    task="Count.",
+    steps={"one": "One", "two": "Two", "three": "Three", "four": "Four"},
+    rules=(
+        Before("one", "two", "So it is."),
+        Before("two", "three", "So it is.", critical=True),
+    ),
+    flaws=(),
+    rule=RUN_UP,
+    decoys={"zero": ("Nought", "nobody counts from nought")},
+)
+
+
+@EACH
+def test_order_of_a_procedure_breaks_none_of_its_rules(procedure: Procedure) -> None:
+    assert procedure.broken(procedure.order) == []
+    assert (procedure.score(procedure.order), procedure.shown_by(procedure.order)) == (100, [])
+
+
+@EACH
+def test_rules_are_about_steps_and_decoys_are_not_steps(procedure: Procedure) -> None:
+    named = {step for rule in procedure.rules for step in (rule.first, rule.then)}
+
+    assert named - set(procedure.steps) == set(procedure.decoys) & set(procedure.steps) == set()
+
+
+@EACH
+def test_rules_go_round_in_no_circle(procedure: Procedure) -> None:
+    assert [pair for pair in procedure.precedes() if pair[0] == pair[1]] == []
+
+
+@EACH
+def test_believers_order_shows_the_beliefs_and_no_others(procedure: Procedure) -> None:
+    held = [flaw.belief for flaw in procedure.flaws]
+
+    shown = {subset: procedure.shown_by(procedure.believed(subset)) for subset in subsets(held)}
+
+    assert shown == {subset: list(subset) for subset in subsets(held)}
+
+
+@EACH
+def test_score_is_right_for_right_orders_alone(procedure: Procedure) -> None:
+    draw = Draw(7)
+    for _ in range(200):
+        order = draw.shuffled([*procedure.steps, *procedure.decoys])[: draw.whole(3, 9)]
+        faultless = not (
+            procedure.broken(order) or procedure.missing(order) or procedure.needless(order)
+        )
+
+        assert (procedure.score(order) == 100) is faultless
+        assert 0 <= procedure.score(order) <= 100
+
+
+@pytest.mark.parametrize(
+    ("order", "score", "moved"),
+    [
+        (["one", "two", "three", "four"], 100, []),
+        (["four", "one", "two", "three"], 100, []),
+        (["two", "one", "three", "four"], 86, ["two"]),
+        (["one", "three", "two", "four"], 0, ["three"]),
+        (["one", "two", "three", "zero", "four"], 86, []),
+        (["one", "two", "three"], 86, []),
+        (["two", "three", "four"], 71, []),
+        (["one", "three", "four"], 0, []),
+    ],
+)
+def test_partial_credit(order: list[str], score: int, moved: list[str]) -> None:
+    assert (CHAIN.score(order), CHAIN.out_of_place(order)) == (score, moved)

@@ -13,6 +13,7 @@ drill_urls = [
     path("drills/<slug:slug>/", practice.drill, name="drill"),
     path("drills/<slug:slug>/ask/", practice.drill_ask, name="drill-ask"),
     path("answers/<str:token>/", practice.drill_answer, name="drill-answer"),
+    path("answers/<str:token>/in-words/", practice.drill_in_words, name="drill-in-words"),
 ]
 
 # /shown/…: pictures and sounds of questions

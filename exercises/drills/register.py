@@ -4,7 +4,9 @@ from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.kind import Kind
 from exercises.drills.put_in_order import PUT_IN_ORDER
 from exercises.drills.set_tracking import SET_TRACKING
+from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
+from exercises.drills.what_plays import WHAT_PLAYS
 
 KINDS: dict[str, Kind] = {
     kind.slug: kind
@@ -12,7 +14,10 @@ KINDS: dict[str, Kind] = {
         CHOOSE_MODE,
         SPOT_DESCRIBED,
         PUT_IN_ORDER,
+        SPOT_BY_EYE,
+        PUT_IN_ORDER,
         SET_TRACKING,
+        WHAT_PLAYS,
     )
 }
 

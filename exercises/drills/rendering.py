@@ -11,10 +11,11 @@ from typing import Any, NamedTuple
 from exercises.drills.asks import Json
 from exercises.drills.media import shape
 from exercises.signal.arrays import Picture, Size
+from exercises.signal.displays import DISPLAYS
 from exercises.signal.footage import frame
-from exercises.signal.jpeg import jpeg, sheet
 from exercises.signal.lines import Lines
-from exercises.signal.picture import Look, rendered
+from exercises.signal.motion import jpeg, strip
+from exercises.signal.picture import Look
 from exercises.signal.sound.harbour import harbour
 from exercises.signal.sound.hearing import Hearing
 from exercises.signal.sound.noise import room_tone
@@ -38,16 +39,19 @@ class Made(NamedTuple):
 def render(medium: Json) -> Made:
     if medium["form"] == "clip":
         return Made(b"".join(clip(medium)), "audio/wav")
-    pictures = medium.get("pictures") or [medium["picture"]]
-    (width, height), (across, down) = medium["size"], shape(medium)
+    width, height = medium["size"]
+    if medium["form"] == "still":
+        return Made(jpeg(picture(medium["picture"], (width, height))), "image/jpeg")
+    pictures = medium["pictures"]
     drawn = (picture(each, (width, height)) for each in pictures)
-    whole = sheet(drawn, (width, height), across=across, down=down)
-    return Made(jpeg(whole), "image/jpeg")
+    across, _ = shape(medium)
+    return Made(strip(drawn, len(pictures), across=across).jpeg, "image/jpeg")
 
 
 def picture(spec: Json, size: Size) -> Picture:
     clean = frame(spec["scene"], spec["frame"], size, mouth=spec.get("mouth"))
-    return rendered(clean, look(spec.get("look", {})), spec["frame"])
+    show = DISPLAYS[spec.get("display", "monitor")]
+    return show(clean, look(spec.get("look", {})), spec["frame"])
 
 
 def look(fields: Json) -> Look:

@@ -6,7 +6,7 @@ from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.lessons.shelf import lesson_place
-from exercises.attempts import OutdatedError, ask, submit
+from exercises.attempts import OutdatedError, ask, describe, submit
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
 from exercises.forms import AnswerForm
@@ -62,6 +62,18 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     except OutdatedError:
         return render(request, "exercises/outdated.html", {"kind": asked.kind}, status=409)
     return show_attempt(request, attempt) if request.htmx else redirect(attempt)
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def drill_in_words(request: SignedInRequest, token: str) -> HttpResponse:
+    """Describe what the question shows or plays, instead of showing or playing it."""
+    asked = get_object_or_404(Asked, token=token, person=request.user)
+    if request.method == "POST":
+        describe(asked)
+    if not (request.htmx and request.method == "POST" and asked.is_open):
+        return redirect("drill-answer", token)
+    return show_question(request, asked, answer_form(asked))
 
 
 def answer_form(asked: Asked, sent: QueryDict | None = None) -> AnswerForm:

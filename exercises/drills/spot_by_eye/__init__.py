@@ -1,0 +1,17 @@
+"""Spot it by eye: a picture, a pair or a short motion. Which fault, where, or none?"""
+
+from exercises.drills.kind import Kind
+from exercises.drills.spot_by_eye.question import make
+from exercises.drills.spot_by_eye.verdict import grade
+
+SPOT_BY_EYE = Kind(
+    slug="spot-by-eye",
+    title="Spot it by eye",
+    purpose="A picture from the edit master, or a few on either side of a cut: what is wrong?",
+    skills=("seeing-a-bad-edit",),
+    lesson="assemble-and-insert",
+    revision=1,
+    template="drills/spot_by_eye.html",
+    make=make,
+    grade=grade,
+)

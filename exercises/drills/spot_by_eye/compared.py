@@ -1,0 +1,70 @@
+"""Pictures for afterwards: as it was, without the fault, and with the fault that was chosen."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from exercises.drills.described import told
+from exercises.drills.media import SMALL, Picture, Still
+from exercises.drills.seen import Screen
+from exercises.drills.spot_by_eye.faults import Seen, Stretch
+from exercises.drills.spot_by_eye.form import Showing
+
+WELL: Mapping[str, Any] = {"snr": 43.0, "copies": 2}
+
+# What each fault looks like, plainly; a jump or a flash is no single picture.
+EXAMPLES: Mapping[str, Mapping[str, Any]] = {
+    Seen.NOISE_BAND: {"tracking": 64.0},
+    Seen.BENT: {"skew": 6.0},
+    Seen.FLAT: {"source": 58.0},
+    Seen.CLIPPED: {"gain": 3.5},
+    Seen.GENERATIONS: {"snr": 29.0, "copies": 6},
+    Seen.ROLL: {"settling": 0.35},
+    Seen.SNOW: {"blank": True},
+}
+
+
+def still(title: str, picture: Picture) -> Still:
+    return Still(title=title, words=(told(picture),), picture=picture, size=SMALL)
+
+
+def well(picture: Picture) -> Picture:
+    """The same frame as a well-made copy shows it."""
+    return replace(picture, look={"lines": picture.look["lines"], **WELL})
+
+
+def faulty_frames(found: list[Stretch], showing: Showing) -> tuple[int, ...]:
+    """The frame to look at again; at a jump, both sides of it."""
+    first = found[0]
+    if first.seen is Seen.JUMP:
+        return showing.cut - 1, showing.cut
+    return (next(n for n in showing.frames if first.start <= n < first.end),)
+
+
+def answered(screen: Screen, found: list[Stretch], showing: Showing) -> list[Still]:
+    """The frames as they are, then the last of them as it was meant."""
+    frames = faulty_frames(found, showing) if found else showing.frames[:1]
+    names = ("Before the cut", "After the cut") if len(frames) > 1 else ("As it is",)
+    shown = [still(name, screen.at(frame)) for name, frame in zip(names, frames, strict=True)]
+    if not found:
+        return shown
+    before = screen.at(frames[0])
+    clean = well(_meant(screen, frames[-1], found[0]))
+    if found[0].seen is Seen.JUMP:
+        kept = {name: before.look[name] for name in ("source", "gain") if name in before.look}
+        clean = replace(clean, look={**clean.look, **kept})
+    return [*shown, still("Without the fault", clean)]
+
+
+def _meant(screen: Screen, frame: int, fault: Stretch) -> Picture:
+    """What was to be seen there: a flash is of another shot, and where nothing plays is none."""
+    if fault.seen is Seen.FLASH:
+        return screen.at(fault.end)
+    return screen.at(fault.start - 1 if fault.seen is Seen.SNOW else frame)
+
+
+def example(fault: str, picture: Picture) -> Still:
+    """The same frame with another fault."""
+    clean = well(picture)
+    spoilt = replace(clean, look={**clean.look, **EXAMPLES[fault]})
+    return still("What you chose looks like this", spoilt)

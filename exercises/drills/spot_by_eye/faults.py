@@ -1,0 +1,80 @@
+"""What can be seen to be wrong, as answers; and which of it the tape model finds."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from exercises.tape import Bench, Condition, Kind, Tape, faults, play
+
+
+class Seen(StrEnum):
+    NOISE_BAND = "noise-band"
+    BENT = "bent-verticals"
+    FLAT = "flat-picture"
+    CLIPPED = "clipped-picture"
+    JUMP = "level-jump"
+    FLASH = "flash-frames"
+    GENERATIONS = "generations"
+    ROLL = "roll"
+    SNOW = "snow"
+
+
+KINDS = {
+    Kind.NOISE_BAND: Seen.NOISE_BAND,
+    Kind.BENT_VERTICALS: Seen.BENT,
+    Kind.FLAT_PICTURE: Seen.FLAT,
+    Kind.CLIPPED_PICTURE: Seen.CLIPPED,
+    Kind.PICTURE_LEVEL_JUMP: Seen.JUMP,
+    Kind.FLASH_FRAMES: Seen.FLASH,
+    Kind.TOO_MANY_GENERATIONS: Seen.GENERATIONS,
+}
+CONDITIONS = {
+    Condition.NO_CONTROL: Seen.SNOW,
+    Condition.NO_PICTURE: Seen.SNOW,
+    Condition.RELOCK: Seen.ROLL,
+    Condition.UNSETTLED: Seen.ROLL,
+}
+
+
+class Where(StrEnum):
+    BEFORE = "before"
+    AFTER = "after"
+    BOTH = "both"
+    CUT = "cut"
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """`[start, end)` of the edit master, where one thing is wrong."""
+
+    seen: Seen
+    start: int
+    end: int
+
+
+def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[Stretch]:
+    """All that is wrong with the picture in `[start, end)` of a tape."""
+    within = (
+        Stretch(each.seen, max(each.start, start), min(each.end, end))
+        for each in _found(tape, bench)
+        if each.start < end and each.end > start
+    )
+    return sorted(within, key=lambda each: (each.start, each.end, each.seen))
+
+
+def _found(tape: Tape, bench: Bench) -> Iterator[Stretch]:
+    for state in play(tape, bench):
+        if state.state in CONDITIONS:
+            yield Stretch(CONDITIONS[state.state], state.start, state.end)
+    for fault in faults(tape, bench):
+        if fault.kind in KINDS:
+            yield Stretch(KINDS[fault.kind], fault.start, fault.end)
+
+
+def where(found: list[Stretch], cut: int) -> Where:
+    """On which side of the cut; or at the cut, where it is between the two shots."""
+    if found[0].seen in {Seen.JUMP, Seen.FLASH}:
+        return Where.CUT
+    before = any(each.start < cut for each in found)
+    after = any(each.end > cut for each in found)
+    return Where.BOTH if before and after else Where.BEFORE if before else Where.AFTER

@@ -1,0 +1,112 @@
+"""Spot it by eye: two shots and a cut, and what of them is shown."""
+
+from collections.abc import Iterator
+from dataclasses import asdict
+
+from exercises.drills.asks import Json
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.media import media
+from exercises.drills.scene import opening
+from exercises.drills.seen import Screen
+from exercises.drills.spot_by_eye.answers import RULES, asks, revealed, right_answers
+from exercises.drills.spot_by_eye.compared import EXAMPLES, answered, example
+from exercises.drills.spot_by_eye.faults import KINDS, Stretch, stretches
+from exercises.drills.spot_by_eye.film import Film
+from exercises.drills.spot_by_eye.form import Form, Showing, showing
+from exercises.drills.spot_by_eye.situations import Situation, drawn
+from exercises.tape import Bench, Session, Tape, faults, read_session, tape_map
+from exercises.tape.faults.wording import sentence
+
+AROUND = 6  # seconds of tape on either side of the cut that the map shows
+
+ASKED = {
+    Form.STILL: "One picture of it is below.",
+    Form.PAIR: "Below are a picture from before a cut and one from after it.",
+    Form.MOTION: "Below is what the monitor shows around a cut, frame by frame.",
+}
+
+
+def make(seed: int) -> Question:
+    """The first film drawn from the seed that has one right answer to each ask."""
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    draw = Draw(seed)
+    while True:
+        situation, film = drawn(draw), Film(draw)
+        situation.spoil(film)
+        yield question(situation, film, showing(draw.pick(situation.forms), draw, film.cut))
+
+
+def question(situation: Situation, film: Film, showing: Showing) -> Question | None:
+    document = film.document()
+    session = read_session(document)
+    tape = session.recorded()
+    found = stretches(tape, session.bench, showing.start, showing.end)
+    right = right_answers(found, showing)
+    if right is None or bool(found) is not situation.is_fault:
+        return None
+    rule = RULES[right["fault"]]
+    return Question(
+        situation=f"{situation.name}, {showing.form}",
+        skill=rule.skill,
+        asks=asks(showing.form),
+        shown={
+            "story": f"{opening(film.scene)} {ASKED[showing.form]}",
+            "facts": [["At the cut", film.scene.code(film.cut)], ["Played on", bench(film)]],
+            "pictures": list(range(2 if showing.form is Form.PAIR else 1)),
+        },
+        right=right,
+        reveals=revealed(right["fault"]),
+        key={
+            "session": document,
+            "happened": happened(tape, session.bench, found),
+            "map": mapped(session, tape, film),
+            "caption": f"The edit master around the cut at {film.scene.code(film.cut)}",
+            "rule": asdict(rule),
+            **pictures(film, session, found, showing),
+        },
+    )
+
+
+def bench(film: Film) -> str:
+    return (
+        f"{film.scene.room}, {film.scene.rate.label} frames a second; "
+        "the monitor is set to show the edges of the picture"
+    )
+
+
+def pictures(film: Film, session: Session, found: list[Stretch], showing: Showing) -> Json:
+    """Media: those of the question, those that explain it, and an example of each fault.
+
+    `afterwards` and `examples` say which number is which.
+    """
+    screen = Screen(session.recorded(), session.bench, film.footage)
+    asked, after = showing.media(screen), answered(screen, found, showing)
+    shown = [*asked, *after]
+    numbers = list(range(len(asked), len(shown)))
+    examples = {}
+    for fault in EXAMPLES:
+        examples[fault] = len(shown)
+        shown.append(example(fault, screen.at(showing.frames[0])))
+    return {"media": media(*shown), "afterwards": numbers, "examples": examples}
+
+
+def happened(tape: Tape, session_bench: Bench, found: list[Stretch]) -> list[str]:
+    """What the tape model says of it."""
+    seen = {each.seen for each in found}
+    told = dict.fromkeys(
+        sentence(fault)
+        for fault in faults(tape, session_bench)
+        if fault.kind in KINDS and KINDS[fault.kind] in seen
+    )
+    return [f"{each[:1].upper()}{each[1:]}." for each in told]
+
+
+def mapped(session: Session, tape: Tape, film: Film) -> Json:
+    reach = AROUND * session.bench.rate.nominal
+    marks = {"cut": film.cut}
+    start, end = film.cut - reach, film.cut + reach
+    return tape_map(tape, session.bench, start=start, end=end, marks=marks).as_json()

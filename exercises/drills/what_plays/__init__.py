@@ -1,0 +1,17 @@
+"""What will play? A session of edits: what each stretch of the edit master plays afterwards."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.what_plays.question import make
+from exercises.drills.what_plays.verdict import grade
+
+WHAT_PLAYS = Kind(
+    slug="what-will-play",
+    title="What will play?",
+    purpose="Some edits on an edit master: say, stretch by stretch, what it plays afterwards.",
+    skills=("continuing-a-master", "replacing-inside-it", "run-up", "tracks-and-pulses"),
+    lesson="assemble-and-insert",
+    revision=1,
+    template="drills/what_plays.html",
+    make=make,
+    grade=grade,
+)

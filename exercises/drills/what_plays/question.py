@@ -1,0 +1,85 @@
+"""What will play? An edit master, the edits of a sitting, and what the tape plays then."""
+
+from collections.abc import Iterator
+from dataclasses import asdict
+from itertools import pairwise
+
+from exercises.drills import telling_apart
+from exercises.drills.asks import Json
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.rules import Rule
+from exercises.drills.scene import Scene, opening
+from exercises.drills.what_plays.consequences import consequences
+from exercises.drills.what_plays.expecting import ASKED
+from exercises.drills.what_plays.showing import Showing, at, showings
+from exercises.drills.what_plays.sitting import Sitting
+from exercises.drills.what_plays.situations import SITUATIONS, Situation, name
+from exercises.drills.what_plays.stretches import cuts, options, table
+from exercises.tape import tape_map
+
+
+def make(seed: int) -> Question:
+    """The first sitting drawn from the seed that tells apart the beliefs it touches."""
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where two beliefs answer alike."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(SITUATIONS), Scene(draw))
+
+
+def question(situation: Situation, scene: Scene) -> Question | None:
+    sitting = Sitting(scene)
+    rule = situation(sitting)
+    shown = telling_apart.told_apart(ASKED, lambda beliefs: {"shown": showings(sitting, beliefs)})
+    if shown is None:
+        return None
+    versions: list[list[Showing]] = [answer["shown"] for _, answer in shown]
+    edges = cuts(sitting, versions)
+    if edges is None:
+        return None
+    believed = [
+        [held, {"plays": [[at(version, start)] for start, _ in pairwise(edges)]}]
+        for (held, _), version in zip(shown, versions, strict=True)
+    ]
+    return Question(
+        situation=name(situation),
+        skill=rule.skill,
+        asks=(table(sitting, edges, options(versions)),),
+        shown=page(sitting),
+        right=believed[0][1],
+        reveals={},
+        key=key(sitting, edges, believed, rule),
+    )
+
+
+def page(sitting: Sitting) -> Json:
+    scene, bench = sitting.scene, sitting.session.bench
+    start, end = sitting.window
+    marks = {f"edit {number}": job.at for number, job in enumerate(sitting.jobs, 1)}
+    found = tape_map(sitting.before, bench, start=start, end=end, marks=marks, faults=False)
+    return {
+        "story": f"{opening(scene)} {sitting.story}",
+        "edits": sitting.told(),
+        "bench": f"{scene.room}, {scene.rate.label} frames a second, "
+        f"pre-roll {scene.lasting(bench.lock)}; past an assemble the recorder wipes "
+        f"{scene.lasting(bench.erase_gap)}",
+        "map": found.as_json(),
+        "caption": f"The edit master before these edits, {scene.span(start, end)}",
+    }
+
+
+def key(sitting: Sitting, edges: list[int], believed: telling_apart.Believed, rule: Rule) -> Json:
+    past = len(sitting.session.edits) - len(sitting.jobs)
+    return {
+        "session": sitting.scene.document(),
+        "past": past,
+        "meant": [list(job.meant) for job in sitting.jobs],
+        "edges": edges,
+        "believed": believed,
+        "told": consequences(sitting, edges, [held for held, _ in believed]),
+        "rule": asdict(rule),
+    }

@@ -1,0 +1,78 @@
+"""What a tape shows, stretch by stretch, by the rules or as a believer expects it."""
+
+from collections.abc import Collection
+from itertools import pairwise
+from typing import NamedTuple
+
+from exercises.drills.what_plays.expecting import WITHOUT
+from exercises.drills.what_plays.sitting import Sitting
+from exercises.tape import Tape
+
+NO_PULSES, ROLLS, UNSTEADY, NO_PICTURE, NO_SOUND = (
+    "no-pulses",
+    "rolls",
+    "unsteady",
+    "no-picture",
+    "no-sound",
+)
+
+
+class Showing(NamedTuple):
+    """`[start, end)` of a tape; `what` is a fault's name, or `picture|sound` where it plays."""
+
+    start: int
+    end: int
+    what: str
+
+
+def showings(sitting: Sitting, beliefs: Collection[str] = ()) -> list[Showing]:
+    """All that the window shows after the sitting; neighbours differ.
+
+    Somebody who believes that no pulses are needed expects whatever is laid to play; that
+    is a rule of playing back. All other beliefs are rules of recording.
+    """
+    tape = sitting.after(beliefs)
+    found: list[Showing] = []
+    for start, end in pairwise(_cuts(sitting, tape)):
+        what = _shown(sitting, tape, start, unpulsed=WITHOUT in beliefs)
+        if found and found[-1].what == what:
+            found[-1] = found[-1]._replace(end=end)
+        else:
+            found.append(Showing(start, end, what))
+    return found
+
+
+def _cuts(sitting: Sitting, tape: Tape) -> list[int]:
+    start, end = sitting.window
+    cuts = {start, end}
+    for pulses in tape.control.runs:
+        steady = pulses.start + sitting.session.bench.relock
+        cuts.update((pulses.start, min(steady, pulses.end), pulses.end))
+    for track in (tape.picture, tape.sound):
+        for run in track.runs:
+            cuts.update((run.start, run.end))
+    return sorted(cut for cut in cuts if start <= cut <= end)
+
+
+def _shown(sitting: Sitting, tape: Tape, frame: int, *, unpulsed: bool) -> str:
+    pulses = tape.control.at(frame)
+    picture, sound = tape.picture.at(frame), tape.sound.at(frame)
+    if pulses is None and not (unpulsed and (picture or sound)):
+        return NO_PULSES
+    if pulses and frame < pulses.start + sitting.session.bench.relock:
+        return ROLLS
+    if picture is None:
+        return NO_PICTURE
+    if not picture.value.settled:
+        return UNSTEADY
+    if sound is None:
+        return NO_SOUND
+    if not sound.value.settled:
+        return UNSTEADY
+    seen, heard = picture.tail(frame).value, sound.tail(frame).value
+    shot = sitting.shot(seen.source, seen.frame).picture
+    return f"{shot}|{sitting.shot(heard.source, heard.frame).sound}"
+
+
+def at(shown: Collection[Showing], frame: int) -> str:
+    return next(each.what for each in shown if each.start <= frame < each.end)

@@ -1,0 +1,143 @@
+"""An edit master as it was found, and the edits of one sitting at the bench."""
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from functools import cached_property
+
+from exercises.drills.asks import Json
+from exercises.drills.beliefs import Attempt
+from exercises.drills.change import Change, Mode
+from exercises.drills.phrases import begun, listed
+from exercises.drills.quay_street import Shot
+from exercises.drills.scene import Clip, Scene
+from exercises.drills.wants import SIDES, Side
+from exercises.drills.what_plays.expecting import expected
+from exercises.tape import Session, Tape, read_session, record
+
+MODES = {
+    Mode.ASSEMBLE: "Assemble",
+    Mode.INSERT_PICTURE: "Insert picture",
+    Mode.INSERT_SOUND: "Insert sound",
+    Mode.INSERT_BOTH: "Insert picture and sound",
+}
+AROUND = 4  # seconds of tape before the first edit and after the last that are asked about
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One edit as it is made, and which tracks it was meant to change."""
+
+    clip: Clip
+    at: int
+    mode: Mode
+    meant: tuple[Side, ...]
+    purpose: str
+
+    @property
+    def end(self) -> int:
+        return self.at + self.clip.length
+
+
+class Sitting:
+    """A scene whose first edits are long past; `story` tells of them, `jobs` are the new ones."""
+
+    def __init__(self, scene: Scene) -> None:
+        self.scene = scene
+        self.story = ""
+        self.jobs: list[Job] = []
+        self.shots: dict[str, list[Clip]] = {}
+        self.places: list[int] = []
+        self._past = 0
+
+    def found(self, clip: Clip, at: int, mode: Mode) -> int:
+        """An edit from before the sitting; the frame where it ends."""
+        self._past += 1
+        return self._add(clip, at, mode)
+
+    def lay(
+        self,
+        clip: Clip,
+        at: int,
+        mode: Mode,
+        purpose: str,
+        meant: tuple[Side, ...] | None = None,
+    ) -> int:
+        """An edit of this sitting, meant to record what it does unless told; where it ends."""
+        self.jobs.append(Job(clip, at, mode, mode.tracks if meant is None else meant, purpose))
+        return self._add(clip, at, mode)
+
+    def _add(self, clip: Clip, at: int, mode: Mode) -> int:
+        self.shots.setdefault(clip.tape, []).append(clip)
+        if mode is Mode.ASSEMBLE:
+            return self.scene.assemble(clip, at)
+        picture, sound = (track in mode.tracks for track in SIDES)
+        return self.scene.insert(clip, at, picture=picture, sound=sound)
+
+    @cached_property
+    def session(self) -> Session:
+        return read_session(self.scene.document())
+
+    @cached_property
+    def before(self) -> Tape:
+        """The edit master as it was found; no edit is named as a cause."""
+        tape = self.session.master
+        for edit in self.session.edits[: self._past]:
+            tape = record(tape, edit, self.session.bench)
+        return tape
+
+    def after(self, beliefs: Collection[str] = ()) -> Tape:
+        """The edit master after the sitting, or as a believer expects it."""
+        tape = self.before
+        for change, job in zip(self.changes, self.jobs, strict=True):
+            tape = expected(Attempt(tape, change, job.mode, self.session.bench), beliefs)
+        return tape
+
+    @cached_property
+    def changes(self) -> list[Change]:
+        return [
+            Change(
+                source=self.session.sources[job.clip.tape],
+                in_=job.clip.in_,
+                out=job.clip.out,
+                at=job.at,
+                tracks=job.meant,
+            )
+            for job in self.jobs
+        ]
+
+    def caused(self) -> Tape:
+        """The edit master after the sitting, each edit named as the cause of what it did."""
+        tape = self.before
+        for index, (change, job) in enumerate(zip(self.changes, self.jobs, strict=True)):
+            tape = record(tape, change.edit(job.mode), self.session.bench, index)
+        return tape
+
+    @property
+    def window(self) -> tuple[int, int]:
+        """The part of the edit master that is asked about."""
+        margin = AROUND * self.scene.rate.nominal
+        starts = [*(job.at for job in self.jobs), *self.places]
+        ends = [*(job.end for job in self.jobs), *self.places]
+        return max(0, min(starts) - margin), min(self.scene.length, max(ends) + margin)
+
+    def shot(self, source: str, frame: int) -> Shot:
+        """What a frame of a source tape shows."""
+        for clip in self.shots.get(source, ()):
+            if clip.in_ <= frame < clip.out:
+                return clip.shot
+        return Shot("black", "silence")
+
+    def told(self) -> list[Json]:
+        """The edits in words."""
+        return [self._told(job) for job in self.jobs]
+
+    def _told(self, job: Job) -> Json:
+        scene, clip = self.scene, job.clip
+        return {
+            "mode": MODES[job.mode],
+            "where": scene.span(job.at, job.end),
+            "what": begun(f"{clip.shot.picture}, with {clip.shot.sound}."),
+            "purpose": job.purpose,
+            "source": f"{clip.tape}, {scene.span(clip.in_, clip.out)}; "
+            f"the take there runs {listed([scene.span(*take) for take in clip.takes])}",
+        }

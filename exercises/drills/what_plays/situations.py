@@ -1,0 +1,192 @@
+"""The sittings that questions are made from. Each returns the rule that it is about."""
+
+from collections.abc import Callable
+
+from exercises.drills.change import Mode
+from exercises.drills.quay_street import SOUNDS, TALKS
+from exercises.drills.rules import ENDS, MOVES, NO_GAP, NO_PULSES, ONE_TRACK, RUN_UP, Rule
+from exercises.drills.scene import Clip
+from exercises.drills.what_plays.masters import action, assembled, laid_in_black, leader, stray
+from exercises.drills.what_plays.sitting import Sitting
+
+Situation = Callable[[Sitting], Rule]
+
+FOLLOWS = "It follows what is laid so far."
+FIRST = "The first shot of the film."
+INSTEAD = "It takes the place of what is there; the film should go on after it."
+
+
+def shot_changed(sitting: Sitting) -> Rule:
+    """The next shot, then another shot in place of an earlier one, both by assemble."""
+    film = assembled(sitting)
+    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    assemble_within(sitting, film.middle)
+    return ENDS
+
+
+def for_its_picture(sitting: Sitting) -> Rule:
+    scene, film = sitting.scene, assembled(sitting)
+    at = film.middle + scene.seconds(5, 8)
+    purpose = "Only its picture is wanted: the old sound should stay."
+    sitting.lay(scene.clip(scene.seconds(6, 10)), at, Mode.ASSEMBLE, purpose, ("picture",))
+    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    return ONE_TRACK
+
+
+def picture_over_a_voice(sitting: Sitting) -> Rule:
+    scene, film = sitting.scene, assembled(sitting)
+    at = film.middle + scene.seconds(5, 8)
+    clip = scene.clip(scene.seconds(5, 8))
+    sitting.lay(clip, at, Mode.INSERT_PICTURE, "It goes over what is being said.")
+    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    return MOVES
+
+
+def picture_in_the_black(sitting: Sitting) -> Rule:
+    scene, film = sitting.scene, laid_in_black(sitting)
+    at = film.middle + scene.seconds(5, 8)
+    clip = scene.clip(scene.seconds(5, 8))
+    sitting.lay(clip, at, Mode.INSERT_PICTURE, "Somebody is talking there, and talks on.")
+    sitting.lay(action(sitting), film.end, Mode.INSERT_BOTH, FOLLOWS)
+    return MOVES
+
+
+def sound_under_a_picture(sitting: Sitting) -> Rule:
+    scene, film = sitting.scene, assembled(sitting)
+    at = film.middle + scene.seconds(5, 8)
+    clip = scene.clip(scene.seconds(6, 9), SOUNDS)
+    sitting.lay(clip, at, Mode.INSERT_SOUND, "The picture there stays.")
+    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    return MOVES
+
+
+def shot_for_shot(sitting: Sitting) -> Rule:
+    """An insert within the film; then an assemble within it."""
+    scene, film = sitting.scene, assembled(sitting)
+    clip = scene.clip(scene.seconds(4, 6))
+    sitting.lay(clip, film.start, Mode.INSERT_BOTH, "The film should begin with it.")
+    assemble_within(sitting, film.middle + scene.seconds(8, 11))
+    return ENDS
+
+
+def past_the_end(sitting: Sitting) -> Rule:
+    """The next shot by assemble, and another inserted on tape that is new."""
+    scene, film = sitting.scene, assembled(sitting)
+    reached = stray(sitting, film.end + scene.seconds(15, 18))
+    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    at = reached + scene.seconds(2, 4)
+    sitting.lay(action(sitting), at, Mode.INSERT_BOTH, "It is laid there to be used later.")
+    return NO_PULSES
+
+
+def room_left(sitting: Sitting) -> Rule:
+    """Two shots inserted on new tape, some way from the film."""
+    scene, film = sitting.scene, assembled(sitting)
+    at = film.end + scene.seconds(4, 6)
+    stray(sitting, at + scene.seconds(24, 27))
+    purpose = "Room is left before it for a shot that is not ready."
+    end = sitting.lay(action(sitting), at, Mode.INSERT_BOTH, purpose)
+    sitting.lay(action(sitting), end, Mode.INSERT_BOTH, "It follows that shot.")
+    return NO_PULSES
+
+
+def short_take_past_the_end(sitting: Sitting) -> Rule:
+    scene, film = sitting.scene, assembled(sitting)
+    reached = stray(sitting, film.end + scene.seconds(15, 18))
+    sitting.lay(early_action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    at = reached + scene.seconds(2, 4)
+    sitting.lay(action(sitting), at, Mode.INSERT_BOTH, "It is laid there to be used later.")
+    return NO_PULSES
+
+
+def after_a_hole(sitting: Sitting) -> Rule:
+    """A short leader; and an assemble that begins a little late."""
+    scene = sitting.scene
+    start = short_leader(sitting)
+    reached = sitting.lay(action(sitting), start, Mode.ASSEMBLE, FIRST)
+    late = reached + scene.seconds(0.4, 1.8)
+    sitting.lay(action(sitting), late, Mode.ASSEMBLE, "It is meant to follow that shot.")
+    return NO_GAP
+
+
+def first_shot_too_early(sitting: Sitting) -> Rule:
+    """A first shot too early on the tape; then another in the middle of it."""
+    scene = sitting.scene
+    start = short_leader(sitting)
+    sitting.lay(scene.clip(scene.seconds(26, 34), TALKS), start, Mode.ASSEMBLE, FIRST)
+    assemble_within(sitting, start + scene.seconds(9, 12))
+    return RUN_UP
+
+
+def both_too_early(sitting: Sitting) -> Rule:
+    """A first shot too early on the tape, the next too early in its take."""
+    start = short_leader(sitting)
+    end = sitting.lay(action(sitting), start, Mode.ASSEMBLE, FIRST)
+    end = sitting.lay(early_action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    return RUN_UP
+
+
+def short_take(sitting: Sitting) -> Rule:
+    """A take that has hardly begun; and a picture over a voice."""
+    scene, film = sitting.scene, assembled(sitting)
+    sitting.lay(early_action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    at = film.middle + scene.seconds(5, 8)
+    over = scene.clip(scene.seconds(5, 8))
+    sitting.lay(over, at, Mode.INSERT_PICTURE, "It goes over what is being said.")
+    return RUN_UP
+
+
+def short_take_changed(sitting: Sitting) -> Rule:
+    """A take that has hardly begun; and an assemble within the film."""
+    film = assembled(sitting)
+    end = sitting.lay(early_action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    assemble_within(sitting, film.middle)
+    return RUN_UP
+
+
+def early_in_the_black(sitting: Sitting) -> Rule:
+    """The tape is prepared, but the film begins too early on it."""
+    scene = sitting.scene
+    leader(sitting, scene.length)
+    end = sitting.lay(action(sitting), scene.seconds(1.2, 3.6), Mode.INSERT_BOTH, FIRST)
+    sitting.lay(action(sitting), end, Mode.INSERT_BOTH, FOLLOWS)
+    return RUN_UP
+
+
+def early_action(sitting: Sitting) -> Clip:
+    """A shot with less run-up in its take than a machine needs."""
+    return action(sitting, run_up=sitting.scene.seconds(0.3, 3.6))
+
+
+def short_leader(sitting: Sitting) -> int:
+    return leader(sitting, sitting.scene.seconds(1.5, 3.6))
+
+
+def assemble_within(sitting: Sitting, at: int) -> None:
+    clip = sitting.scene.clip(sitting.scene.seconds(6, 9))
+    sitting.lay(clip, at, Mode.ASSEMBLE, INSTEAD)
+
+
+SITUATIONS: tuple[Situation, ...] = (
+    shot_changed,
+    for_its_picture,
+    picture_over_a_voice,
+    picture_in_the_black,
+    sound_under_a_picture,
+    shot_for_shot,
+    past_the_end,
+    room_left,
+    short_take_past_the_end,
+    after_a_hole,
+    first_shot_too_early,
+    both_too_early,
+    short_take,
+    short_take_changed,
+    early_in_the_black,
+)
+
+
+def name(situation: Situation) -> str:
+    return situation.__name__.replace("_", "-")

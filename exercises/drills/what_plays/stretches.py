@@ -1,0 +1,79 @@
+"""The stretches that are asked about, cut wherever anything might change for anybody."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from exercises.drills.asks import Column, Option, Table
+from exercises.drills.phrases import begun
+from exercises.drills.what_plays.showing import (
+    NO_PICTURE,
+    NO_PULSES,
+    NO_SOUND,
+    ROLLS,
+    UNSTEADY,
+    Showing,
+)
+from exercises.drills.what_plays.sitting import Sitting
+
+FEWEST, MOST = 8, 12
+FAULTS = (
+    Option(value=NO_PULSES, text="Nothing plays: no pulses"),
+    Option(value=ROLLS, text="Rolls: the pulses have only just begun"),
+    Option(value=UNSTEADY, text="Unsteady: a machine was not locked while copying"),
+    Option(value=NO_PICTURE, text="Pulses, but no picture"),
+    Option(value=NO_SOUND, text="Picture, but no sound"),
+)
+APART = 10  # frames between a cut that nothing asks for and its neighbours
+
+
+def cuts(sitting: Sitting, versions: Sequence[Sequence[Showing]]) -> list[int] | None:
+    """Where the stretches begin and end; None where they would be too many.
+
+    Cuts that no version needs are added until there are enough: a cut tells nothing.
+    """
+    needed = {edge for shown in versions for each in shown for edge in (each.start, each.end)}
+    if len(needed) > MOST + 1:
+        return None
+    for cut in _possible(sitting):
+        if len(needed) > FEWEST:
+            break
+        if all(abs(cut - other) >= APART for other in needed):
+            needed.add(cut)
+    return sorted(needed) if len(needed) > FEWEST else None
+
+
+def _possible(sitting: Sitting) -> list[int]:
+    """Places within the window where an edit might change something, in any order."""
+    start, end = sitting.window
+    bench, second = sitting.session.bench, sitting.scene.rate.nominal
+    places = []
+    for job in sitting.jobs:
+        for edge in (job.at, job.end):
+            places += [edge, edge + bench.relock, edge + bench.erase_gap, edge + bench.lock]
+            places += [edge - second, edge - 3 * second, edge + 3 * second]
+    inside = [place for place in dict.fromkeys(places) if start < place < end]
+    return sitting.scene.draw.shuffled(inside)
+
+
+def options(versions: Sequence[Sequence[Showing]]) -> tuple[Option, ...]:
+    """The faults, then all that anybody expects to play, in the order of the tape."""
+    plays = sorted(each for shown in versions for each in shown if "|" in each.what)
+    texts = {each.what: _text(each.what) for each in plays}
+    return (*FAULTS, *(Option(value=what, text=text) for what, text in texts.items()))
+
+
+def _text(what: str) -> str:
+    picture, sound = what.split("|")
+    return begun(
+        picture if (picture, sound) == ("black", "silence") else f"{picture}, with {sound}"
+    )
+
+
+def table(sitting: Sitting, edges: Sequence[int], choices: tuple[Option, ...]) -> Table:
+    return Table(
+        name="plays",
+        legend="What does the edit master play afterwards, on each stretch?",
+        head="Stretch",
+        lines=tuple(" to ".join(map(sitting.scene.code, stretch)) for stretch in pairwise(edges)),
+        columns=(Column(title="What plays", options=choices),),
+    )

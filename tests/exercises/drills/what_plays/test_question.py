@@ -1,0 +1,166 @@
+"""Every right answer, decided again frame by frame; and that questions tell beliefs apart."""
+
+import json
+from collections import Counter
+from functools import cache
+from itertools import pairwise
+from typing import Any
+
+import pytest
+
+from exercises.drills.asks import AnswerRefused, Table
+from exercises.drills.kind import Question
+from exercises.drills.what_plays import WHAT_PLAYS
+from exercises.drills.what_plays.question import candidates
+from exercises.drills.what_plays.situations import SITUATIONS, name
+from tests.exercises.drills.frames import Machines, threaded
+
+FAULTS = ("no-pulses", "rolls", "unsteady", "no-picture", "no-sound")
+
+
+@cache
+def many() -> list[Question]:
+    return [WHAT_PLAYS.make(seed) for seed in range(200)]
+
+
+def table(question: Question) -> Table:
+    (ask,) = question.asks
+    assert isinstance(ask, Table)
+    return ask
+
+
+def seen(machines: Machines, steady: list[bool], frame: int) -> str:
+    """What a frame shows: a fault, or "plays"."""
+    picture, sound = machines.picture[frame], machines.sound[frame]
+    if not machines.control[frame]:
+        return "no-pulses"
+    if not steady[frame]:
+        return "rolls"
+    if picture is None:
+        return "no-picture"
+    if not picture[2]:
+        return "unsteady"
+    if sound is None:
+        return "no-sound"
+    return "plays" if sound[2] else "unsteady"
+
+
+def copied(machines: Machines, frame: int) -> tuple[Any, ...]:
+    """The source tapes that picture and sound come from."""
+    copies = machines.picture[frame], machines.sound[frame]
+    return tuple(copy and copy[0] for copy in copies)
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_right_answer_is_right_for_an_independent_judge(seed: int) -> None:
+    question = many()[seed]
+    machines = threaded(question.key["session"])
+    steady = machines.steady()
+    for [answer], stretch in zip(
+        question.right["plays"], pairwise(question.key["edges"]), strict=True
+    ):
+        shown = {seen(machines, steady, frame) for frame in range(*stretch)}
+
+        assert shown == {answer if answer in FAULTS else "plays"}
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_stretches_that_play_alike_are_copied_from_one_tape(seed: int) -> None:
+    question = many()[seed]
+    machines = threaded(question.key["session"])
+    for [answer], stretch in zip(
+        question.right["plays"], pairwise(question.key["edges"]), strict=True
+    ):
+        if answer not in FAULTS:
+            assert len({copied(machines, frame) for frame in range(*stretch)}) == 1
+
+
+def test_stretches_are_eight_to_twelve() -> None:
+    lengths = {len(table(question).lines) for question in many()}
+
+    assert lengths <= set(range(8, 13))
+
+
+def test_each_subset_of_the_beliefs_answers_otherwise() -> None:
+    for question in many():
+        answers = [json.dumps(answer) for _, answer in question.key["believed"]]
+        beliefs = {belief for held, _ in question.key["believed"] for belief in held}
+
+        assert len(set(answers)) == len(answers) == 2 ** len(beliefs)
+        assert question.key["believed"][0] == [[], question.right]
+
+
+def test_all_that_anybody_expects_is_among_the_options() -> None:
+    for question in many():
+        for _, answer in question.key["believed"]:
+            assert len(table(question).texts(answer["plays"])) == len(table(question).lines)
+
+
+def test_every_situation_occurs() -> None:
+    assert {question.situation for question in many()} == {name(each) for each in SITUATIONS}
+
+
+def test_beliefs_are_touched_by_more_than_one_situation() -> None:
+    situations: dict[str, set[str]] = {}
+    for question in many():
+        for held, _ in question.key["believed"]:
+            for belief in held:
+                situations.setdefault(belief, set()).add(question.situation)
+
+    assert Counter({belief: len(found) for belief, found in situations.items()}) == {
+        "assemble-ends-clean": 5,
+        "assemble-picks-tracks": 1,
+        "gap-heals": 1,
+        "insert-ends-ragged": 6,
+        "insert-lays-pulses": 3,
+        "insert-pushes-along": 5,
+        "no-master-run-up": 4,
+        "no-source-run-up": 4,
+        "plays-without-pulses": 3,
+    }
+
+
+def test_hardly_a_seed_is_rejected() -> None:
+    drawn = [next(candidates(seed)) for seed in range(300)]
+
+    assert sum(question is None for question in drawn) < 30
+
+
+@pytest.mark.parametrize(
+    ("change", "sentence"),
+    [
+        (lambda sent: [], "Choose from the lists."),
+        (lambda sent: [""] * len(sent), "Choose from the lists."),
+        (lambda sent: sent[:-1], "That is not one of the answers."),
+        (lambda sent: [*sent, sent[0]], "That is not one of the answers."),
+        (lambda sent: ["x" * 10_000, *sent[1:]], "That is not one of the answers."),
+        (lambda sent: ["", *sent[1:]], "Something is still to be chosen in the row “00:"),
+    ],
+)
+def test_bad_answer_is_refused_with_a_sentence(change: Any, sentence: str) -> None:
+    ask = table(many()[0])
+    sent = ask.typed(many()[0].right["plays"])
+
+    with pytest.raises(AnswerRefused) as refusal:
+        ask.read(change(sent))
+
+    assert str(refusal.value).startswith(sentence)
+
+
+def test_one_wrong_stretch_costs_its_share() -> None:
+    question = many()[0]
+    rows = [list(row) for row in question.right["plays"]]
+    rows[0] = ["no-sound"]
+    verdict = WHAT_PLAYS.grade(question, {"plays": rows})
+
+    assert (verdict.right, verdict.score) == (False, 100 * (len(rows) - 1) // len(rows))
+    assert verdict.feedback["reason"] == f"{len(rows) - 1} of {len(rows)} stretches right."
+    assert verdict.misconceptions == ()
+
+
+def test_two_beliefs_are_found_in_one_answer() -> None:
+    question = next(q for q in many() if q.situation == "after-a-hole")
+    held, answer = question.key["believed"][-1]
+
+    assert set(WHAT_PLAYS.grade(question, answer).misconceptions) == set(held)
+    assert len(held) == 2

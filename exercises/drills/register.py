@@ -6,6 +6,7 @@ from exercises.drills.put_in_order import PUT_IN_ORDER
 from exercises.drills.set_tracking import SET_TRACKING
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
+from exercises.drills.sums import SUMS
 from exercises.drills.what_plays import WHAT_PLAYS
 
 KINDS: dict[str, Kind] = {
@@ -14,6 +15,7 @@ KINDS: dict[str, Kind] = {
         CHOOSE_MODE,
         SPOT_DESCRIBED,
         PUT_IN_ORDER,
+        SUMS,
         SPOT_BY_EYE,
         PUT_IN_ORDER,
         SET_TRACKING,

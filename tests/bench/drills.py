@@ -18,12 +18,14 @@ from exercises.drills.choose_mode.question import candidates as modes
 from exercises.drills.kind import Question
 from exercises.drills.put_in_order.question import candidates as orders
 from exercises.drills.spot_described.question import candidates as faults
+from exercises.drills.sums.question import candidates as sums
 
 SEEDS = 10_000
 KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "choose-the-mode": modes,
     "spot-the-bad-edit": faults,
     "put-in-order": orders,
+    "sums-on-the-clock": sums,
 }
 
 

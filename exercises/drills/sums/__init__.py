@@ -1,0 +1,23 @@
+"""Sums on the clock: lengths, totals, drop-frame code, the counter, room for run-up."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.sums.question import make
+from exercises.drills.sums.verdict import grade
+
+SUMS = Kind(
+    slug="sums-on-the-clock",
+    title="Sums on the clock",
+    purpose="Where does it end, how long is it, how much tape does it take?",
+    skills=(
+        "planning-and-time-code",
+        "run-up",
+        "replacing-inside-it",
+        "continuing-a-master",
+        "mending",
+    ),
+    lesson="",
+    revision=1,
+    template="drills/sums.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,30 @@
+"""The sums that are asked: each makes a `Total` from a scene, or None where it can't."""
+
+from collections.abc import Callable
+
+from exercises.drills.scene import Scene
+from exercises.drills.sums.situations import codes, recordings, run_ups, spans
+from exercises.drills.sums.total import Total
+
+Situation = Callable[[Scene], Total | None]
+
+SITUATIONS: tuple[Situation, ...] = (
+    codes.where_a_copy_ends,
+    codes.pictures_lost,
+    codes.place_by_the_counter,
+    codes.counter_of_another_day,
+    run_ups.earliest_places,
+    run_ups.tape_for_takes,
+    spans.film_with_a_cutaway,
+    spans.film_with_a_new_end,
+    spans.rest_of_the_next_shot,
+    spans.end_of_a_mend,
+    spans.across_a_hole,
+    recordings.room_before_another_film,
+    recordings.first_frame_untouched,
+    recordings.shots_to_lay_again,
+)
+
+
+def name(situation: Situation) -> str:
+    return situation.__name__.replace("_", "-")

@@ -1,0 +1,110 @@
+"""What an assemble takes past its end, and what a bad joint costs."""
+
+from exercises.drills.asks import Amount, Moment
+from exercises.drills.quay_street import ACTIONS
+from exercises.drills.rules import AT_ONCE, KEEP_CLEAR
+from exercises.drills.scene import Scene
+from exercises.drills.sums.total import Part, Term, Total
+
+CLEAN = "assemble-ends-clean"
+LATER = "mend-later"
+
+
+def room_before_another_film(scene: Scene) -> Total:
+    """The latest end of an assemble that leaves what follows alone."""
+    other, gap = scene.seconds(300, 1200), scene.bench.erase_gap
+    shot = scene.draw.pick(ACTIONS).picture
+    return Total(
+        story=scene.draw.pick(
+            (
+                "Another group’s film lies further along the same tape, and nothing of it may be "
+                f"touched. {scene.person} assembles a last shot before it: {shot}.",
+                f"{scene.person} ends the film with {shot}, by assemble. Beyond it lies an older "
+                "film, of which not one frame may be lost.",
+            )
+        ),
+        facts=(
+            ("The other film begins", scene.code(other)),
+            ("Past its end an assemble wipes", scene.lasting(gap)),
+        ),
+        parts=(
+            Part(
+                ask=Moment(
+                    name="out",
+                    legend="What is the latest edit out that leaves the other film whole?",
+                    rate=scene.rate.label,
+                ),
+                terms=(
+                    Term(words="where the other film begins", count=other),
+                    Term(words="what is wiped past the end", count=gap, sign=-1, unless=CLEAN),
+                ),
+            ),
+        ),
+        rule=KEEP_CLEAR,
+    )
+
+
+def first_frame_untouched(scene: Scene) -> Total:
+    """Where the old recording begins again after an assemble."""
+    at, frames, gap = scene.seconds(60, 900), scene.seconds(4, 40), scene.bench.erase_gap
+    shot = scene.draw.pick(ACTIONS).picture
+    return Total(
+        story=scene.draw.pick(
+            (
+                f"On a tape that was recorded on before, {scene.person} assembles {shot}.",
+                f"{scene.person} assembles {shot} over an old rehearsal that runs to the tape’s "
+                "end.",
+            )
+        ),
+        facts=(
+            ("Edit in", scene.code(at)),
+            ("Length", scene.lasting(frames)),
+            ("Past its end an assemble wipes", scene.lasting(gap)),
+        ),
+        parts=(
+            Part(
+                ask=Moment(
+                    name="old",
+                    legend="At which time code is the old recording there again?",
+                    rate=scene.rate.label,
+                ),
+                terms=(
+                    Term(words="the edit in", count=at),
+                    Term(words="the shot", count=frames),
+                    Term(words="what is wiped past the end", count=gap, unless=CLEAN),
+                ),
+            ),
+        ),
+        rule=KEEP_CLEAR,
+    )
+
+
+def shots_to_lay_again(scene: Scene) -> Total:
+    """A rolling joint under later shots, all of them assembled."""
+    bad, later = scene.draw.whole(2, 24), scene.draw.whole(2, 30)
+    shot = scene.draw.pick(ACTIONS).picture
+    return Total(
+        story=f"{scene.person} has assembled the film shot by shot, {bad + later} of them, and "
+        f"plays it only then. At the start of shot {bad}, {shot}, the pulses begin anew and the "
+        "picture rolls. It is mended by assembling, as the film was made.",
+        facts=(
+            ("Shots on the edit master", str(bad + later)),
+            ("The bad joint is at the start of shot", str(bad)),
+        ),
+        parts=(
+            Part(
+                ask=Amount(
+                    name="again",
+                    legend="How many shots must be laid again?",
+                    unit="shots",
+                    least=0,
+                    most=999,
+                ),
+                terms=(
+                    Term(words=f"shot {bad} itself", count=1),
+                    Term(words="every shot after it", count=later, unless=LATER),
+                ),
+            ),
+        ),
+        rule=AT_ONCE,
+    )

@@ -3,6 +3,7 @@
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.kind import Kind
 from exercises.drills.put_in_order import PUT_IN_ORDER
+from exercises.drills.set_skew import SET_SKEW
 from exercises.drills.set_tracking import SET_TRACKING
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
@@ -19,6 +20,7 @@ KINDS: dict[str, Kind] = {
         SPOT_BY_EYE,
         PUT_IN_ORDER,
         SET_TRACKING,
+        SET_SKEW,
         WHAT_PLAYS,
     )
 }

@@ -1,9 +1,10 @@
-"""How the position of a control is judged, and what is shown then."""
+"""How the position of a control is judged, with what else is asked, and what is shown then."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from statistics import mean
 from typing import Any
 
-from exercises.drills.asks import Json
+from exercises.drills.asks import Dial, Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.knobs.aim import Aim
 from exercises.drills.knobs.copy import Copy
@@ -12,52 +13,71 @@ from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
-    """Right inside the band. Raises AnswerRefused where the control can't stand so."""
+    """Right where every choice is, and the control is inside the band.
+
+    Every ask counts alike. Raises AnswerRefused for what can't be answered.
+    """
     question.checked(answer)
-    (ask,) = question.asks
+    ask, aim = dial_of(question), Aim.from_json(question.key["aim"])
     position: int = answer[ask.name]
-    aim = Aim.from_json(question.key["aim"])
-    right = aim.is_right(position)
-    beliefs = () if right else question.revealed(answer)
+    choices = list(choices_of(question, answer))
+    right = aim.is_right(position) and all(choice["is_right"] for choice in choices)
+    beliefs = question.revealed(answer)
+    marks = [aim.score(position), *(100 * choice["is_right"] for choice in choices)]
     return Verdict(
         right=right,
-        score=aim.score(position),
+        score=round(mean(marks)),
         misconceptions=beliefs,
         feedback={
+            "choices": choices,
             **settings(question, position),
-            "remark": "" if right or beliefs else turned(question, position),
+            "remark": "" if aim.is_right(position) or beliefs else turned(question, position),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            **consequences(question, position),
+            **consequences(question, position, is_right=right),
             "rule": question.key["rule"],
         },
     )
 
 
+def dial_of(question: Question) -> Dial:
+    return next(ask for ask in question.asks if isinstance(ask, Dial))
+
+
+def choices_of(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
+    """What else was asked, what was chosen, and what is right."""
+    chosen, right = question.checked(answer), question.checked(question.right)
+    for ask in question.asks:
+        if not isinstance(ask, Dial):
+            yield {
+                "legend": ask.legend,
+                "chosen": chosen[ask.name],
+                "right": right[ask.name],
+                "is_right": answer[ask.name] == question.right[ask.name],
+            }
+
+
 def settings(question: Question, position: int) -> Json:
     """The learner's setting and the best one, in words and in the model's units."""
-    (ask,) = question.asks
-    best: int = question.right[ask.name]
-    units = question.key["units"]
+    ask = dial_of(question)
+    units, best = question.key["units"], question.right[ask.name]
+    named = [("Your setting", position), ("The best setting", best)]
     return {
         "settings": [
             {"name": name, "position": each, "told": ask.in_words(each), "unit": units[each]}
-            for name, each in (("Your setting", position), ("The best setting", best))
+            for name, each in (named if position != best else [("Your setting, the best", best)])
         ],
         "why": question.key["why"],
     }
 
 
 def turned(question: Question, position: int) -> str:
-    """What else went wrong in turning; nothing where there was no way to turn."""
-    (ask,) = question.asks
-    start = question.key["start"]
-    return "" if start is None else remark(start, question.right[ask.name], position)
+    """What went wrong in turning, where anything can be said of it."""
+    return remark(question.key["start"], question.right[dial_of(question).name], position)
 
 
-def consequences(question: Question, position: int) -> Json:
+def consequences(question: Question, position: int, *, is_right: bool) -> Json:
     """What the tape model makes of a copy with this setting."""
     copy = Copy(question.key["session"], question.key["makings"][position])
-    is_right = Aim.from_json(question.key["aim"]).is_right(position)
     passes = "The copy has no fault." if is_right else question.key["passes"]
     return {
         "happened": copy.sentences() or [passes],

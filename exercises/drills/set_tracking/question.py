@@ -1,24 +1,26 @@
 """Set the tracking: a tape, a control, and what monitor and meter show at each position."""
 
-from collections.abc import Iterator
-from dataclasses import asdict
+from collections.abc import Iterator, Sequence
 
-from exercises.drills.asks import Json
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import best_of, dial, start_of
+from exercises.drills.knobs.control import best_of, start_of
 from exercises.drills.knobs.footage import FOOTAGE
 from exercises.drills.knobs.job import Job
-from exercises.drills.media import Strip, media
+from exercises.drills.knobs.question import Knob
+from exercises.drills.media import Strip
 from exercises.drills.scene import opening
 from exercises.drills.set_tracking.meter import in_words
 from exercises.drills.set_tracking.seen import seen
 from exercises.drills.set_tracking.version import Version, drawn
 from exercises.tape.geometry import LOST, envelope_loss
 
-ACROSS = 7
-NAME = "tracking"
+ACROSS = 7  # pictures in a row of the strip
+PASSES = (
+    "The copy has no fault, but it is noisier than it need be, "
+    "and a little drift will make one of it."
+)
 
 
 def make(seed: int) -> Question:
@@ -35,62 +37,52 @@ def candidates(seed: int) -> Iterator[Question]:
 
 
 def question(job: Job, version: Version) -> Question:
-    start = start_of(job.draw, version.clear)
-    return Question(
-        situation=version.name,
-        skill=version.rule.skill,
-        asks=(
-            dial(
-                NAME,
-                f"Where does the {version.machine}’s tracking belong?",
-                start,
-            ),
-        ),
-        shown=shown(job, version),
-        right={NAME: version.best},
-        reveals={NAME: version.lures},
-        key={
-            "session": job.document(),
-            "makings": [{version.machine: {"tracking": each}} for each in version.setting],
-            "aim": Aim(values=version.setting, aim=0, band=version.band).as_json(),
-            "units": [off(each, version.machine) for each in version.setting],
-            "why": version.why,
-            "start": start if version.band else None,
-            "passes": "The copy has no fault, but it is noisier than it need be, "
-            "and a little drift will make one of it.",
-            "rule": asdict(version.rule),
-            "media": media(strip(job, version)),
-        },
+    machine, meter = version.machine, version.meter
+    readings = meter.readings(version.picture) if meter else ()
+    knob = Knob(
+        name="tracking",
+        control=f"The {machine}’s tracking",
+        legend=f"Where does the {machine}’s tracking belong?",
+        start=start_of(job.draw, version.clear),
+        best=version.best,
+        aim=Aim(values=version.setting, aim=0, band=version.band),
+        session=job.document(),
+        makings=[{machine: {"tracking": each}} for each in version.setting],
+        units=[off(each, machine) for each in version.setting],
+        why=version.why,
+        passes=PASSES,
+        rule=version.rule,
+        shown=(strip(job, version.picture),),
+        lures=version.lures,
+        face="tracking" if meter else "",
+        readings=readings,
+        meter=[f"Tracking meter: {in_words(each)}" for each in readings],
+    )
+    return knob.question(
+        version.name,
+        story=f"{opening(job.scene)} {version.story}",
+        task=f"Turn the {machine}’s tracking, and watch. "
+        "Then answer with the control where it belongs.",
+        facts=job.facts(),
     )
 
 
-def shown(job: Job, version: Version) -> Json:
-    readings = version.meter.readings(version.picture) if version.meter else ()
-    return {
-        "story": f"{opening(job.scene)} {version.story}",
-        "task": f"Turn the {version.machine}’s tracking, and watch. "
-        "Then answer with the control where it belongs.",
-        "facts": job.facts(),
-        "control": f"The {version.machine}’s tracking",
-        "face": "tracking" if version.meter else "",
-        "readings": list(readings),
-        "meter": [f"Tracking meter: {in_words(each)}" for each in readings],
-    }
-
-
-def strip(job: Job, version: Version) -> Strip:
+def strip(job: Job, tracking: Sequence[int], *, display: str = "monitor") -> Strip:
+    """The picture at every position."""
     return Strip(
-        title="The monitor",
-        words=tuple(map(seen, version.picture)),
-        pictures=tuple(job.picture({"tracking": each}) for each in version.picture),
+        title=f"The {display}" if display == "monitor" else f"The {display} display",
+        words=tuple(
+            seen(each) if display == "monitor" else seen(each, hidden=0) for each in tracking
+        ),
+        pictures=tuple(job.picture({"tracking": each}, display=display) for each in tracking),
         across=ACROSS,
     )
 
 
-def off(tracking: int, machine: str) -> str:
+def off(tracking: int, machine: str = "player") -> str:
     """A tracking error in words.
 
-    >>> off(15, "player"), off(-5, "recorder")
+    >>> off(15), off(-5, "recorder")
     ('15 % of a track off: the heads’ signal is 1.4 dB down', '5 % of a track off')
     """
     if machine == "recorder":

@@ -12,6 +12,7 @@ from exercises.drills.set_tracking.meter import Meter, in_words
 
 STEP = 5  # percent of a track that a position is
 BAND = 12  # percent of a track: the heads' signal is 1.1 dB down (this course's own choice)
+ASIDE = 4  # positions that a tape looks best beside the recorder's fixed position, at least
 
 Reveals = dict[str, list[str]]
 
@@ -117,7 +118,8 @@ def misleading(job: Job, clear: int) -> Version:
 def recorder(job: Job, clear: int) -> Version:
     """The control of the machine that is to record, and a tape that looks best elsewhere."""
     tape = job.clip.tape
-    near = [str(each) for each in (clear, clear - 1, clear + 1) if each != MIDDLE]
+    clear = clear if abs(clear - MIDDLE) >= ASIDE else clear + 2 * ASIDE
+    near = [str(each) for each in (clear, clear - 1, clear + 1)]
     return Version(
         name="the-recorders-control",
         machine="recorder",

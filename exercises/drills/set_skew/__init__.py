@@ -1,0 +1,17 @@
+"""Skew or tracking: tell which control a picture asks for, and turn it to its best position."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.knobs.verdict import grade
+from exercises.drills.set_skew.question import make
+
+SET_SKEW = Kind(
+    slug="set-skew",
+    title="Set the skew",
+    purpose="Skew or tracking? Tell which control the picture asks for, and turn it.",
+    skills=("player-set-up",),
+    lesson="",
+    revision=1,
+    template="drills/knob.html",
+    make=make,
+    grade=grade,
+)

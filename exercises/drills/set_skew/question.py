@@ -1,0 +1,125 @@
+"""Skew or tracking: one unnamed control, and what a display shows at each of its positions."""
+
+from collections.abc import Callable, Iterator
+
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.knobs.aim import Aim
+from exercises.drills.knobs.control import POSITIONS, best_of, start_of
+from exercises.drills.knobs.footage import UPRIGHT
+from exercises.drills.knobs.job import Job
+from exercises.drills.knobs.question import Knob
+from exercises.drills.media import Strip
+from exercises.drills.rules import STRAIGHT
+from exercises.drills.scene import opening
+from exercises.drills.set_skew.controls import CONTROLS, SKEW, TRACKING, revealed
+from exercises.drills.set_skew.seen import DISPLAYS, named, seen, step
+from exercises.drills.set_tracking import question as tracking
+from exercises.drills.set_tracking.version import BAND, errors
+
+STEP = 3  # 0.1 µs that a position is
+SKEW_BAND = 6  # 0.1 µs (this course's own choice, below the model's limit)
+ACROSS = 7  # pictures in a row of the strip
+
+Made = Callable[[Job, int], Knob]
+
+
+def make(seed: int) -> Question:
+    return next(candidates(seed))
+
+
+def candidates(seed: int) -> Iterator[Question]:
+    """Whatever the seed draws is a question."""
+    draw = Draw(seed)
+    while True:
+        situation, knob_of, display = draw.pick(DRAWN)
+        job = Job(draw, UPRIGHT)
+        yield knob_of(job, best_of(draw)).question(
+            situation,
+            story=f"{opening(job.scene)} {arrived(job)} It is looked at on {DISPLAYS[display]}.",
+            task="Something is not as it should be. Turn the control, and watch. "
+            "Which control is it, and where does it belong?",
+            facts=job.facts(),
+        )
+
+
+def skew_on(display: str) -> Made:
+    """The skew control, on a display."""
+
+    def knob(job: Job, best: int) -> Knob:
+        values = tuple(STEP * (position - best) for position in range(POSITIONS))
+        return Knob(
+            name="position",
+            control="The control",
+            legend="Where does it belong?",
+            start=start_of(job.draw, best),
+            best=best,
+            aim=Aim(values=values, aim=0, band=SKEW_BAND),
+            session=job.document(),
+            makings=[{"player": {"skew": each}} for each in values],
+            units=list(map(step, values)),
+            why="There the step where the heads change over is gone, and verticals stand upright.",
+            passes="The copy has no fault, but its verticals lean a little at the upper edge.",
+            rule=STRAIGHT,
+            shown=(
+                Strip(
+                    title=named(display),
+                    words=tuple(seen(each, job.lines, display) for each in values),
+                    pictures=tuple(
+                        job.picture({"skew": each / 10}, display=display) for each in values
+                    ),
+                    across=ACROSS,
+                ),
+            ),
+            lures={},
+            choices=(CONTROLS,),
+            right={CONTROLS.name: SKEW},
+            reveals={CONTROLS.name: revealed(SKEW)},
+        )
+
+    return knob
+
+
+def tracking_on_underscan(job: Job, best: int) -> Knob:
+    """The tracking control, for who takes one for the other."""
+    values = errors(best)
+    return Knob(
+        name="position",
+        control="The control",
+        legend="Where does it belong?",
+        start=start_of(job.draw, best),
+        best=best,
+        aim=Aim(values=values, aim=0, band=BAND),
+        session=job.document(),
+        makings=[{"player": {"tracking": each}} for each in values],
+        units=list(map(tracking.off, values)),
+        why="There the heads run along the middle of the tracks, "
+        "midway between the streaks that begin on either side.",
+        passes=tracking.PASSES,
+        rule=STRAIGHT,
+        shown=(tracking.strip(job, values, display="underscan"),),
+        lures={},
+        choices=(CONTROLS,),
+        right={CONTROLS.name: TRACKING},
+        reveals={CONTROLS.name: revealed(TRACKING)},
+    )
+
+
+# Bent verticals twice as often as a noise band.
+DRAWN: tuple[tuple[str, Made, str], ...] = (
+    ("skew-on-underscan", skew_on("underscan"), "underscan"),
+    ("skew-on-cross-pulse", skew_on("cross-pulse"), "cross-pulse"),
+    ("tracking-on-underscan", tracking_on_underscan, "underscan"),
+)
+
+
+def arrived(job: Job) -> str:
+    tape = job.clip.tape
+    return job.draw.pick(
+        (
+            f"{tape} was wound too tight and has lain in the sun.",
+            f"{tape} was recorded on another machine.",
+            f"{tape} came by post and is still cold.",
+            f"{tape} has been played many times.",
+        )
+    )

@@ -51,6 +51,12 @@ def just_made(sign_in_name: str) -> bool:
     return Person.objects.filter(sign_in_name=sign_in_name, joined_at__gte=since).exists()
 
 
+def choose_words(person: Person, *, in_words: bool) -> None:
+    """Have what drills show and play described in words from now on, or no longer."""
+    person.in_words = in_words
+    person.save(update_fields=["in_words"])
+
+
 def change_details(person: Person, *, name: str, email: str) -> None:
     person.name, person.email = name, email
     person.save(update_fields=["name", "email"])

@@ -79,6 +79,12 @@ class DetailsForm(forms.Form):
     email = email_field()
 
 
+class InWordsForm(forms.Form):
+    """Whether pictures and sounds are to be described instead."""
+
+    in_words = forms.BooleanField(required=False)
+
+
 class AccountForm(NewPasswordForm):
     """A new account. Whether its sign-in name is free shows when it is made, not before."""
 

@@ -16,6 +16,7 @@ account_urls = [
     path("account/", account.account, name="account"),
     path("account/new/", account.new_account, name="new-account"),
     path("account/details/", account.details, name="details"),
+    path("account/in-words/", account.in_words, name="in-words"),
     path("account/password/", account.password, name="password"),
     path("new-password/<str:uid>/<str:token>/", reset.new_password, name="new-password"),
 ]

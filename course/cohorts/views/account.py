@@ -10,8 +10,14 @@ from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
-from course.cohorts.accounts import NameTakenError, change_details, just_made, make_account
-from course.cohorts.forms import AccountForm, ChangePasswordForm, DetailsForm
+from course.cohorts.accounts import (
+    NameTakenError,
+    change_details,
+    choose_words,
+    just_made,
+    make_account,
+)
+from course.cohorts.forms import AccountForm, ChangePasswordForm, DetailsForm, InWordsForm
 from course.cohorts.joining import UnknownCodeError, cohort_of_code, read_code
 from course.cohorts.models import Cohort, Person
 from course.cohorts.passwords import person_signing_in, set_password
@@ -39,6 +45,17 @@ def details(request: SignedInRequest) -> HttpResponse:
         return form_page(request, "account/details.html", form)
     change_details(request.user, **form.cleaned_data)
     messages.success(request, "Your details are changed.")
+    return redirect("account")
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def in_words(request: SignedInRequest) -> HttpResponse:
+    form = InWordsForm(posted(request))
+    if form.is_valid():
+        choose_words(request.user, **form.cleaned_data)
+        told = "described in words" if request.user.in_words else "shown and played"
+        messages.success(request, f"Pictures and sounds are {told} from now on.")
     return redirect("account")
 
 

@@ -60,13 +60,34 @@ def test_account_shows_what_is_kept(mina: Person, client_of: ClientOf) -> None:
     assert texts(page, "li")[-1] == "Harbour group, joined on 3 March 2026"
 
 
+def test_words_are_chosen_and_given_up(solo: Person, client_of: ClientOf) -> None:
+    client = client_of(solo)
+    chosen = []
+    for sent in ({"in_words": "on"}, {}):
+        page = client.post(reverse("in-words"), sent, follow=True)
+        solo.refresh_from_db()
+        chosen.append((solo.in_words, notices(page)))
+
+    assert chosen == [
+        (True, ["Pictures and sounds are described in words from now on."]),
+        (False, ["Pictures and sounds are shown and played from now on."]),
+    ]
+
+
+def test_words_are_not_chosen_by_a_link(solo: Person, client_of: ClientOf) -> None:
+    response = client_of(solo).get(reverse("in-words"), {"in_words": "on"})
+
+    solo.refresh_from_db()
+    assert (response["Location"], solo.in_words) == (reverse("account"), False)
+
+
 def test_account_leaves_nothing_empty(solo: Person, client_of: ClientOf) -> None:
     solo.email = ""
     solo.save()
     page = client_of(solo).get(reverse("account"))
 
     assert texts(page, "dd")[2] == "none given"
-    assert texts(page, "p", "plain") == ["You study alone, so no instructor sees your practice."]
+    assert texts(page, "p", "plain")[0] == "You study alone, so no instructor sees your practice."
 
 
 def test_account_of_an_instructor_names_the_cohorts_taught(

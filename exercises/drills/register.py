@@ -2,13 +2,16 @@
 
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.kind import Kind
+from exercises.drills.paper_levels import PAPER_LEVELS
 from exercises.drills.put_in_order import PUT_IN_ORDER
+from exercises.drills.set_picture_level import SET_PICTURE_LEVEL
 from exercises.drills.set_skew import SET_SKEW
 from exercises.drills.set_tracking import SET_TRACKING
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
 from exercises.drills.sums import SUMS
 from exercises.drills.what_plays import WHAT_PLAYS
+from exercises.drills.which_generation import WHICH_GENERATION
 
 KINDS: dict[str, Kind] = {
     kind.slug: kind
@@ -16,12 +19,15 @@ KINDS: dict[str, Kind] = {
         CHOOSE_MODE,
         SPOT_DESCRIBED,
         PUT_IN_ORDER,
+        PAPER_LEVELS,
         SUMS,
         SPOT_BY_EYE,
         PUT_IN_ORDER,
         SET_TRACKING,
         SET_SKEW,
+        SET_PICTURE_LEVEL,
         WHAT_PLAYS,
+        WHICH_GENERATION,
     )
 }
 

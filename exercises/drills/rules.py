@@ -111,8 +111,8 @@ STRAIGHT = Rule(
     section="",
 )
 WHITE_LEVEL = Rule(
-    text="Set the picture level so that the brightest white stands at 100 IRE: "
-    "above 110 it is clipped for good, and too low it is flat.",
+    text="Set the picture level so that a white stands at 100 IRE, which is 700 mV at "
+    "625 lines: above 110 IRE it is clipped for good, and too low it is flat.",
     skill="picture-level",
     lesson="",
     section="",
@@ -322,4 +322,11 @@ HANDLE = Rule(
     skill="care-and-safety",
     lesson="",
     section="",
+)
+GENERATIONS_ADD = Rule(
+    text="Each copy is one generation more, shot by shot, and the noise of every recording on the "
+    "way adds up: copy from the earliest tape you have.",
+    skill="what-a-copy-is",
+    lesson="what-an-edit-is",
+    section="generation",
 )

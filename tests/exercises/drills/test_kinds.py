@@ -212,13 +212,13 @@ def test_options_of_an_ask_differ(drill: Kind) -> None:
 
 @EACH_KIND
 def test_options_stand_in_the_same_order_in_every_question(drill: Kind) -> None:
-    orders: dict[tuple[str, int], set[tuple[str, ...]]] = {}
+    orders: dict[tuple[str, frozenset[str]], set[tuple[str, ...]]] = {}
     for seed in SEEDS:
         for ask in drill.make(seed).asks:
             if not isinstance(ask, Choice):
                 continue
             order = tuple(ask.every())
-            orders.setdefault((ask.name, len(order)), set()).add(order)
+            orders.setdefault((ask.name, frozenset(order)), set()).add(order)
 
     assert {place: len(found) for place, found in orders.items()} == dict.fromkeys(orders, 1)
 

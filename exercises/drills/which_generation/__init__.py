@@ -1,0 +1,17 @@
+"""Which generation? A chain of dubs and edits: what each shot of the edit master has become."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.which_generation.question import make
+from exercises.drills.which_generation.verdict import grade
+
+WHICH_GENERATION = Kind(
+    slug="which-generation",
+    title="Which generation?",
+    purpose="Tapes copied from tapes: count each shot’s generation, and work out its noise.",
+    skills=("what-a-copy-is",),
+    lesson="what-an-edit-is",
+    revision=1,
+    template="drills/which_generation.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,88 @@
+"""What is asked of a chain, and the answers of those who believe otherwise."""
+
+from collections.abc import Collection, Sequence
+
+from exercises.drills.asks import Amount, Ask, Choice, Column, Json, Option, Table
+from exercises.drills.which_generation.reels import MASTER, Reel, Segment
+
+FREE, LAST, ONE = "copy-is-free", "last-copy-counts", "whole-tape-one-generation"
+BELIEFS = (FREE, LAST, ONE)
+ALIKE = "alike"
+TOLERANCE = 0.15  # dB beside the exact figure that still count as right
+MOST = 6
+
+GENERATIONS = tuple(
+    Option(value=str(number), text=f"Generation {number}") for number in range(1, MOST + 1)
+)
+
+
+def asks(segments: Sequence[Segment], asked: Segment, on: str) -> tuple[Ask, ...]:
+    return (
+        Table(
+            name="generations",
+            legend=f"Which generation is each shot on {on}?",
+            head="Shot",
+            lines=tuple(lines(segments)),
+            columns=(Column(title="Generation", options=GENERATIONS),),
+        ),
+        Amount(
+            name="noise",
+            legend=f"What is the signal-to-noise of {asked.shot.picture} there?",
+            unit="dB",
+            least=0,
+            most=99,
+            decimals=1,
+        ),
+        Choice(
+            name="again",
+            legend=f"From which tape would {asked.shot.picture} have come out best?",
+            options=(
+                *(Option(value=reel.name, text=reel.name) for reel in to_choose(asked)),
+                Option(value=ALIKE, text="It makes no difference"),
+            ),
+        ),
+    )
+
+
+def lines(segments: Sequence[Segment]) -> list[str]:
+    return [f"{number}: {each.shot.picture}" for number, each in enumerate(segments, 1)]
+
+
+def to_choose(asked: Segment) -> list[Reel]:
+    """The tapes that hold the shot before the edit master does, by name."""
+    before = (reel for reel in asked.reel.line[:-1] if reel.name != MASTER)
+    return sorted(before, key=lambda reel: reel.name)
+
+
+def answer(segments: Sequence[Segment], asked: Segment, beliefs: Collection[str]) -> Json:
+    """The true answer, or that of somebody with these beliefs.
+
+    Who believes that only the last copy's machine matters goes by its figure alone; who
+    believes that copying loses nothing, by that of the camera.
+    """
+    generations = [each.reel.generation for each in segments]
+    if ONE in beliefs:
+        generations = [max(generations)] * len(generations)
+    chain = asked.reel.chain
+    noise = chain[-1] if LAST in beliefs else chain[0] if FREE in beliefs else asked.reel.noise
+    return {
+        "generations": [[str(number)] for number in generations],
+        "noise": round(float(noise), 1),
+        "again": ALIKE if FREE in beliefs else _best(asked, last=LAST in beliefs).name,
+    }
+
+
+def _best(asked: Segment, *, last: bool) -> Reel:
+    return max(to_choose(asked), key=lambda reel: reel.snr if last else reel.noise)
+
+
+def clear(asked: Segment) -> bool:
+    """Whether no figure is so near another that an answer could be either."""
+    figures = [asked.reel.chain[0], asked.reel.chain[-1], asked.reel.noise]
+    near = [
+        abs(one - other) < 4 * TOLERANCE
+        for at, one in enumerate(figures)
+        for other in figures[at + 1 :]
+    ]
+    own = sorted(reel.snr for reel in to_choose(asked))
+    return not any(near) and own[-1] > own[-2]

@@ -1,0 +1,178 @@
+"""The chains that questions are about. Each returns the segments of the tape asked about."""
+
+from collections.abc import Callable, Iterator
+
+from exercises.drills.draw import Draw
+from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TALKS, TAPES, Shot
+from exercises.drills.which_generation.reels import MASTER, Reel, Segment
+
+
+class Work:
+    """Tapes, people and shots for one question; `reels` are the tapes in use, as they came."""
+
+    def __init__(self, draw: Draw) -> None:
+        self.draw = draw
+        self.reels: list[Reel] = []
+        self.story = ""
+        self.on = "the edit master"
+        self.person, self.other = draw.shuffled(PEOPLE)[:2]
+        self.room = draw.pick(BENCHES)
+        self._names: Iterator[str] = iter(draw.shuffled(TAPES))
+        self._shots: Iterator[Shot] = iter(draw.shuffled((*ACTIONS, *TALKS)))
+
+    def camera(self) -> Reel:
+        return self._kept(Reel(next(self._names), self.draw.whole(42, 46)))
+
+    def dub(self, reel: Reel) -> Reel:
+        return self._kept(Reel(next(self._names), self.draw.whole(43, 49), reel))
+
+    def _kept(self, reel: Reel) -> Reel:
+        self.reels.append(reel)
+        return reel
+
+    def laid(self, *reels: Reel) -> list[Segment]:
+        """Shots copied from these tapes onto one, by one recorder."""
+        snr = self.draw.whole(43, 48)
+        return [Segment(next(self._shots), Reel(MASTER, snr, reel)) for reel in reels]
+
+    def dubbed(self, segments: list[Segment], name: str) -> list[Segment]:
+        """The whole tape copied once more."""
+        snr = self.draw.whole(43, 48)
+        return [Segment(each.shot, Reel(name, snr, each.reel)) for each in segments]
+
+
+Chain = Callable[[Work], list[Segment]]
+
+
+def viewing_copy(work: Work) -> list[Segment]:
+    camera, other = work.camera(), work.camera()
+    dub = work.dub(camera)
+    work.story = (
+        f"{work.person} made {dub.name}, a dub of {camera.name}, to look at shots at home. "
+        f"On {work.room} some shots were then copied from it instead of the camera tape."
+    )
+    return work.laid(camera, dub, other, dub)
+
+
+def archive_loan(work: Work) -> list[Segment]:
+    archive = work.camera()
+    copy = work.dub(archive)
+    loan, camera = work.dub(copy), work.camera()
+    work.story = (
+        f"The harbour’s archive keeps {archive.name} and lends nothing but copies of a copy. "
+        f"{work.person} got {loan.name} from there; {camera.name} is the workshop’s own."
+    )
+    return work.laid(camera, loan, camera, copy)
+
+
+def old_master(work: Work) -> list[Segment]:
+    camera = work.camera()
+    old, fresh = work.dub(camera), work.camera()
+    work.story = (
+        f"Last year {work.person} edited a first version; it is on {old.name}. "
+        f"Some of its shots now go from there into a new one, made on {work.room}."
+    )
+    return work.laid(old, fresh, camera, old)
+
+
+def festival_copy(work: Work) -> list[Segment]:
+    camera, other = work.camera(), work.camera()
+    dub = work.dub(other)
+    work.on = "the festival copy"
+    work.story = (
+        f"The edit master is finished. {work.other} copies all of it once more, "
+        "for a festival in another town."
+    )
+    return work.dubbed(work.laid(camera, dub, other), "Festival copy")
+
+
+def collected_tape(work: Work) -> list[Segment]:
+    first, second = work.camera(), work.camera()
+    collected, again = work.dub(first), work.dub(second)
+    work.story = (
+        f"To have the best shots on fewer tapes, {work.person} copied them from {first.name} and "
+        f"{second.name} before editing. In the end not all shots were taken from those copies."
+    )
+    return work.laid(collected, first, again, second)
+
+
+def worn_tape(work: Work) -> list[Segment]:
+    camera = work.camera()
+    dub = work.dub(camera)
+    twice = work.dub(dub)
+    work.story = (
+        f"{camera.name} was shown so often that {work.person} made {dub.name} from it, "
+        f"and later {twice.name} from {dub.name}. All three were used for the film."
+    )
+    return work.laid(dub, twice, camera, twice)
+
+
+def two_benches(work: Work) -> list[Segment]:
+    camera, other = work.camera(), work.camera()
+    scene = work.dub(camera)
+    work.story = (
+        f"{work.other} cut one scene on the other bench, onto {scene.name}. On {work.room} "
+        f"{work.person} copies that scene into the film and adds shots of the camera tapes."
+    )
+    return work.laid(other, scene, scene, camera)
+
+
+def second_festival_copy(work: Work) -> list[Segment]:
+    camera = work.camera()
+    old, other = work.dub(camera), work.camera()
+    work.on = "the copy for the ferry’s saloon"
+    work.story = (
+        f"The edit master holds shots of {other.name}, and some of {old.name}, a first version. "
+        f"{work.person} makes a copy of it to be shown in the ferry’s saloon."
+    )
+    return work.dubbed(work.laid(other, old, camera), "Saloon copy")
+
+
+def borrowed_shots(work: Work) -> list[Segment]:
+    neighbour = work.camera()
+    theirs, camera = work.dub(neighbour), work.camera()
+    ours = work.dub(theirs)
+    work.story = (
+        f"A film club lent its copy {theirs.name} for two days. {work.person} dubbed it to "
+        f"{ours.name} and gave it back; one shot had been copied straight from it."
+    )
+    return work.laid(ours, theirs, camera, ours)
+
+
+def slowly_mended(work: Work) -> list[Segment]:
+    camera, other = work.camera(), work.camera()
+    old = work.dub(camera)
+    work.story = (
+        f"{old.name}, the first edit master, was damaged. What is good goes to a new one on "
+        f"{work.room}, the rest comes from the camera tapes once more."
+    )
+    return work.laid(old, camera, old, other)
+
+
+def sent_by_post(work: Work) -> list[Segment]:
+    camera, other = work.camera(), work.camera()
+    dub = work.dub(camera)
+    work.story = (
+        f"{work.other} shot {camera.name} up the coast, kept it, and sent {dub.name}, a dub. "
+        f"When {work.person} had used some of that, the camera tape itself arrived."
+    )
+    return work.laid(dub, other, dub, camera)
+
+
+CHAINS: tuple[Chain, ...] = (
+    viewing_copy,
+    archive_loan,
+    old_master,
+    festival_copy,
+    collected_tape,
+    worn_tape,
+    two_benches,
+    second_festival_copy,
+    borrowed_shots,
+    slowly_mended,
+    sent_by_post,
+)
+
+
+def name(chain: Chain) -> str:
+    return chain.__name__.replace("_", "-")

@@ -1,0 +1,74 @@
+"""Which generation? Tapes, copies of them, and the shots of one tape at the end."""
+
+from collections.abc import Iterator
+from dataclasses import asdict
+
+from exercises.drills import telling_apart
+from exercises.drills.asks import Json
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.phrases import begun
+from exercises.drills.rules import GENERATIONS_ADD
+from exercises.drills.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
+from exercises.drills.which_generation.chains import CHAINS, Chain, Work, name
+from exercises.drills.which_generation.reels import MASTER, Segment
+
+
+def make(seed: int) -> Question:
+    """The first chain drawn from the seed that tells apart the beliefs it touches."""
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where two beliefs answer alike."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(CHAINS), Work(draw))
+
+
+def question(chain: Chain, work: Work) -> Question | None:
+    segments = work.draw.shuffled(chain(work))
+    asked = work.draw.pick([each for each in segments if len(to_choose(each)) > 1])
+    if not clear(asked):
+        return None
+    believed = telling_apart.told_apart(BELIEFS, lambda beliefs: answer(segments, asked, beliefs))
+    if believed is None:
+        return None
+    return Question(
+        situation=name(chain),
+        skill=GENERATIONS_ADD.skill,
+        asks=asks(segments, asked, work.on),
+        shown=page(work, segments),
+        right=believed[0][1],
+        reveals={},
+        key={
+            "believed": believed,
+            "chains": [list(each.reel.chain) for each in segments],
+            "asked": segments.index(asked),
+            "told": told(segments, asked),
+            "rule": asdict(GENERATIONS_ADD),
+        },
+    )
+
+
+def page(work: Work, segments: list[Segment]) -> Json:
+    last = segments[0].reel
+    whole = [] if last.copied is None or last.copied.name != MASTER else [last.copied]
+    return {
+        "story": work.story,
+        "tapes": [[reel.name, begun(reel.told())] for reel in work.reels]
+        + [[reel.name, f"Recorded at {reel.snr} dB"] for reel in whole]
+        + [[last.name, f"Recorded at {last.snr} dB" + (", all of it at once" if whole else "")]],
+        "shots": [[each.shot.picture, each.reel.line[-2 - len(whole)].name] for each in segments],
+        "on": work.on,
+    }
+
+
+def told(segments: list[Segment], asked: Segment) -> Json:
+    best = min(asked.reel.line[:-1], key=lambda reel: reel.generation)
+    return {
+        "ways": [each.way() for each in segments],
+        "sum": asked.sum(),
+        "again": f"{best.name} is the earliest tape that holds the shot: every copy of it has "
+        "its noise and more.",
+    }

@@ -1,0 +1,98 @@
+"""Chains counted again, and the answers of those who believe otherwise."""
+
+from functools import cache
+from itertools import pairwise
+
+import pytest
+
+from exercises.drills.asks import Choice
+from exercises.drills.kind import Question
+from exercises.drills.which_generation import WHICH_GENERATION
+from exercises.drills.which_generation.chains import CHAINS, name
+from exercises.tape import simulate
+
+
+@cache
+def many() -> list[Question]:
+    return [WHICH_GENERATION.make(seed) for seed in range(200)]
+
+
+def sources(question: Question) -> dict[str, str]:
+    """For each tape, the one that it is a copy of; nothing for a camera original."""
+    return {
+        tape: told.split(",")[0].removeprefix("Copy of ") if told.startswith("Copy") else ""
+        for tape, told in question.shown["tapes"]
+    }
+
+
+def counted(tape: str, copied: dict[str, str]) -> int:
+    return 1 + (counted(copied[tape], copied) if copied[tape] else 0)
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_generations_follow_from_what_is_shown(seed: int) -> None:
+    question = many()[seed]
+    copied = sources(question)
+    later = sum(tape in ("Edit master", "Festival copy", "Saloon copy") for tape in copied)
+
+    found = [[str(counted(tape, copied) + later)] for _, tape in question.shown["shots"]]
+    assert question.right["generations"] == found
+
+
+@pytest.mark.parametrize("seed", range(20))
+def test_generation_is_that_of_the_tape_model(seed: int) -> None:
+    """The shot copied once more by the model from a take one generation earlier."""
+    for [generation] in many()[seed].right["generations"]:
+        take = {"start": 0, "end": 400, "generation": int(generation) - 1}
+        edit = {"mode": "assemble", "source": "A", "in": 200, "out": 300, "at": 0}
+        answer = simulate(
+            {"master": {"length": 400}, "sources": {"A": {"takes": [take]}}, "edits": [edit]}
+        )
+        tracks = answer["tracks"]
+        assert isinstance(tracks, dict)
+        assert {run["generation"] for run in tracks["picture"]} == {int(generation)}
+
+
+def test_best_tape_is_the_camera_original() -> None:
+    for question in many():
+        tapes = dict(question.shown["tapes"])
+
+        assert tapes[question.right["again"]].startswith("Camera original")
+
+
+def test_every_chain_occurs() -> None:
+    assert {question.situation for question in many()} == {name(chain) for chain in CHAINS}
+
+
+def test_figures_of_believers_are_far_apart() -> None:
+    for question in many():
+        figures = sorted({answer["noise"] for _, answer in question.key["believed"]})
+
+        assert min(b - a for a, b in pairwise(figures)) > 0.3
+
+
+@pytest.mark.parametrize(("beside", "right"), [(0.1, True), (-0.1, True), (0.2, False)])
+def test_figure_has_a_tolerance(beside: float, right: bool) -> None:
+    question = many()[0]
+    answer = dict(question.right) | {"noise": round(question.right["noise"] + beside, 1)}
+    verdict = WHICH_GENERATION.grade(question, answer)
+
+    assert (verdict.right, verdict.score) == (right, 100 if right else 67)
+
+
+def test_belief_is_found_with_a_figure_beside() -> None:
+    question = many()[0]
+    held, answer = question.key["believed"][-1]
+    near = answer | {"noise": answer["noise"] + 0.1}
+
+    assert WHICH_GENERATION.grade(question, near).misconceptions == tuple(held)
+
+
+def test_right_tape_is_not_always_at_one_place() -> None:
+    places = []
+    for question in many():
+        ask = question.asks[2]
+        assert isinstance(ask, Choice)
+        places.append(list(ask.every()).index(question.right["again"]))
+
+    assert {place: places.count(place) > 5 for place in set(places)} == {0: True, 1: True, 2: True}

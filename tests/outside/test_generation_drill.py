@@ -1,0 +1,36 @@
+"""The figures that “which generation?” asks for, against published ones."""
+
+import pytest
+
+from exercises.drills.quay_street import CARDS
+from exercises.drills.which_generation import WHICH_GENERATION
+from exercises.drills.which_generation.answers import answer
+from exercises.drills.which_generation.reels import Reel, Segment
+
+# 10 log10 n: "3 dB for each doubling of the number of copies"; from 46 dB.
+TABLE = {2: 43.0, 3: 41.2, 4: 40.0, 5: 39.0, 6: 38.2}
+
+
+@pytest.mark.parametrize(("generation", "decibels"), TABLE.items())
+def test_equal_copies_are_those_of_the_table(generation: int, decibels: float) -> None:
+    reel = Reel("Tape 1", 46)
+    for _ in range(generation - 1):
+        reel = Reel("Tape 2", 46, reel)
+    segment = Segment(CARDS[0], reel)
+
+    assert answer([segment], segment, ()) == {
+        "generations": [[str(generation)]],
+        "noise": decibels,
+        "again": "Tape 1",
+    }
+
+
+@pytest.mark.parametrize("seed", range(100))
+def test_noise_powers_add(seed: int) -> None:
+    """Amplitudes of independent noise add as squares (textbook): done with amplitudes here."""
+    question = WHICH_GENERATION.make(seed)
+    chain = question.key["chains"][question.key["asked"]]
+    amplitude = sum((10 ** (-snr / 20)) ** 2 for snr in chain) ** 0.5
+    reached = question.right["noise"]
+
+    assert 10 ** (-reached / 20) == pytest.approx(amplitude, rel=0.007)

@@ -16,6 +16,7 @@ from typing import Any
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.choose_mode.question import candidates as modes
 from exercises.drills.kind import Question
+from exercises.drills.paper_levels.question import candidates as levels
 from exercises.drills.put_in_order.question import candidates as orders
 from exercises.drills.spot_described.question import candidates as faults
 from exercises.drills.sums.question import candidates as sums
@@ -25,6 +26,7 @@ KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "choose-the-mode": modes,
     "spot-the-bad-edit": faults,
     "put-in-order": orders,
+    "levels-on-paper": levels,
     "sums-on-the-clock": sums,
 }
 

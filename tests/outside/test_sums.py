@@ -15,7 +15,7 @@ def added(ask: Moment, lines: list[dict[str, str]]) -> str:
         (-1 if line["sign"] == "−" else 1) * from_timecode(line["value"], rate).value
         for line in lines
     )
-    return to_timecode(RationalTime(frames, rate), rate, ask.drop)
+    return str(to_timecode(RationalTime(frames, rate), rate, ask.drop))
 
 
 @pytest.mark.parametrize("seed", range(300))

@@ -84,7 +84,7 @@ RECORDER = Procedure(
         ),
         "hot": (
             "Turn the sound level up until tone stands at the end of the scale",
-            "above 0 VU the loud words distort, and can’t be put right later",
+            "what is louder than tone would then distort, and can’t be put right later",
         ),
     },
 )
@@ -127,7 +127,7 @@ SOUND = Procedure(
     decoys={
         "hot": (
             "Then turn it up as far as the meter goes, to be safe",
-            "above 0 VU the loud words distort, and can’t be put right later",
+            "past the end of the scale words distort, and can’t be put right later",
         ),
     },
 )

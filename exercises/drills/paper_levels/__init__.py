@@ -1,0 +1,17 @@
+"""Levels on paper: how far to turn, and which sound mode to record in."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.paper_levels.question import make
+from exercises.drills.paper_levels.verdict import grade
+
+PAPER_LEVELS = Kind(
+    slug="levels-on-paper",
+    title="Levels on paper",
+    purpose="A meter’s reading: how far to turn the level, by hand or with help?",
+    skills=("sound-level", "picture-level"),
+    lesson="",
+    revision=1,
+    template="drills/paper_levels.html",
+    make=make,
+    grade=grade,
+)

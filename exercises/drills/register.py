@@ -4,7 +4,9 @@ from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.kind import Kind
 from exercises.drills.paper_levels import PAPER_LEVELS
 from exercises.drills.put_in_order import PUT_IN_ORDER
+from exercises.drills.set_picture_level import SET_PICTURE_LEVEL
 from exercises.drills.set_skew import SET_SKEW
+from exercises.drills.set_sound_level import SET_SOUND_LEVEL
 from exercises.drills.set_tracking import SET_TRACKING
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
@@ -24,6 +26,8 @@ KINDS: dict[str, Kind] = {
         PUT_IN_ORDER,
         SET_TRACKING,
         SET_SKEW,
+        SET_PICTURE_LEVEL,
+        SET_SOUND_LEVEL,
         WHAT_PLAYS,
         WHICH_GENERATION,
     )

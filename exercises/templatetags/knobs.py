@@ -7,6 +7,8 @@ from django import template
 
 from exercises.drills.asks import Dial
 from exercises.drills.knobs.face import FACES, SCALE
+from exercises.drills.set_sound_level.heard import LISTENED
+from exercises.drills.set_sound_level.modes import MODES
 from exercises.models import Asked
 from exercises.templatetags.media import medium_url, sizes
 
@@ -36,6 +38,27 @@ def knob_positions(context: template.Context, asked: Asked) -> Part:
                 **position_of(asked, each),
             }
             for each in ask.every()
+        ],
+    }
+
+
+@register.inclusion_tag("drills/knob_clips.html", takes_context=True)
+def knob_clips(context: template.Context, asked: Asked) -> Part:
+    """What can be listened to near each position, all hidden but what is near the control."""
+    ask = dial_of(asked)
+    at = (context.get("answer") or {}).get(ask.name, ask.start)
+    near = min(LISTENED, key=lambda each: abs(each - at))
+    each = range(len(MODES.options))
+    return {
+        "asked": asked,
+        "name": ask.name,
+        "places": [
+            {
+                "number": position,
+                "hidden": position != near,
+                "clips": [index * len(each) + number for number in each],
+            }
+            for index, position in enumerate(LISTENED)
         ],
     }
 
@@ -87,5 +110,5 @@ def frames(asked: Asked, position: int) -> Iterator[Part]:
 
 def words(asked: Asked, position: int) -> Iterator[str]:
     for spec in asked.question["key"]["media"]:
-        if spec["form"] == "strip":
+        if spec["form"] == "strip" and spec["words"][position]:
             yield spec["words"][position]

@@ -5,16 +5,22 @@
   "use strict";
   const PAGE = 5;
 
-  const shownBy = (dial) => {
+  const listsOf = (dial) => {
     const scope = dial.closest(".practice") ?? document;
-    return scope.querySelector(`[data-positions-of="${dial.dataset.positions}"]`);
+    return [...scope.querySelectorAll(`[data-positions-of="${dial.dataset.positions}"]`)];
+  };
+
+  /* A list may have but some of the positions: then the nearest is shown. */
+  const show = (list, at) => {
+    const places = [...list.children];
+    const off = (place) => Math.abs(place.value - at);
+    const nearest = places.reduce((best, place) => (off(place) < off(best) ? place : best));
+    for (const place of places) place.hidden = place !== nearest;
+    return nearest.querySelector(".position-told");
   };
 
   const follow = (dial) => {
-    const list = shownBy(dial);
-    if (!list) return;
-    for (const place of list.children) place.hidden = place.value !== Number(dial.value);
-    const told = list.querySelector("li:not([hidden]) .position-told");
+    const [told] = listsOf(dial).map((list) => show(list, Number(dial.value)));
     if (!told) return;
     const words = told.textContent.replace(/\s+/g, " ").trim().replace(/^Position \d+: /, "");
     dial.setAttribute("aria-valuetext", words);
@@ -25,7 +31,7 @@
     for (const dial of root.querySelectorAll("input[type=number][data-positions]")) {
       dial.type = "range";
       dial.closest(".dial").classList.add("turns");
-      shownBy(dial)?.classList.add("turns");
+      for (const list of listsOf(dial)) list.classList.add("turns");
       follow(dial);
     }
   };

@@ -4,34 +4,42 @@ from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.tape import Fault, Session, faults, read_session, tape_map
+from exercises.drills.phrases import begun
+from exercises.tape import Fault, Kind, Session, faults, read_session, tape_map
 from exercises.tape.faults.wording import sentence
 
 MARGIN = 4  # seconds of tape that a map shows on either side of the copy
 
 
+def made_so(document: Json, making: Mapping[str, Any]) -> Json:
+    """A session document with all of its edits made so: `{"player": {"tracking": 15}}`."""
+    return {**document, "edits": [{**edit, **making} for edit in document["edits"]]}
+
+
 class Copy:
-    """A session document whose last edit is made so: `{"player": {"tracking": 15}}`."""
+    """The edit master of a session document, with its edits made so."""
 
     def __init__(self, document: Json, making: Mapping[str, Any]) -> None:
-        *before, last = document["edits"]
-        self.session: Session = read_session({**document, "edits": [*before, {**last, **making}]})
+        self.session: Session = read_session(made_so(document, making))
         self.tape = self.session.recorded()
-        self.edit = self.session.edits[-1]
 
     def faults(self) -> list[Fault]:
-        """Those that the last edit caused."""
-        mine = len(self.session.edits) - 1
-        return [fault for fault in faults(self.tape, self.session.bench) if fault.edit == mine]
+        """Those that the edits caused."""
+        found = faults(self.tape, self.session.bench)
+        return [fault for fault in found if fault.edit is not None]
 
     def sentences(self) -> list[str]:
-        """What is wrong with the copy, each fault once."""
-        told = dict.fromkeys(sentence(fault) for fault in self.faults())
-        return [f"{each[:1].upper()}{each[1:]}." for each in told]
+        """What is wrong with the copy: of each kind, the worst."""
+        worst: dict[Kind, Fault] = {}
+        for fault in self.faults():
+            held = worst.setdefault(fault.kind, fault)
+            worst[fault.kind] = max(held, fault, key=lambda each: each.measured.beyond)
+        return [f"{begun(sentence(fault))}." for fault in worst.values()]
 
     def map(self) -> Json:
+        first, last = self.session.edits[0], self.session.edits[-1]
         bench, second = self.session.bench, self.session.bench.rate.nominal
-        start = max(0, self.edit.at - MARGIN * second)
-        end = min(self.tape.length, self.edit.end + MARGIN * second)
-        marks = {"edit in": self.edit.at, "edit out": self.edit.end}
+        start = max(0, first.at - MARGIN * second)
+        end = min(self.tape.length, last.end + MARGIN * second)
+        marks = {"edit in": first.at, "edit out": last.end}
         return tape_map(self.tape, bench, start=start, end=end, marks=marks).as_json()

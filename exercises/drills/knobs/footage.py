@@ -14,8 +14,11 @@ FOOTAGE: dict[str, Shot] = {
     "passing": Shot("a tug passing the open bridge", "the tug’s horn"),
 }
 
+# What else can be on a tape.
+EVERYTHING = {**FOOTAGE, "bars": Shot("75 % bars", "line-up tone")}
+
 # Those with long upright lines.
 UPRIGHT = ("turning", "winch", "clerk", "tools", "photograph", "passing")
 
-# Those with a white as well as a black.
-WITH_WHITE = ("turning", "keeper", "clerk", "photograph", "passing", "winch")
+# Those whose brightest part is a pure white.
+WITH_WHITE = ("turning", "clerk")

@@ -5,7 +5,7 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.draw import Draw
-from exercises.drills.knobs.footage import FOOTAGE
+from exercises.drills.knobs.footage import EVERYTHING
 from exercises.drills.media import Picture
 from exercises.drills.scene import Scene
 from exercises.signal.lines import Lines
@@ -23,7 +23,7 @@ class Job:
         self.scene = Scene(draw)
         self.shot = draw.pick(shots)
         self.frame = draw.whole(0, 240)
-        self.clip = self.scene.clip(self.scene.seconds(low, high), (FOOTAGE[self.shot],))
+        self.clip = self.scene.clip(self.scene.seconds(low, high), (EVERYTHING[self.shot],))
         self.at = self.scene.seconds(30, 240)
         self.scene.record(0, self.scene.length, "black")
         self.scene.insert(self.clip, self.at)

@@ -15,25 +15,28 @@ from exercises.mastery.misconceptions import MISCONCEPTIONS
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Right where every choice is, and the control is inside the band.
 
-    Every ask counts alike. Raises AnswerRefused for what can't be answered.
+    Raises AnswerRefused for what can't be answered.
     """
     question.checked(answer)
-    ask, aim = dial_of(question), Aim.from_json(question.key["aim"])
-    position: int = answer[ask.name]
-    choices = list(choices_of(question, answer))
-    right = aim.is_right(position) and all(choice["is_right"] for choice in choices)
+    return graded(question, answer, question.key["makings"][answer[dial_of(question).name]])
+
+
+def graded(question: Question, answer: Mapping[str, Any], making: Json) -> Verdict:
+    """The verdict on an answer by which the copy is made so. Every ask counts alike."""
+    aim, position = Aim.from_json(question.key["aim"]), answer[dial_of(question).name]
+    near, choices = aim.is_right(position), list(choices_of(question, answer))
     beliefs = question.revealed(answer)
     marks = [aim.score(position), *(100 * choice["is_right"] for choice in choices)]
     return Verdict(
-        right=right,
+        right=near and all(choice["is_right"] for choice in choices),
         score=round(mean(marks)),
         misconceptions=beliefs,
         feedback={
             "choices": choices,
             **settings(question, position),
-            "remark": "" if aim.is_right(position) or beliefs else turned(question, position),
+            "remark": "" if near or beliefs else turned(question, position),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            **consequences(question, position, is_right=right),
+            **consequences(question, making, is_near=near),
             "rule": question.key["rule"],
         },
     )
@@ -75,10 +78,10 @@ def turned(question: Question, position: int) -> str:
     return remark(question.key["start"], question.right[dial_of(question).name], position)
 
 
-def consequences(question: Question, position: int, *, is_right: bool) -> Json:
+def consequences(question: Question, making: Json, *, is_near: bool) -> Json:
     """What the tape model makes of a copy with this setting."""
-    copy = Copy(question.key["session"], question.key["makings"][position])
-    passes = "The copy has no fault." if is_right else question.key["passes"]
+    copy = Copy(question.key["session"], making)
+    passes = "The copy has no fault." if is_near else question.key["passes"]
     return {
         "happened": copy.sentences() or [passes],
         "map": copy.map(),

@@ -1,0 +1,17 @@
+"""Set the picture level by the waveform display."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.knobs.verdict import grade
+from exercises.drills.set_picture_level.question import make
+
+SET_PICTURE_LEVEL = Kind(
+    slug="set-picture-level",
+    title="Set the picture level",
+    purpose="Turn the picture level until white stands where it belongs on the waveform.",
+    skills=("picture-level",),
+    lesson="",
+    revision=1,
+    template="drills/knob.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,89 @@
+"""Set the picture level: a shot or bars, and what monitor and waveform show at each position."""
+
+from collections.abc import Iterator
+from math import log10
+
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.knobs.aim import Aim
+from exercises.drills.knobs.control import POSITIONS, best_of, start_of
+from exercises.drills.knobs.job import Job
+from exercises.drills.knobs.question import Knob
+from exercises.drills.media import Strip
+from exercises.drills.rules import WHITE_LEVEL
+from exercises.drills.scene import opening
+from exercises.drills.set_picture_level.version import Version, drawn
+from exercises.drills.set_picture_level.white import level, seen
+from exercises.tape.levels import WHITE, gained
+
+STEP = 2  # 0.1 dB that a position is
+BAND = 2.5  # IRE (operating tolerance, from memory; this course's own choice)
+WEAKEST, STRONGEST = 68, 108  # IRE of white that a source carries
+WELL_OVER = 3  # bands over white: where it is no misjudgement
+ACROSS = 7  # pictures in a row of the strip
+
+
+def make(seed: int) -> Question:
+    return next(candidates(seed))
+
+
+def candidates(seed: int) -> Iterator[Question]:
+    """Whatever the seed draws is a question."""
+    draw = Draw(seed)
+    while True:
+        version = drawn(draw)
+        job = Job(draw, version.shots)
+        source = draw.whole(WEAKEST, STRONGEST)
+        yield question(job, version, source, best_of(draw))
+
+
+def question(job: Job, version: Version, source: int, best: int) -> Question:
+    needed = round(-200 * log10(source / WHITE))  # 0.1 dB
+    gains = [needed + STEP * (position - best) for position in range(POSITIONS)]
+    whites = tuple(round(gained(source, gain), 1) for gain in gains)
+    aim = Aim(values=whites, aim=WHITE, band=BAND)
+    knob = Knob(
+        name="level",
+        control="The picture level",
+        legend="Where does the picture level belong?",
+        start=start_of(job.draw, best),
+        best=best,
+        aim=aim,
+        session=job.document({"white": source}),
+        makings=[{"picture_level": {"gain": gain}} for gain in gains],
+        units=[f"white at {level(white, job.lines)}" for white in whites],
+        why=version.why(job.lines),
+        passes="The copy has no fault, but its white is not where the next shot’s will be.",
+        rule=WHITE_LEVEL,
+        shown=tuple(strip(job, version, source, gains, display) for display in version.displays),
+        lures={
+            str(position): ["hotter-is-better"]
+            for position, white in enumerate(whites)
+            if white > WHITE + WELL_OVER * BAND
+        },
+    )
+    return knob.question(
+        version.name,
+        story=f"{opening(job.scene)} {version.story(job)}",
+        task="Turn the recorder’s picture level by hand, and watch. "
+        "Then answer with the control where it belongs.",
+        facts=job.facts(),
+    )
+
+
+def strip(job: Job, version: Version, source: int, gains: list[int], display: str) -> Strip:
+    """One display at every position; the words are about the white in it."""
+    whites = [gained(source, gain) for gain in gains]
+    waveform = display == "waveform"
+    return Strip(
+        title="The waveform display" if waveform else "The monitor",
+        words=tuple(
+            seen(version.shown(white, job.lines), job.lines, version.what) if waveform else ""
+            for white in whites
+        ),
+        pictures=tuple(
+            job.picture({"source": float(source), "gain": gain / 10}, display=display)
+            for gain in gains
+        ),
+        across=ACROSS,
+    )

@@ -1,0 +1,23 @@
+"""A white on the waveform display: in IRE at 525 lines, in mV at 625."""
+
+from exercises.signal.lines import Lines
+from exercises.tape.limits import LIMITS
+
+
+def level(ire: float, lines: Lines) -> str:
+    """A level as the display's scale has it (SMPTE 170M: 100 IRE; ITU-R BT.1700: 700 mV).
+
+    >>> level(93.2, Lines.L525), level(93.2, Lines.L625)
+    ('93 IRE', '652 mV')
+    """
+    if lines is Lines.L525:
+        return f"{ire:.0f} IRE"
+    return f"{ire * lines.millivolts:.0f} mV"
+
+
+def seen(white: float, lines: Lines, what: str) -> str:
+    """What the waveform shows of something that a white of `white` IRE belongs to."""
+    most = LIMITS.clipped_picture
+    if white > most:
+        return f"{what} is cut off flat at {level(most, lines)}."
+    return f"{what} stands at {level(white, lines)}."

@@ -1,0 +1,96 @@
+"""Two takes of an interview that are copied with one setting of the sound level."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+from exercises.drills.asks import Json
+from exercises.drills.draw import Draw
+from exercises.drills.media import Sound
+from exercises.drills.quay_street import TALKS
+from exercises.drills.scene import Clip, Scene
+from exercises.signal.speech.line import lines
+from exercises.signal.speech.reel import reel
+from exercises.tape import Span
+
+LEAD, TAIL = 500, 900  # ms of room tone in an edit before the line and after it
+SPOKEN = ("keeper-1", "keeper-2", "keeper-4", "keeper-6", "keeper-7")  # those with a pause
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Levels:
+    """In 0.1 dB over line-up: the speech of each take, and the room tone of both."""
+
+    first: int
+    second: int
+    room: int
+
+
+class Takes:
+    """A take from each of two tapes, one after the other on a prepared edit master."""
+
+    def __init__(self, draw: Draw, levels: Levels) -> None:
+        self.draw = draw
+        self.scene = Scene(draw)
+        self.levels = levels
+        self.said = draw.shuffled(SPOKEN)[:2]
+        self.clips = [self._clip(line) for line in self.said]
+        self.at = self.scene.seconds(30, 240)
+        self.scene.record(0, self.scene.length, "black")
+        self.end = self.at
+        for clip in self.clips:
+            self.end = self.scene.insert(clip, self.end)
+
+    @property
+    def are_two(self) -> bool:
+        return self.clips[0].tape != self.clips[1].tape
+
+    def sounds(self) -> dict[str, Sound]:
+        """What is on each of the tapes."""
+        return {
+            clip.tape: Sound(lines=(line,), begin=self._begins(clip))
+            for clip, line in zip(self.clips, self.said, strict=True)
+        }
+
+    def document(self, *, marked: bool = True) -> Json:
+        """The session, with what the takes carry; sound marks are for judging, not for hearing."""
+        document = self.scene.document()
+        both = (self.levels.first, self.levels.second)
+        for clip, line, level in zip(self.clips, self.said, both, strict=True):
+            (take,) = document["sources"][clip.tape]["takes"]
+            take["levels"] = {"sound": level, "room": self.levels.room}
+            if marked:
+                take["marks"] = dict(self._marks(clip, line))
+        return document
+
+    def facts(self) -> list[list[str]]:
+        """What to look up before the copy: pairs of a term and its value."""
+        scene = self.scene
+        told = [
+            [name, f"{clip.tape}, {scene.span(clip.in_, clip.out)}: {clip.shot.picture}"]
+            for name, clip in zip(("First take", "Second take"), self.clips, strict=True)
+        ]
+        lasting = scene.lasting(self.end - self.at)
+        return [
+            *told,
+            ["On the edit master", f"{scene.span(self.at, self.end)}, {lasting}"],
+            ["Bench", f"{scene.room}, {scene.rate.label} frames a second"],
+        ]
+
+    def _clip(self, line: str) -> Clip:
+        ms = LEAD + lines()[line].length + TAIL
+        return self.scene.clip(round(ms * self._rate / 1000), TALKS[:3])
+
+    def _begins(self, clip: Clip) -> int:
+        """ms into the tape at which the line begins."""
+        return round(clip.in_ * 1000 / self._rate) + LEAD
+
+    def _marks(self, clip: Clip, line: str) -> Iterator[tuple[str, list[dict[str, Any]]]]:
+        marks = reel(line, begin=self._begins(clip)).marks(self.scene.rate)
+        for name, spans in (("words", marks.words), ("breaths", marks.breaths)):
+            yield name, list(map(Span._asdict, spans))
+
+    @property
+    def _rate(self) -> Fraction:
+        return self.scene.rate.fraction

@@ -23,7 +23,6 @@ KINDS: dict[str, Kind] = {
         PAPER_LEVELS,
         SUMS,
         SPOT_BY_EYE,
-        PUT_IN_ORDER,
         SET_TRACKING,
         SET_SKEW,
         SET_PICTURE_LEVEL,

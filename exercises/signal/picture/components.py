@@ -1,5 +1,6 @@
 """Luma and colour apart, as tape holds them."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -10,6 +11,7 @@ from exercises.signal.patterns.bars import LUMA
 
 BLUE, RED = 2 - 2 * LUMA[2], 2 - 2 * LUMA[0]
 QUARTER = 4  # of a shade
+BAND = 131072  # pixels worked on at a time
 BATCH = 8  # rows multiplied at a time: more, and the library starts threads, which costs more
 
 
@@ -53,37 +55,62 @@ def components(picture: Picture, gain: float = 1.0) -> Components:
     share = coarseness(columns)
     if rows % 2:
         raise ValueError(f"The height of a picture must be even, not {rows}.")
-    luma, colour = _apart(share)
-    pixels = picture.reshape(-1).astype(np.float32)
-    groups = pixels.reshape(rows, -1, 3 * share)
-    lumas = _batched(groups) @ (luma * np.float32(gain))
-    middle = groups[::2, :, 3 * share // 2 - 3 : 3 * share // 2 + 3]
-    differences = middle @ (colour * np.float32(gain))
-    return Components(
-        lumas.reshape(rows, columns).astype(np.int16),
-        np.moveaxis(differences, 2, 0).astype(np.int16, order="C"),
+    parts = Components(
+        np.empty((rows, columns), np.int16), np.empty((2, rows // 2, columns // share), np.int16)
     )
+    for first, last in _bands(rows, columns):
+        half = slice(first // 2, last // 2)
+        groups = picture[first:last].astype(np.float32).reshape(last - first, -1, 3 * share)
+        _take_apart(groups, gain, Components(parts.luma[first:last], parts.colour[:, half]))
+    return parts
+
+
+def _take_apart(groups: Plane, gain: float, into: Components) -> None:
+    luma, colour = _apart(into.share)
+    into.luma[:] = (_batched(groups) @ (luma * np.float32(gain))).reshape(into.luma.shape)
+    middle = slice(3 * into.share // 2 - 3, 3 * into.share // 2 + 3)
+    differences = groups[::2, :, middle] @ (colour * np.float32(gain))
+    into.colour[:] = np.moveaxis(differences, 2, 0)
 
 
 def picture_of(parts: Components) -> Picture:
     """Put together again, between 0 and 255; colour is drawn straight between its columns."""
     rows, columns = parts.luma.shape
-    share = parts.share
-    grey, tinge = _together(share)
-    near = np.empty((rows // 2, columns // share, 7), np.float32)
-    near[..., 6] = 0.5  # so that cutting off the fraction rounds
-    for first, plane in zip((0, 3), parts.colour, strict=True):
+    whole = np.empty((rows, columns, 3), np.uint8)
+    for first, last in _bands(rows, columns):
+        half = slice(first // 2, last // 2)
+        shown = _put_together(Components(parts.luma[first:last], parts.colour[:, half]))
+        whole[first:last] = shown.reshape(last - first, columns, 3)
+    return whole
+
+
+def _put_together(parts: Components) -> Plane:
+    rows, columns = parts.luma.shape
+    grey, tinge = _together(parts.share)
+    luma = parts.luma.astype(np.float32).reshape(rows, -1, parts.share)
+    shown: Plane = (_batched(luma) @ grey).reshape(rows // 2, 2, 3 * columns)
+    shown += (_batched(_neighbours(parts.colour)) @ tinge).reshape(rows // 2, 1, 3 * columns)
+    return np.clip(shown, 0, 255, out=shown)
+
+
+def _neighbours(colour: Quarters) -> Plane:
+    """Rows × columns × 7: each difference before, here and after; and a half, which rounds."""
+    near = np.empty((*colour.shape[1:], 7), np.float32)
+    near[..., 6] = 0.5
+    for first, plane in zip((0, 3), colour, strict=True):
         near[:, 1:, first] = plane[:, :-1]
         near[:, 0, first] = plane[:, 0]
         near[..., first + 1] = plane
         near[:, :-1, first + 2] = plane[:, 1:]
         near[:, -1, first + 2] = plane[:, -1]
-    luma = parts.luma.astype(np.float32).reshape(rows, -1, share)
-    shown = (_batched(luma) @ grey).reshape(rows // 2, 2, 3 * columns)
-    shown += (_batched(near) @ tinge).reshape(rows // 2, 1, 3 * columns)
-    np.clip(shown, 0, 255, out=shown)
-    whole: Picture = shown.astype(np.uint8)
-    return whole.reshape(rows, columns, 3)
+    return near
+
+
+def _bands(rows: int, columns: int) -> Iterator[tuple[int, int]]:
+    """Rows that are worked on at a time, so that what is between stays in the cache."""
+    step = max(2 * BATCH, BAND // columns // (2 * BATCH) * 2 * BATCH)
+    for first in range(0, rows, step):
+        yield first, min(first + step, rows)
 
 
 def _batched(groups: Plane) -> Plane:

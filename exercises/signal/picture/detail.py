@@ -66,11 +66,23 @@ def _blur(plane: Quarters, count: int) -> None:
 
 def _steps(count: int) -> list[int]:
     """To which neighbours, so that the picture stays where it is or half a column before."""
-    far = max(0, count - 1) // 4
     steps: list[int] = []
-    for step in [2] * far + [1] * (count - 4 * far):
+    for step in _sizes(count):
         steps.append(-step if sum(steps) > 0 else step)
     return steps
+
+
+def _sizes(count: int) -> list[int]:
+    """Few means with far neighbours for many with near ones: twice as far is worth four.
+
+    Of each distance there is one at least, and of the near ones two, so that none rings.
+    """
+    sizes = []
+    for step in (8, 4, 2):
+        while count > 1.25 * step * step:
+            sizes.append(step)
+            count -= step * step
+    return sizes + [1] * count
 
 
 def _sum(old: Quarters, new: Quarters, step: int) -> None:

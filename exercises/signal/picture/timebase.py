@@ -15,6 +15,7 @@ from exercises.signal.picture.look import Look
 
 Order = NDArray[np.intp]
 
+LINE_LOCK = 0.45  # of the time that locking takes (common practice: lines before pictures)
 WOBBLE = 0.35  # µs at most
 SEEN = 0.05  # pixels; less than that moves nothing
 
@@ -51,22 +52,30 @@ def errors(look: Look, rows: int, height: int) -> Plane:
 
 
 def shear(settling: float, since: Plane) -> Plane:
-    """µs while the machine locks: the line frequency is off, so that each line comes later."""
-    left = max(0.0, 1 - settling / 0.75)
-    hook = 14 * (1 - settling) * np.exp(since / -45)
-    leaning: Plane = np.float32(0.55 * left * left) * since
-    return leaning + hook.astype(np.float32)
+    """µs while the machine locks: the line frequency is off, so that each line comes later.
+
+    Line lock comes at once, when the heads' speed is near enough; then the top still hooks.
+    """
+    if settling < LINE_LOCK:
+        leaning: Plane = np.float32(0.45 - 0.03 * settling) * since
+        return leaning
+    left = (1 - settling) / (1 - LINE_LOCK)
+    hook: Plane = np.float32(16 * left) * np.exp(since / np.float32(-45))
+    return hook
 
 
 def roll(settling: float | None) -> float:
     """How far the picture stands too low while the machine locks, in whole pictures.
 
-    It slips by little more than one picture a second, so that nothing flashes.
+    Torn, it hangs halfway; then it comes from near by. What rolled through the picture
+    again and again would flash.
     """
     if settling is None:
         return 0.0
-    left = max(0.0, 1 - settling / 0.85)
-    return 1.15 * left * left
+    if settling < LINE_LOCK:
+        return 0.53 - 0.03 * settling / LINE_LOCK
+    left = max(0.0, 1 - (settling - LINE_LOCK) / (0.85 - LINE_LOCK))
+    return float(0.15 * left**1.3)
 
 
 def jitter(lost: Plane, n: int) -> Plane:

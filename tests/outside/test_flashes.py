@@ -1,0 +1,132 @@
+"""Nothing that we can make move flashes three times a second (WCAG 2.3.1)."""
+
+from collections.abc import Callable, Iterator
+from itertools import chain
+from math import sin
+
+import numpy as np
+import pytest
+
+from exercises.signal.arrays import Picture
+from exercises.signal.footage import FOOTAGE, frame
+from exercises.signal.lines import Lines
+from exercises.signal.picture import Look, rendered
+from exercises.signal.viewing import Filmed, Viewing
+from exercises.tape import Bench, Drift, Making, Player, Rate, Recorder, Source, Take, Tape, record
+from exercises.tape.edit import Assemble, Edit, Insert
+from tests.outside.flashes import flashes
+
+RATE = 30
+BENCH = Bench.default(Rate.R25)
+
+
+def blinking(colour: tuple[int, int, int], frames: int) -> Iterator[Picture]:
+    """A whole screen that changes between a colour and black every so many frames."""
+    lit = np.full((480, 640, 3), colour, np.uint8)
+    return (lit * np.uint8(n // frames % 2) for n in range(60))
+
+
+@pytest.mark.parametrize(("frames", "count"), [(3, 5.0), (5, 3.0), (10, 1.5), (15, 1.0)])
+def test_general_flashes_of_a_blinking_screen_are_counted(frames: int, count: float) -> None:
+    """Half a flash is one change; 30 frames a second."""
+    assert flashes(blinking((255, 255, 255), frames), RATE)[0] == count
+
+
+def test_red_flashes_of_a_blinking_red_screen_are_counted() -> None:
+    assert flashes(blinking((255, 0, 0), 5), RATE) == (3.0, 3.0)
+
+
+def test_small_steps_and_small_areas_do_not_count() -> None:
+    dim = (np.full((480, 640, 3), 120 + 10 * (n % 2), np.uint8) for n in range(60))
+    spot = np.zeros((480, 640, 3), np.uint8)
+    spot[96:208, 208:336] = 255
+
+    assert flashes(dim, RATE) == (0.0, 0.0)
+    assert flashes((spot * np.uint8(n % 2) for n in range(60)), RATE) == (0.0, 0.0)
+
+
+@pytest.mark.parametrize("name", FOOTAGE)
+def test_footage_does_not_flash(name: str) -> None:
+    """Every fourth frame of eight seconds."""
+    assert max(flashes((frame(name, n) for n in range(0, 240, 4)), RATE // 4)) < 3
+
+
+@pytest.mark.parametrize("name", FOOTAGE)
+def test_locking_does_not_flash(name: str) -> None:
+    """The quickest locking there is, between a shot before it and what it comes to."""
+    locked = Look(lines=Lines.L625, snr=46, copies=1)
+    before = (frame("keeper", n) for n in range(4))
+    locking = (
+        rendered(frame(name, n), Look(lines=Lines.L625, snr=46, copies=1, settling=n / 25), n)
+        for n in range(25)
+    )
+    after = (rendered(frame(name, n), locked, n) for n in range(25, 36))
+
+    assert max(flashes(chain(before, locking, after), 25)) < 3
+
+
+SNOW = Look(blank=True)
+WANDERING: dict[str, Callable[[int], Look]] = {
+    "snow": lambda n: SNOW,
+    "tracking hunts": lambda n: Look(tracking=55 + 40 * sin(n / 9), snr=43, copies=2),
+    "skew swings": lambda n: Look(skew=8 * sin(n / 7), snr=43, copies=2),
+    "many dropouts": lambda n: Look(dropouts=40, snr=40, copies=4),
+    "level drifts": lambda n: Look(gain=4 * sin(n / 12), snr=43, copies=2),
+}
+
+
+@pytest.mark.parametrize("fault", WANDERING)
+@pytest.mark.parametrize("name", ["turning", "bars"])
+def test_faults_in_motion_do_not_flash(name: str, fault: str) -> None:
+    spoiled = (rendered(frame(name, n), WANDERING[fault](n), n) for n in range(60))
+
+    assert max(flashes(spoiled, RATE)) < 3
+
+
+def spoiled_tape(*edits: Edit) -> Tape:
+    tape = Tape.blank(800).with_pass(0, 300, "black")
+    for index, edit in enumerate(edits):
+        tape = record(tape, edit, BENCH, index)
+    return tape
+
+
+REEL = Source("A", (Take(0, 400), Take(400, 900), Take(900, 1400)))
+FILMED = (Filmed(0, "turning"), Filmed(400, "winch"), Filmed(900, "photograph"))
+BADLY = Making(Player(60, -30, Drift(7, 20, 20)), Recorder("another", 10), picture_gain=30)
+TAPES = {
+    "assembled without run-up": (
+        spoiled_tape(Assemble(REEL, 10, 90, 300), Assemble(REEL, 905, 985, 380)),
+        290,
+    ),
+    "over the joint of two takes": (spoiled_tape(Assemble(REEL, 360, 470, 300)), 290),
+    "flash frames between shots": (
+        spoiled_tape(
+            Insert(REEL, 200, 260, 100, picture=True, sound=True),
+            Insert(REEL, 1100, 1103, 160, picture=True, sound=True),
+            Insert(REEL, 600, 660, 163, picture=True, sound=True),
+            Insert(REEL, 1200, 1202, 180, picture=True, sound=True),
+        ),
+        90,
+    ),
+    "badly made": (
+        spoiled_tape(Insert(REEL, 1050, 1130, 130, picture=True, sound=True, making=BADLY)),
+        120,
+    ),
+    "past its end": (spoiled_tape(Assemble(REEL, 130, 200, 300)), 340),
+}
+
+
+@pytest.mark.parametrize("story", TAPES)
+def test_edits_in_motion_do_not_flash(story: str) -> None:
+    assert max(flashes(viewed(story, "monitor"), 25)) < 3
+
+
+@pytest.mark.parametrize("display", ["underscan", "cross-pulse", "waveform"])
+@pytest.mark.parametrize("story", ["assembled without run-up", "past its end"])
+def test_other_displays_do_not_flash(story: str, display: str) -> None:
+    assert max(flashes(viewed(story, display), 25)) < 3
+
+
+def viewed(story: str, display: str) -> Iterator[Picture]:
+    tape, start = TAPES[story]
+    return Viewing(tape, BENCH, {"A": FILMED}).pictures(start, start + 60, display=display)

@@ -15,10 +15,9 @@ def today_of(person: Person) -> dict[str, Any]:
     """The context of the page; three queries, and one for the cohorts."""
     drills = progress_of(person)
     states = [state_of(drill) for drill in drills]
-    course = [
-        (lesson.slug, [state for state in states if state.lesson == lesson.slug])
-        for lesson in shelf().lessons
-    ]
+    slugs = [lesson.slug for lesson in shelf().lessons]
+    course = [(slug, [state for state in states if state.lesson == slug]) for slug in slugs]
+    course.append(("", [state for state in states if state.lesson not in slugs]))
     step = next_step(course)
     drill = next((each for each in drills if step and each.kind.slug == step.slug), None)
     slug = drill.kind.lesson if drill else step.slug if step else ""

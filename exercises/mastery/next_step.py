@@ -26,22 +26,25 @@ class Step:
 
 
 def next_step(lessons: Sequence[tuple[str, Sequence[DrillState]]]) -> Step | None:
-    """The first thing in the course's order that is not done; None for an empty course.
+    """A drill that went wrong last, or else the first thing in the course's order not done.
 
-    `lessons` gives each lesson's slug and its drills, in order. When everything is complete
-    the drill that was practised least comes back.
+    `lessons` gives each lesson's slug and its drills, in order; drills that no lesson
+    teaches yet stand under "". When everything is complete the drill that was practised
+    least comes back. None for an empty course.
     """
     drills = [drill for _, placed in lessons for drill in placed]
-    for lesson, placed in lessons:
-        for drill in placed:
-            if not is_complete(list(drill.rights)):
-                return towards(lesson, drill)
+    undone = [
+        (lesson, drill)
+        for lesson, placed in lessons
+        for drill in placed
+        if not is_complete(list(drill.rights))
+    ]
+    begun = [(lesson, drill) for lesson, drill in undone if drill.rights and not drill.rights[0]]
+    for lesson, drill in [*begun, *undone]:
+        return towards(lesson, drill)
     if not drills:
-        return (
-            Step(what="lesson", slug=lessons[0][0], why="The course begins here.")
-            if lessons
-            else None
-        )
+        first = next((lesson for lesson, _ in lessons if lesson), None)
+        return Step(what="lesson", slug=first, why="The course begins here.") if first else None
     least = min(drills, key=lambda drill: (len(drill.rights), drill.slug))
     return Step(
         what="drill",
@@ -52,6 +55,8 @@ def next_step(lessons: Sequence[tuple[str, Sequence[DrillState]]]) -> Step | Non
 
 def towards(lesson: str, drill: DrillState) -> Step:
     """Read first, then practise; after a wrong answer, practise again."""
+    if not drill.rights and not lesson:
+        return Step(what="drill", slug=drill.slug, why="You have not tried this drill yet.")
     if not drill.rights:
         return Step(
             what="lesson",

@@ -52,3 +52,13 @@ def test_next_step_without_drills_is_the_first_lesson() -> None:
 
 def test_next_step_of_an_empty_course_is_none() -> None:
     assert next_step([]) is None
+
+
+def test_next_step_is_what_went_wrong_before_what_is_new() -> None:
+    assert place(next_step(course((), (False,)))) == ("drill", "drill-1")
+
+
+def test_next_step_of_a_drill_that_no_lesson_teaches_is_the_drill() -> None:
+    drill = DrillState(slug="sums", title="Sums", lesson="")
+
+    assert place(next_step([("", [drill])])) == ("drill", "sums")

@@ -8,9 +8,11 @@ from exercises.drills.set_picture_level import SET_PICTURE_LEVEL
 from exercises.drills.set_skew import SET_SKEW
 from exercises.drills.set_sound_level import SET_SOUND_LEVEL
 from exercises.drills.set_tracking import SET_TRACKING
+from exercises.drills.spot_by_ear import SPOT_BY_EAR
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
 from exercises.drills.sums import SUMS
+from exercises.drills.watch_it_drift import WATCH_IT_DRIFT
 from exercises.drills.what_plays import WHAT_PLAYS
 from exercises.drills.which_generation import WHICH_GENERATION
 
@@ -23,10 +25,12 @@ KINDS: dict[str, Kind] = {
         PAPER_LEVELS,
         SUMS,
         SPOT_BY_EYE,
+        SPOT_BY_EAR,
         SET_TRACKING,
         SET_SKEW,
         SET_PICTURE_LEVEL,
         SET_SOUND_LEVEL,
+        WATCH_IT_DRIFT,
         WHAT_PLAYS,
         WHICH_GENERATION,
     )

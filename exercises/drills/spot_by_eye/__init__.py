@@ -2,7 +2,7 @@
 
 from exercises.drills.kind import Kind
 from exercises.drills.spot_by_eye.question import make
-from exercises.drills.spot_by_eye.verdict import grade
+from exercises.drills.spotted import grade
 
 SPOT_BY_EYE = Kind(
     slug="spot-by-eye",
@@ -11,7 +11,7 @@ SPOT_BY_EYE = Kind(
     skills=("seeing-a-bad-edit",),
     lesson="assemble-and-insert",
     revision=1,
-    template="drills/spot_by_eye.html",
+    template="drills/spotted.html",
     make=make,
     grade=grade,
 )

@@ -36,6 +36,13 @@ CONDITIONS = {
 }
 
 
+# What is said of a state that has no measurement.
+SENTENCES = {
+    Seen.ROLL: "A machine was not locked there: the picture rolls and leans.",
+    Seen.SNOW: "Nothing plays there: an assemble has wiped it, the pulses too.",
+}
+
+
 class Where(StrEnum):
     BEFORE = "before"
     AFTER = "after"
@@ -59,7 +66,7 @@ def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[Stretch]:
         for each in _found(tape, bench)
         if each.start < end and each.end > start
     )
-    return sorted(within, key=lambda each: (each.start, each.end, each.seen))
+    return sorted(set(within), key=lambda each: (each.start, each.end, each.seen))
 
 
 def _found(tape: Tape, bench: Bench) -> Iterator[Stretch]:

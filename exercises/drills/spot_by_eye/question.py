@@ -11,7 +11,7 @@ from exercises.drills.scene import opening
 from exercises.drills.seen import Screen
 from exercises.drills.spot_by_eye.answers import RULES, asks, revealed, right_answers
 from exercises.drills.spot_by_eye.compared import EXAMPLES, answered, example
-from exercises.drills.spot_by_eye.faults import KINDS, Stretch, stretches
+from exercises.drills.spot_by_eye.faults import KINDS, SENTENCES, Stretch, stretches
 from exercises.drills.spot_by_eye.film import Film
 from exercises.drills.spot_by_eye.form import Form, Showing, showing
 from exercises.drills.spot_by_eye.situations import Situation, drawn
@@ -56,7 +56,7 @@ def question(situation: Situation, film: Film, showing: Showing) -> Question | N
         shown={
             "story": f"{opening(film.scene)} {ASKED[showing.form]}",
             "facts": [["At the cut", film.scene.code(film.cut)], ["Played on", bench(film)]],
-            "pictures": list(range(2 if showing.form is Form.PAIR else 1)),
+            "shows": list(range(2 if showing.form is Form.PAIR else 1)),
         },
         right=right,
         reveals=revealed(right["fault"]),
@@ -102,7 +102,8 @@ def happened(tape: Tape, session_bench: Bench, found: list[Stretch]) -> list[str
         for fault in faults(tape, session_bench)
         if fault.kind in KINDS and KINDS[fault.kind] in seen
     )
-    return [f"{each[:1].upper()}{each[1:]}." for each in told]
+    sentences = [f"{each[:1].upper()}{each[1:]}." for each in told]
+    return sentences or [SENTENCES[each] for each in sorted(seen) if each in SENTENCES]
 
 
 def mapped(session: Session, tape: Tape, film: Film) -> Json:

@@ -1,4 +1,4 @@
-"""How an answer to “spot it by eye” is judged, and what is shown then."""
+"""How a fault that was spotted by eye or ear is judged, and what is shown then."""
 
 from collections.abc import Iterator, Mapping
 from typing import Any
@@ -45,7 +45,7 @@ def _parts(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
 
 
 def _chosen(question: Question, fault: str) -> list[int]:
-    """The picture of the fault that was chosen wrongly."""
+    """What the fault that was chosen wrongly is like."""
     examples: dict[str, int] = question.key["examples"]
     if fault == question.right["fault"] or fault not in examples:
         return []

@@ -1,0 +1,17 @@
+"""Spot it by ear: a clip across an edit. Which fault, or none?"""
+
+from exercises.drills.kind import Kind
+from exercises.drills.spot_by_ear.question import make
+from exercises.drills.spotted import grade
+
+SPOT_BY_EAR = Kind(
+    slug="spot-by-ear",
+    title="Spot it by ear",
+    purpose="The sound across a cut in the film: what is wrong with it?",
+    skills=("hearing-a-bad-edit",),
+    lesson="assemble-and-insert",
+    revision=1,
+    template="drills/spotted.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,72 @@
+"""What can be heard to be wrong, as answers; and which of it the tape model finds."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+from itertools import chain
+
+from exercises.tape import Bench, Condition, Kind, Tape, faults
+from exercises.tape.playback import track_states
+
+
+class Heard(StrEnum):
+    WORD = "clipped-word"
+    BREATH = "extra-breath"
+    JUMP = "level-jump"
+    WEAK = "weak-sound"
+    DISTORTED = "distorted-sound"
+    PAUSES = "noisy-pauses"
+    WAVERS = "wavering-pitch"
+    HOLE = "hole"
+
+
+KINDS = {
+    Kind.CLIPPED_WORD: Heard.WORD,
+    Kind.EXTRA_BREATH: Heard.BREATH,
+    Kind.SOUND_LEVEL_JUMP: Heard.JUMP,
+    Kind.WEAK_SOUND: Heard.WEAK,
+    Kind.DISTORTED_SOUND: Heard.DISTORTED,
+    Kind.NOISY_PAUSES: Heard.PAUSES,
+}
+CONDITIONS = {
+    Condition.NO_CONTROL: Heard.HOLE,
+    Condition.NO_SOUND: Heard.HOLE,
+    Condition.RELOCK: Heard.WAVERS,
+    Condition.UNSETTLED_SOUND: Heard.WAVERS,
+}
+
+
+# What is said of a state that has no measurement.
+SENTENCES = {
+    Heard.WAVERS: "A machine was not locked there, so that the speed of the tape is not steady.",
+    Heard.HOLE: "Nothing plays there: no pulses are on the tape, or no sound was copied.",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """`[start, end)` of the edit master, where one thing is wrong."""
+
+    heard: Heard
+    start: int
+    end: int
+
+
+def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[Stretch]:
+    """All that is wrong with the sound in `[start, end)` of a tape."""
+    within = (
+        Stretch(each.heard, max(each.start, start), min(each.end, end))
+        for each in _found(tape, bench)
+        if each.start < end and each.end > start
+    )
+    return sorted(set(within), key=lambda each: (each.start, each.end, each.heard))
+
+
+def _found(tape: Tape, bench: Bench) -> Iterator[Stretch]:
+    control, _, sound = track_states(tape, bench)
+    for state in chain(control, sound):
+        if state.state in CONDITIONS:
+            yield Stretch(CONDITIONS[state.state], state.start, state.end)
+    for fault in faults(tape, bench):
+        if fault.kind in KINDS:
+            yield Stretch(KINDS[fault.kind], fault.start, fault.end)

@@ -1,0 +1,114 @@
+"""Spot it by ear: two takes of talk and a cut, and the clip that is played across it."""
+
+from collections.abc import Iterator
+from copy import deepcopy
+from dataclasses import asdict
+
+from exercises.drills.asks import Json
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.media import Clip, media
+from exercises.drills.scene import opening
+from exercises.drills.spot_by_ear.answers import FAULT, RULES, revealed, right_answer
+from exercises.drills.spot_by_ear.described import Told
+from exercises.drills.spot_by_ear.faults import KINDS, SENTENCES, Stretch, stretches
+from exercises.drills.spot_by_ear.situations import Situation, drawn
+from exercises.drills.spot_by_ear.talk import Talk
+from exercises.tape import Bench, Session, Tape, faults, read_session, tape_map
+from exercises.tape.faults.wording import sentence
+
+AROUND = 6  # seconds that the map shows
+
+
+def make(seed: int) -> Question:
+    """The first talk drawn from the seed that has one right answer."""
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    draw = Draw(seed)
+    while True:
+        situation, talk = drawn(draw), Talk(draw)
+        clean = deepcopy(talk)
+        situation.spoil(talk)
+        yield question(situation, talk, clean)
+
+
+def question(situation: Situation, talk: Talk, clean: Talk) -> Question | None:
+    document = talk.document()
+    session = read_session(document)
+    tape = session.recorded()
+    found = stretches(tape, session.bench, *talk.window)
+    right = right_answer(found)
+    if right is None or bool(found) is not situation.is_fault:
+        return None
+    rule = RULES[right]
+    return Question(
+        situation=situation.name,
+        skill=rule.skill,
+        asks=(FAULT,),
+        shown={
+            "story": f"{opening(talk.scene)} Below is what is heard across a cut in the interview.",
+            "facts": [
+                ["At the cut", talk.scene.code(talk.cut)],
+                ["It comes", f"{into(talk)} seconds into the clip"],
+                ["Played on", f"{talk.scene.room}, {talk.scene.rate.label} frames a second"],
+            ],
+            "shows": [0],
+        },
+        right={"fault": right},
+        reveals=revealed(right),
+        key={
+            "session": document,
+            "happened": happened(tape, session.bench, found),
+            "map": mapped(session, tape, talk),
+            "caption": f"The edit master around the cut at {talk.scene.code(talk.cut)}",
+            "rule": asdict(rule),
+            "afterwards": [0, 1] if found else [0],
+            "examples": {},
+            "media": media(
+                clip("The sound across the cut", talk, session, tape, found),
+                *([without(clean)] if found else []),
+            ),
+        },
+    )
+
+
+def into(talk: Talk) -> str:
+    """When the cut is heard, in seconds of the clip."""
+    return f"{float((talk.cut - talk.window[0]) / talk.scene.rate.fraction):.1f}"
+
+
+def clip(title: str, talk: Talk, session: Session, tape: Tape, found: list[Stretch]) -> Clip:
+    start, end = talk.window
+    return Clip(
+        title=title,
+        words=Told(talk, session, tape, found).sentences(),
+        session=talk.document(),
+        sounds=talk.sounds,
+        start=start,
+        end=end,
+    )
+
+
+def without(clean: Talk) -> Clip:
+    session = read_session(clean.document())
+    return clip("The same cut, made well", clean, session, session.recorded(), [])
+
+
+def happened(tape: Tape, bench: Bench, found: list[Stretch]) -> list[str]:
+    """What the tape model says of it."""
+    heard = {each.heard for each in found}
+    told = dict.fromkeys(
+        sentence(fault)
+        for fault in faults(tape, bench)
+        if fault.kind in KINDS and KINDS[fault.kind] in heard
+    )
+    sentences = [f"{each[:1].upper()}{each[1:]}." for each in told]
+    return sentences or [SENTENCES[each] for each in sorted(heard) if each in SENTENCES]
+
+
+def mapped(session: Session, tape: Tape, talk: Talk) -> Json:
+    reach = AROUND * session.bench.rate.nominal
+    start, end = talk.cut - reach, talk.cut + reach
+    return tape_map(tape, session.bench, start=start, end=end, marks={"cut": talk.cut}).as_json()

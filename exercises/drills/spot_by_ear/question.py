@@ -17,7 +17,7 @@ from exercises.drills.spot_by_ear.talk import Talk
 from exercises.tape import Bench, Session, Tape, faults, read_session, tape_map
 from exercises.tape.faults.wording import sentence
 
-AROUND = 6  # seconds that the map shows
+AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
 
 
 def make(seed: int) -> Question:
@@ -110,5 +110,5 @@ def happened(tape: Tape, bench: Bench, found: list[Stretch]) -> list[str]:
 
 def mapped(session: Session, tape: Tape, talk: Talk) -> Json:
     reach = AROUND * session.bench.rate.nominal
-    start, end = talk.cut - reach, talk.cut + reach
+    start, end = max(talk.cut - reach, talk.start - reach // 6), min(talk.cut + reach, talk.end)
     return tape_map(tape, session.bench, start=start, end=end, marks={"cut": talk.cut}).as_json()

@@ -18,7 +18,7 @@ from exercises.drills.spot_by_eye.situations import Situation, drawn
 from exercises.tape import Bench, Session, Tape, faults, read_session, tape_map
 from exercises.tape.faults.wording import sentence
 
-AROUND = 6  # seconds of tape on either side of the cut that the map shows
+AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
 
 ASKED = {
     Form.STILL: "One picture of it is below.",
@@ -109,5 +109,5 @@ def happened(tape: Tape, session_bench: Bench, found: list[Stretch]) -> list[str
 def mapped(session: Session, tape: Tape, film: Film) -> Json:
     reach = AROUND * session.bench.rate.nominal
     marks = {"cut": film.cut}
-    start, end = film.cut - reach, film.cut + reach
+    start, end = max(film.cut - reach, film.start - reach // 6), min(film.cut + reach, film.end)
     return tape_map(tape, session.bench, start=start, end=end, marks=marks).as_json()

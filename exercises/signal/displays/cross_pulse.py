@@ -49,8 +49,7 @@ def _in_view(parts: Components, shape: tuple[int, int]) -> Components:
     """Half a line and half a field on, as much as the screen holds."""
     rows, columns = parts.luma.shape
     share = parts.share
-    down = (rows + rows // 2 + (rows - shape[0]) // 2) // 2 * 2
-    across = (columns // 2 + (columns - shape[1]) // 2) // share * share
+    down, across = rows // 4 * 2, columns // 2 // share * share
     row = (np.arange(shape[0]) + down) % rows
     column = (np.arange(shape[1]) + across) % columns
     luma = parts.luma[row[:, None], column]

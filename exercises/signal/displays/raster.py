@@ -59,22 +59,29 @@ def line_columns(lines: Lines, columns: int) -> int:
 
 
 def _half(lines: Lines, row: int, rows: int) -> int:
-    """How many half lines since field sync's equalising pulses began; before them, negative.
+    """How many half lines the middle of a row comes after field sync's first equalising pulse.
 
-    The second field's begin half a line off.
+    That one is in the blanking at the end of the last active row; the second field's is half
+    a line later.
     """
     line = (row - rows) * lines.rows // rows // 2
-    return 2 * line - row % 2 if row >= rows else -10
+    return 2 * line + 1 - row % 2
 
 
 def _line(lines: Lines, since: Plane, half: int) -> tuple[Mask, Mask]:
-    """Where a line is at sync level, and where it has burst."""
-    first = _pulse(lines, half, otherwise=lines.sync)
-    second = _pulse(lines, half + 1, otherwise=0.0)
+    """Where a row is at sync level, and where it has burst.
+
+    It shows the rest of a line that began in the row before, and the start of the next.
+    """
+    began = _pulse(lines, half - 1, otherwise=lines.sync)
+    inside = _pulse(lines, half, otherwise=0.0)
+    ending = _pulse(lines, half + 1, otherwise=lines.sync)
     middle = lines.line / 2
-    low = (since < first) | ((since >= middle) & (since < middle + second))
+    starts = np.arange(since.size) >= np.argmin(since)
+    low = since < np.where(starts, ending, began)
+    low |= ~starts & (since >= middle) & (since < middle + inside)
     coloured = (since >= lines.burst_start) & (since < lines.burst_start + lines.burst)
-    return low, coloured & (first == lines.sync)
+    return low, coloured & (ending == lines.sync)
 
 
 def _pulse(lines: Lines, half: int, *, otherwise: float) -> float:

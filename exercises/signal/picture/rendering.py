@@ -42,9 +42,11 @@ def played(picture: Picture, look: Look, n: int) -> Components:
 
 def signal(look: Look, rows: int) -> Plane | None:
     """How much the heads see of their tracks, by rows; None where they see them whole."""
-    if look.settling is not None:
-        return np.minimum(envelope(rows, look.tracking), servo.seen(look.settling, rows))
-    return envelope(rows, look.tracking) if look.tracking else None
+    tracked = envelope(rows, look.tracking) if look.tracking else None
+    if look.settling is None:
+        return tracked
+    settled = servo.seen(look.settling, rows)
+    return settled if tracked is None else np.minimum(tracked, settled)
 
 
 def shown(parts: Components, look: Look, n: int) -> Components:

@@ -13,7 +13,7 @@ def chatter(n: int, rate: int = 30) -> float:
     if phrase > 2.9:
         return 0.0
     swell = min(1.0, phrase * 5, (2.9 - phrase) * 5)
-    return swell * _syllable(second)
+    return min(1.0, swell * _syllable(second))
 
 
 def within(words: Iterable[tuple[int, int]], n: int, rate: int = 30) -> float:
@@ -21,7 +21,7 @@ def within(words: Iterable[tuple[int, int]], n: int, rate: int = 30) -> float:
     for start, end in words:
         if start <= n < end:
             edge = min(n - start + 1, end - n)
-            return min(1.0, edge / 2) * max(0.25, _syllable(n / rate))
+            return min(1.0, edge / 2) * max(0.25, min(1.0, _syllable(n / rate)))
     return 0.0
 
 

@@ -1,0 +1,106 @@
+"""Spot it by ear: how often there is nothing, what the model says, what the words say."""
+
+from functools import cache
+
+import pytest
+
+from exercises.drills.kind import Question
+from exercises.drills.spot_by_ear.faults import Heard, stretches
+from exercises.drills.spot_by_ear.question import make
+from exercises.drills.spot_by_ear.situations import FAULTS, WELL
+from exercises.drills.spotted import grade
+from exercises.tape import read_session
+
+SEEDS = range(400)
+NAMES = ("clipped", "jump", "weak", "distort", "noisy", "gain", " hole", "fault", "extra")
+
+
+@cache
+def questions() -> tuple[Question, ...]:
+    return tuple(map(make, SEEDS))
+
+
+def words(question: Question) -> str:
+    return " ".join(question.media[0]["words"])
+
+
+def test_a_third_and_more_have_nothing_wrong() -> None:
+    clean = sum(question.right["fault"] == "nothing" for question in questions())
+
+    assert len(SEEDS) / 3 < clean < len(SEEDS) / 2
+
+
+def test_every_fault_and_situation_occurs() -> None:
+    names = {question.situation for question in questions()}
+
+    assert {question.right["fault"] for question in questions()} == {*Heard, "nothing"}
+    assert names == {situation.name for situation in (*FAULTS, *WELL)}
+
+
+def test_right_answer_is_what_the_tape_model_finds_in_the_clip() -> None:
+    for question in questions():
+        clip = question.media[0]
+        session = read_session(clip["session"])
+        found = stretches(session.recorded(), session.bench, clip["start"], clip["end"])
+
+        assert ({each.heard.value for each in found} or {"nothing"}) == {question.right["fault"]}
+
+
+def test_clip_that_was_made_well_has_nothing_wrong() -> None:
+    for question in questions():
+        for clip in question.media[1:]:
+            session = read_session(clip["session"])
+
+            assert stretches(session.recorded(), session.bench, clip["start"], clip["end"]) == []
+
+
+def test_words_name_no_fault() -> None:
+    told = [words(question).lower() for question in questions()]
+
+    assert [name for name in NAMES if any(name in each for each in told)] == []
+
+
+def test_words_are_told_alike_of_faults_and_of_none() -> None:
+    assert {len(question.media[0]["words"]) for question in questions()} == {8}
+
+
+SIGNS = {
+    Heard.WORD: " of its ",
+    Heard.BREATH: "a breath right",
+    Heard.DISTORTED: "parts are rough",
+    Heard.PAUSES: "the room swells",
+    Heard.WAVERS: "The pitch wavers",
+    Heard.HOLE: "Not even the room",
+}
+
+
+@pytest.mark.parametrize(("fault", "sign"), SIGNS.items(), ids=SIGNS)
+def test_fault_and_nothing_else_can_be_told_from_its_words(fault: Heard, sign: str) -> None:
+    signed = [question.right["fault"] for question in questions() if sign in words(question)]
+    right = [question for question in questions() if question.right["fault"] == fault]
+
+    assert right
+    assert signed == [fault] * len(right)
+
+
+@pytest.mark.parametrize(
+    ("fault", "belief"),
+    [
+        (Heard.WORD, "words-can-spare"),
+        (Heard.BREATH, "words-can-spare"),
+        (Heard.DISTORTED, "hotter-is-better"),
+        (Heard.PAUSES, "agc-evens-out"),
+    ],
+)
+def test_hearing_nothing_wrong_reveals_a_belief(fault: Heard, belief: str) -> None:
+    question = next(each for each in questions() if each.right["fault"] == fault)
+
+    assert grade(question, {"fault": "nothing"}).misconceptions == (belief,)
+
+
+def test_feedback_plays_it_beside_the_one_made_well() -> None:
+    question = next(each for each in questions() if each.right["fault"] == Heard.BREATH)
+    verdict = grade(question, {"fault": "nothing"})
+
+    titles = [question.media[number]["title"] for number in verdict.feedback["pictures"]]
+    assert titles == ["The sound across the cut", "The same cut, made well"]

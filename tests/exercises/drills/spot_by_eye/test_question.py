@@ -1,0 +1,133 @@
+"""Spot it by eye: how often there is nothing, what the model says, what the words say."""
+
+from collections import Counter
+from functools import cache
+
+import pytest
+
+from exercises.drills.kind import Question
+from exercises.drills.spot_by_eye.faults import Seen, stretches
+from exercises.drills.spot_by_eye.question import make
+from exercises.drills.spot_by_eye.situations import FAULTS, WELL
+from exercises.drills.spotted import grade
+from exercises.tape import read_session
+
+SEEDS = range(400)
+NAMES = ("tracking", "skew", "flat", "clip", "jump", "flash", "generation", "roll", "snow", "fault")
+
+
+@cache
+def questions() -> tuple[Question, ...]:
+    return tuple(map(make, SEEDS))
+
+
+def asked_words(question: Question) -> str:
+    media = question.media[: len(question.shown["shows"])]
+    return " ".join(word for medium in media for word in medium["words"])
+
+
+def test_a_third_and_more_have_nothing_wrong() -> None:
+    clean = sum(question.right["fault"] == "nothing" for question in questions())
+
+    assert len(SEEDS) / 3 < clean < len(SEEDS) / 2
+
+
+def test_every_fault_and_situation_occurs() -> None:
+    names = {question.situation.rpartition(", ")[0] for question in questions()}
+
+    assert {question.right["fault"] for question in questions()} == {*Seen, "nothing"}
+    assert names == {situation.name for situation in (*FAULTS, *WELL)}
+
+
+def test_every_form_has_faults_and_none() -> None:
+    found = Counter(
+        (
+            question.media[0]["form"],
+            len(question.shown["shows"]),
+            question.right["fault"] == "nothing",
+        )
+        for question in questions()
+    )
+
+    forms = {("still", 1), ("still", 2), ("motion", 1)}
+    assert set(found) == {(*form, clean) for form in forms for clean in (True, False)}
+
+
+def test_right_answer_is_what_the_tape_model_finds_at_the_cut() -> None:
+    for question in questions():
+        session = read_session(question.key["session"])
+        cut = max(edit.at for edit in session.edits)
+        around = stretches(session.recorded(), session.bench, cut - 12, cut + 9)
+        kinds = {each.seen.value for each in around} or {"nothing"}
+
+        if "motion" not in question.situation and "where" not in question.right:
+            assert question.right["fault"] in kinds | {"nothing"}  # one side of the cut is shown
+        else:
+            assert kinds == {question.right["fault"]}
+
+
+def test_words_name_no_fault() -> None:
+    told = [asked_words(question).lower() for question in questions()]
+
+    assert [name for name in NAMES if any(name in words for words in told)] == []
+
+
+def test_words_are_told_alike_of_faults_and_of_none() -> None:
+    """A full stop more would say which it is; where nothing plays there is no more to tell."""
+    counts: dict[bool, set[int]] = {True: set(), False: set()}
+    for question in questions():
+        if question.media[0]["form"] == "still" and question.right["fault"] != "snow":
+            clean = question.right["fault"] == "nothing"
+            counts[clean].add(question.media[0]["words"][0].count(". "))
+
+    assert counts[True] == counts[False] == {5}
+
+
+@pytest.mark.parametrize(
+    ("fault", "sentence"),
+    [
+        (Seen.NOISE_BAND, "White streaks lie across it"),
+        (Seen.BENT, "The top of upright lines lies"),
+        (Seen.CLIPPED, "all alike, without detail"),
+        (Seen.GENERATIONS, "fine detail is soft"),
+        (Seen.SNOW, "No picture: moving grey grain"),
+    ],
+)
+def test_fault_can_be_told_from_its_words(fault: Seen, sentence: str) -> None:
+    found = [question for question in questions() if question.right["fault"] == fault]
+
+    assert found
+    assert [question.situation for question in found if sentence not in asked_words(question)] == []
+
+
+@pytest.mark.parametrize("sentence", ["White streaks lie", "all alike", "is soft", "No picture"])
+def test_clean_pictures_have_none_of_it(sentence: str) -> None:
+    clean = [question for question in questions() if question.right["fault"] == "nothing"]
+
+    assert [each.situation for each in clean if sentence in asked_words(each)] == []
+
+
+def test_feedback_shows_it_beside_the_clean_one_and_the_one_chosen() -> None:
+    question = next(each for each in questions() if each.right["fault"] == Seen.NOISE_BAND)
+    wrong = {**question.right, "fault": Seen.BENT.value}
+
+    verdict = grade(question, wrong)
+
+    titles = [question.media[number]["title"] for number in verdict.feedback["pictures"]]
+    assert titles == ["As it is", "Without the fault", "What you chose looks like this"]
+    assert verdict.misconceptions == ("tracking-skew-swapped",)
+
+
+def test_nothing_wrong_is_shown_beside_the_fault_that_was_chosen() -> None:
+    question = next(each for each in questions() if each.right["fault"] == "nothing")
+    verdict = grade(question, {**question.right, "fault": Seen.ROLL.value})
+
+    titles = [question.media[number]["title"] for number in verdict.feedback["pictures"]]
+    assert titles == ["As it is", "What you chose looks like this"]
+
+
+def test_one_part_right_is_part_of_the_marks() -> None:
+    question = next(each for each in questions() if each.right.get("where") == "after")
+    verdict = grade(question, {**question.right, "where": "before"})
+
+    assert (verdict.right, verdict.score) == (False, 50)

@@ -1,0 +1,63 @@
+"""Pictures in words, held against the pictures themselves."""
+
+import numpy as np
+import pytest
+
+from exercises.drills.described import motion, told
+from exercises.drills.media import Picture
+from exercises.signal.footage import frame
+from exercises.signal.picture import Look, rendered
+
+
+def picture(**look: object) -> Picture:
+    return Picture(scene="grid", frame=3, look=look, display="underscan")
+
+
+def test_plain_picture_has_nothing_of_note() -> None:
+    assert told(Picture(scene="harbour", frame=3, look={"snr": 43.0, "copies": 2})) == (
+        "The harbour at dawn. The brightest parts stand at 100 IRE, with detail in them. "
+        "The grain lies 43 dB under the picture; fine detail is sharp. "
+        "There are no white streaks. Upright lines are straight. "
+        "The picture stands at its right height."
+    )
+
+
+def test_streaks_are_told_where_they_lie() -> None:
+    """Where the rows of the picture itself change most."""
+    clean = frame("black", 0).astype(int)
+    seen = rendered(frame("black", 0), Look(tracking=60), 3).astype(int)
+    rows = np.flatnonzero(np.abs(seen - clean).max(axis=(1, 2)) > 120) * 100 / 480
+    words = told(picture(tracking=60.0, snr=46.0))
+
+    first, last = (int(words.split(each)[1].split()[0]) for each in ("from ", " to "))
+    assert rows.min() == pytest.approx(first, abs=3)
+    assert rows.max() == pytest.approx(last, abs=3)
+
+
+@pytest.mark.parametrize("skew", [6.0, -6.0, 3.0])
+def test_lean_is_told_in_pixels_and_to_its_side(skew: float) -> None:
+    """An upright edge, in the picture itself: its top row against its middle."""
+    upright = np.zeros((480, 640, 3), np.uint8)
+    upright[:, 320:] = 255
+    seen = rendered(upright, Look(skew=skew), 3)[..., 1]
+    edges = [int(np.argmax(seen[row] > 127)) for row in (0, 240)]
+    lean = edges[0] - edges[1]
+
+    side = "right" if lean > 0 else "left"
+    words = told(picture(skew=skew, snr=46.0))
+    told_lean = int(words.split(" pixels")[0].split()[-1])
+    assert told_lean == pytest.approx(abs(lean), abs=1)
+    assert f"of 640 to the {side}." in words
+
+
+def test_white_that_is_lost_is_told_as_lost() -> None:
+    assert "stand at 110 IRE and are all alike" in told(picture(gain=3.0, snr=43.0))
+    assert "stand at 109 IRE, with detail" in told(picture(source=109.0, snr=43.0))
+
+
+def test_pictures_alike_are_told_once() -> None:
+    plain, leaning = picture(snr=43.0), picture(snr=43.0, skew=5.0)
+
+    words = motion([plain, plain, leaning, plain])
+
+    assert [each.split(":")[0] for each in words] == ["Pictures 1 to 2", "Picture 3", "Picture 4"]

@@ -24,7 +24,7 @@ def picture(n: int, size: Size, rate: int = 30) -> Picture:
     return (shown + (230.0 - shown) * hand).astype(np.uint8)
 
 
-@lru_cache(maxsize=2 * SECONDS)
+@lru_cache(maxsize=3)
 def _dial(size: Size, number: int) -> Picture:
     canvas = plain(size, (0.22, 0.24, 0.26))
     lay(canvas, (0.50, 0.52, 0.54), cover(size, _ticks))

@@ -16,7 +16,8 @@ from exercises.signal.scenes.rooms import hut, office
 from exercises.signal.scenes.speech import blink, chatter
 
 BOX = (40.0, 30.0, 600.0, 480.0)
-STEPS = 6  # a mouth is drawn in so many openings, so that a face is drawn once for each
+STEPS = 5  # a mouth is drawn in so many openings, so that a face is drawn once for each
+KEPT = 24  # faces, about 1 MB each at the usual size
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +61,7 @@ def _talking(sitting: Sitting, n: int, size: Size, mouth: float) -> Picture:
     return np.asarray(image)
 
 
-@lru_cache(maxsize=2 * 3 * (STEPS + 1))
+@lru_cache(maxsize=KEPT)
 def _posed(sitting: Sitting, size: Size, mouth: int, lids: int) -> Image.Image:
     relief = Relief(BOX, 2 * size[0] / 640)
     relief.add(head(sitting.person, mouth=mouth / STEPS, blink=lids / 2))

@@ -20,7 +20,7 @@ def soft_noise(size: Size, across: float, down: float, seed: int) -> Plane:
     return np.asarray(smooth) - np.float32(0.5)
 
 
-@lru_cache(maxsize=32)
+@lru_cache(maxsize=6)
 def clouded(
     size: Size, across: float, down: float, *, seed: int, octaves: int = 4, fall: float = 0.5
 ) -> Plane:

@@ -1,7 +1,6 @@
 """Tools on the wall of the hut; a patch of sun creeps over them."""
 
 from functools import lru_cache
-from itertools import pairwise
 from math import sin
 
 import numpy as np
@@ -19,17 +18,13 @@ from exercises.signal.scenes.canvas import (
     tint,
     vignette,
 )
+from exercises.signal.scenes.implements import implements
 from exercises.signal.scenes.light import Light, lit
-from exercises.signal.scenes.relief import Ball, Limb, Relief, Skin, Solid
+from exercises.signal.scenes.relief import Relief
 from exercises.signal.scenes.shapes import Pen, box, cover
 from exercises.signal.scenes.texture import clouded, planks
 
 LIGHT = Light((-0.62, -0.52, 0.60), (1.0, 0.96, 0.88), (0.42, 0.43, 0.46), cast=20)
-STEEL = Skin((0.42, 0.45, 0.48), 0.8, 0.25)
-IRON = Skin((0.20, 0.19, 0.19), 0.5, 0.5)
-WOOD = Skin((0.56, 0.37, 0.20), 0.2, 0.5)
-ROPE = Skin((0.66, 0.56, 0.38), 0.0, 1.6)
-TIN = Skin((0.45, 0.16, 0.12), 0.7, 0.2)
 MOTES = 46
 
 
@@ -65,7 +60,7 @@ def _wall(size: Size) -> tuple[Plane, Plane]:
 
 def _tools(size: Size) -> tuple[Image.Image, Plane]:
     relief = Relief((0, 0, 640, 480), 2 * size[0] / 640)
-    relief.add([*_hammer(), *_saw(), *_spanners(), *_coil(), *_oil_can(), *_pegs()])
+    relief.add(implements())
     image = lit(relief, LIGHT)
     there = np.asarray(image)[..., 3].astype(np.float32) / 255
     flat = cover(size, _blade) + cover(size, box(330, 408, 612, 426))
@@ -74,80 +69,9 @@ def _tools(size: Size) -> tuple[Image.Image, Plane]:
     return image, blurred(np.roll(there, (off, off), (0, 1)), 3.5 * size[0] / 640)
 
 
-def _pegs() -> list[Solid]:
-    return [
-        Limb((x, y, 0), (x, y - 3, 16), (4, 4), WOOD) for x, y in ((92, 96), (236, 92), (520, 90))
-    ]
-
-
-def _hammer() -> list[Solid]:
-    return [
-        Limb((92, 104, 6), (96, 300, 4), (7, 10), WOOD),
-        Limb((52, 108, 8), (122, 108, 8), (16, 15), IRON, soft=1),
-        Limb((48, 108, 8), (38, 108, 8), (19, 19), STEEL, soft=1),
-    ]
-
-
-def _saw() -> list[Solid]:
-    """Its handle; the blade is flat."""
-    return [
-        Limb((196, 118, 6), (244, 104, 6), (12, 12), WOOD, soft=4),
-        Limb((196, 118, 6), (198, 152, 6), (12, 12), WOOD, soft=4),
-        Limb((244, 104, 6), (248, 150, 6), (12, 13), WOOD, soft=4),
-        Limb((198, 152, 6), (248, 150, 6), (10, 10), WOOD, soft=4),
-    ]
-
-
 def _blade(pen: Pen) -> None:
     teeth = [(202 + 25 * part / 40 - 3 * (part % 2), 152 + 240 * part / 40) for part in range(41)]
     pen.polygon([(252, 148), (262, 388), *reversed(teeth)], 255)
-
-
-def _spanners() -> list[Solid]:
-    solids: list[Solid] = []
-    for number, x in enumerate((310, 346, 380)):
-        long, thick = 150 - 24 * number, 7.5 - number
-        top, low = 116.0, 116.0 + long
-        solids += [Limb((x, top, 2), (x, low, 2), (thick, thick), STEEL)]
-        for y, side in ((top, -1), (low, 1)):
-            solids += [
-                Limb((x, y, 3), (x - 11, y + side * 16, 3), (thick, thick * 0.8), STEEL, soft=3),
-                Limb((x, y, 3), (x + 11, y + side * 16, 3), (thick, thick * 0.8), STEEL, soft=3),
-            ]
-    return solids
-
-
-def _coil() -> list[Solid]:
-    around: list[Solid] = []
-    for turn, radius in enumerate((72, 62, 67)):
-        places = [
-            (
-                520 + 0.78 * radius * sin(step / 16 * 6.2832),
-                178 - 1.15 * radius * sin(step / 16 * 6.2832 + 1.5708),
-            )
-            for step in range(17)
-        ]
-        around += [
-            Limb((*start, 3.0 + 3 * turn), (*end, 3.0 + 3 * turn), (6.5, 6.5), ROPE, soft=1)
-            for start, end in pairwise(places)
-        ]
-    return [
-        *around,
-        Limb((520, 92, 14), (516, 122, 14), (7, 7), ROPE),
-        Limb((536, 240, 10), (560, 330, 6), (6, 5), ROPE),
-    ]
-
-
-def _oil_can() -> list[Solid]:
-    return [
-        Ball((400, 378, 4), (44, 34, 30), TIN),
-        Limb((400, 352, 6), (404, 330, 6), (15, 9), TIN, soft=4),
-        Limb((404, 332, 6), (468, 272, 8), (6, 2.6), TIN, soft=2),
-        Limb((362, 372, 8), (352, 336, 8), (5, 5), TIN, soft=3),
-        Limb((352, 336, 8), (392, 336, 8), (5, 5), TIN, soft=3),
-        Limb((540, 404, 4), (540, 356, 4), (26, 26), STEEL, soft=2),
-        Ball((540, 352, 8), (24, 8, 20), IRON, soft=1),
-    ]
 
 
 def _sun(size: Size, n: int) -> Plane:

@@ -12,6 +12,7 @@ from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
+from exercises.shown import token_of
 from tests.answers import right_answer
 
 ClientOf = Callable[[Person], Client]
@@ -21,12 +22,13 @@ ROLES = ("learner", "other learner", "instructor", "other instructor", "administ
 
 @dataclass(frozen=True)
 class World:
-    """One learner with an answer given and a question open; a cohort; its code."""
+    """One learner with an answer given, a question open and a picture shown; a cohort."""
 
     cohort: Cohort
     learner: Person
     attempt: Attempt
     open_token: str
+    picture: str
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -37,6 +39,7 @@ class World:
             "lesson": shelf().lessons[0].slug,
             "attempt": self.attempt.key,
             "open": self.open_token,
+            "picture": self.picture,
             "uid": "no-uid",
             "token": "no-token",
         }
@@ -54,6 +57,7 @@ TABLE = [
     ("drill-ask", "post", "drill", (302, 302, 302, 302, 302, 302)),
     ("drill-answer", "post", "open", (422, 404, 404, 404, 404, 302)),
     ("drill-in-words", "post", "open", (302, 404, 404, 404, 404, 302)),
+    ("shown", "get", "picture", (200, 404, 200, 404, 404, 404)),
     ("shown", "get", "token", (404, 404, 404, 404, 404, 404)),
     ("record", "get", "", (200, 200, 200, 200, 200, 302)),
     ("attempt", "get", "attempt", (200, 404, 404, 404, 404, 302)),
@@ -84,7 +88,8 @@ ADMIN_STATUSES = (302, 302, 302, 302, 200, 302)
 def world(harbour: Cohort, mina: Person) -> World:
     answered = ask(mina, KINDS[DRILL])
     attempt = submit(answered, right_answer(answered))
-    return World(harbour, mina, attempt, ask(mina, KINDS[DRILL]).token)
+    picture = token_of(ask(mina, KINDS["spot-by-eye"]), 0)
+    return World(harbour, mina, attempt, ask(mina, KINDS[DRILL]).token, picture)
 
 
 @pytest.fixture

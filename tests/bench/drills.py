@@ -18,6 +18,8 @@ from exercises.drills.choose_mode.question import candidates as modes
 from exercises.drills.kind import Question
 from exercises.drills.paper_levels.question import candidates as levels
 from exercises.drills.put_in_order.question import candidates as orders
+from exercises.drills.spot_by_ear.question import candidates as heard
+from exercises.drills.spot_by_eye.question import candidates as seen
 from exercises.drills.spot_described.question import candidates as faults
 from exercises.drills.sums.question import candidates as sums
 
@@ -28,6 +30,8 @@ KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "put-in-order": orders,
     "levels-on-paper": levels,
     "sums-on-the-clock": sums,
+    "spot-by-eye": seen,
+    "spot-by-ear": heard,
 }
 
 

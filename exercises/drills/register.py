@@ -1,6 +1,7 @@
 """The kinds of drill, by slug: one line a kind."""
 
 from exercises.drills.choose_mode import CHOOSE_MODE
+from exercises.drills.enough_run_up import ENOUGH_RUN_UP
 from exercises.drills.kind import Kind
 from exercises.drills.paper_levels import PAPER_LEVELS
 from exercises.drills.put_in_order import PUT_IN_ORDER
@@ -33,6 +34,7 @@ KINDS: dict[str, Kind] = {
         WATCH_IT_DRIFT,
         WHAT_PLAYS,
         WHICH_GENERATION,
+        ENOUGH_RUN_UP,
     )
 }
 

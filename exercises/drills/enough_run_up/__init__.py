@@ -1,0 +1,17 @@
+"""Enough run-up? A shot log, and which of its shots can't be edited as they stand there."""
+
+from exercises.drills.enough_run_up.question import make
+from exercises.drills.enough_run_up.verdict import grade
+from exercises.drills.kind import Kind
+
+ENOUGH_RUN_UP = Kind(
+    slug="enough-run-up",
+    title="Enough run-up?",
+    purpose="A shot log before the edit: find the shots that can’t be edited as they are.",
+    skills=("run-up",),
+    lesson="what-is-on-the-tape",
+    revision=1,
+    template="drills/enough_run_up.html",
+    make=make,
+    grade=grade,
+)

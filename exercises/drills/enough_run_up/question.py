@@ -1,0 +1,95 @@
+"""Enough run-up? A shot log, what it says of the edit master, and two asks about it."""
+
+from collections.abc import Collection, Iterator
+from dataclasses import asdict
+
+from exercises.drills import telling_apart
+from exercises.drills.asks import Ask, Json, Moment, Option, Several
+from exercises.drills.draw import Draw
+from exercises.drills.enough_run_up.shotlog import BELIEFS, Entry, Log
+from exercises.drills.enough_run_up.situations import SITUATIONS, Situation, name
+from exercises.drills.enough_run_up.told import told
+from exercises.drills.kind import Question
+from exercises.drills.rules import RUN_UP
+from exercises.drills.scene import Scene, opening
+
+NONE = "none"
+
+
+def make(seed: int) -> Question:
+    """The first log drawn from the seed that tells apart the beliefs it touches."""
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where two beliefs answer alike."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(SITUATIONS), Scene(draw))
+
+
+def question(situation: Situation, scene: Scene) -> Question | None:
+    log = situation(scene)
+    asked = scene.draw.pick([each for each in log.entries if each.on_source < log.lock])
+    believed = telling_apart.told_apart(BELIEFS, lambda beliefs: answer(log, asked, beliefs))
+    if believed is None:
+        return None
+    return Question(
+        situation=name(situation),
+        skill=RUN_UP.skill,
+        asks=asks(log, asked),
+        shown=page(log),
+        right=believed[0][1],
+        reveals={},
+        key={
+            "session": scene.document(),
+            "asked": log.entries.index(asked),
+            "believed": believed,
+            "told": told(log, asked),
+            "rule": asdict(RUN_UP),
+        },
+    )
+
+
+def answer(log: Log, asked: Entry, beliefs: Collection[str]) -> Json:
+    """The true answer, or that of somebody with these beliefs."""
+    bad = [
+        str(number)
+        for number, entry in enumerate(log.entries, 1)
+        if entry.hindered(log.lock, beliefs)
+    ]
+    return {"shots": bad or [NONE], "earliest": log.earliest(asked, beliefs)}
+
+
+def asks(log: Log, asked: Entry) -> tuple[Ask, ...]:
+    number = log.entries.index(asked) + 1
+    return (
+        Several(
+            name="shots",
+            legend="Which shots can’t be edited as they stand in the log? Tick them all.",
+            options=(
+                *(
+                    Option(value=str(number), text=f"{number}: {each.clip.shot.picture}")
+                    for number, each in enumerate(log.entries, 1)
+                ),
+                Option(value=NONE, text="None: all of them can"),
+            ),
+            alone=NONE,
+        ),
+        Moment(
+            name="earliest",
+            legend=f"What is the earliest edit in on {asked.clip.tape} within the take of "
+            f"shot {number}?",
+            rate=log.scene.rate.label,
+        ),
+    )
+
+
+def page(log: Log) -> Json:
+    scene, bench = log.scene, log.session.bench
+    return {
+        "story": f"{opening(scene)} {log.story}",
+        "rows": log.rows(),
+        "bench": f"{scene.room}, {scene.rate.label} frames a second; "
+        f"each machine needs {scene.lasting(bench.lock)} of run-up",
+    }

@@ -1,0 +1,95 @@
+"""A shot log with the place of each shot on the edit master, and what stands in its way."""
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from functools import cached_property
+
+from exercises.drills.asks import Json
+from exercises.drills.scene import Clip, Scene
+from exercises.tape import Session, Tape, read_session, record
+
+NO_SOURCE, NO_MASTER = "no-source-run-up", "no-master-run-up"
+BELIEFS = (NO_SOURCE, NO_MASTER)
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A shot of the log: what is copied, where to, and the run-up there is on either tape."""
+
+    clip: Clip
+    at: int
+    on_source: int
+    on_master: int
+
+    @property
+    def ends_early(self) -> bool:
+        """Whether its take ends before it does."""
+        return self.clip.takes[0][1] < self.clip.out
+
+    def hindered(self, lock: int, beliefs: Collection[str] = ()) -> bool:
+        """Whether it can't be edited as it is, or so somebody with these beliefs thinks."""
+        return (
+            self.ends_early
+            or (self.on_source < lock and NO_SOURCE not in beliefs)
+            or (self.on_master < lock and NO_MASTER not in beliefs)
+        )
+
+
+class Log:
+    """Shots in the order in which they are to be edited, each following the one before."""
+
+    def __init__(self, scene: Scene, *, at: int, assembled: bool) -> None:
+        self.scene = scene
+        self.story = ""
+        self.start = at
+        self._assembled = assembled
+        self._clips: list[Clip] = []
+        self._at = at
+
+    def add(self, clip: Clip) -> None:
+        self._clips.append(clip)
+        if self._assembled:
+            self._at = self.scene.assemble(clip, self._at)
+        else:
+            self._at = self.scene.insert(clip, self._at)
+
+    @cached_property
+    def session(self) -> Session:
+        return read_session(self.scene.document())
+
+    @cached_property
+    def entries(self) -> tuple[Entry, ...]:
+        """The shots, with the run-up that the tape model finds when their turn comes."""
+        tape, found = self.session.master, []
+        for clip, edit in zip(self._clips, self.session.edits, strict=True):
+            found.append(Entry(clip, edit.at, edit.source.run_up(edit.in_), tape.run_up(edit.at)))
+            tape = record(tape, edit, self.session.bench)
+        return tuple(found)
+
+    @property
+    def lock(self) -> int:
+        return self.session.bench.lock
+
+    @cached_property
+    def after(self) -> Tape:
+        """The edit master once all is edited as it stands in the log."""
+        return self.session.recorded()
+
+    def earliest(self, entry: Entry, beliefs: Collection[str] = ()) -> int:
+        """The first frame of its take that can be an edit in."""
+        first = entry.clip.takes[0][0]
+        return first if NO_SOURCE in beliefs else first + self.lock
+
+    def rows(self) -> list[Json]:
+        scene = self.scene
+        return [
+            {
+                "number": number,
+                "tape": entry.clip.tape,
+                "shot": entry.clip.shot.picture,
+                "take": [scene.code(frame) for frame in entry.clip.takes[0]],
+                "edit": [scene.code(entry.clip.in_), scene.code(entry.clip.out)],
+                "at": scene.code(entry.at),
+            }
+            for number, entry in enumerate(self.entries, 1)
+        ]

@@ -1,0 +1,112 @@
+"""Shot logs read again, frame by frame; bad input; partial credit."""
+
+from functools import cache
+
+import pytest
+
+from exercises.drills.asks import AnswerRefused
+from exercises.drills.enough_run_up import ENOUGH_RUN_UP
+from exercises.drills.enough_run_up.situations import SITUATIONS, name
+from exercises.drills.kind import Question
+from exercises.tape import Rate, frame_of
+from tests.exercises.drills.frames import threaded
+
+
+@cache
+def many() -> list[Question]:
+    return [ENOUGH_RUN_UP.make(seed) for seed in range(200)]
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_shots_are_those_that_frame_by_frame_machines_spoil(seed: int) -> None:
+    """A shot that can be edited is there to its last frame and settled from its first."""
+    question = many()[seed]
+    document = question.key["session"]
+    machines = threaded(document)
+    spoilt = []
+    for number, edit in enumerate(document["edits"], 1):
+        frames = range(edit["at"], edit["at"] + edit["out"] - edit["in"])
+        copies = [machines.picture[frame] for frame in frames]
+        if not all(copy and copy[2] for copy in copies):
+            spoilt.append(str(number))
+
+    assert question.right["shots"] == spoilt
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_earliest_edit_in_is_five_seconds_into_the_take(seed: int) -> None:
+    """Read from the log as it is shown; five seconds: common practice."""
+    question = many()[seed]
+    rate = next(rate for rate in Rate if rate.label == question.key["session"]["rate"])
+    row = question.shown["rows"][question.key["asked"]]
+
+    assert question.right["earliest"] == frame_of(row["take"][0], rate) + 5 * rate.nominal
+
+
+def test_every_situation_occurs() -> None:
+    assert {question.situation for question in many()} == {name(each) for each in SITUATIONS}
+
+
+def test_reason_stands_beside_every_shot() -> None:
+    for question in many():
+        bad = {
+            str(number)
+            for number, why in enumerate(question.key["told"]["why"], 1)
+            if not why.startswith("It can")
+        }
+
+        assert bad == set(question.right["shots"])
+
+
+def test_some_takes_end_early() -> None:
+    early = ["before the edit out" in " ".join(q.key["told"]["why"]) for q in many()]
+
+    assert 20 < sum(early) < 180
+
+
+@pytest.mark.parametrize(
+    ("shots", "score"),
+    [
+        (lambda bad, good: bad, 100),
+        (lambda bad, good: bad[:1], 50 + round(50 / 3)),
+        (lambda bad, good: bad + good[:1], 50 + round(100 / 3)),
+        (lambda bad, good: good, 50),
+        (lambda bad, good: ["none"], 50),
+    ],
+)
+def test_wrong_ticks_take_from_right_ones(shots, score: int) -> None:  # type: ignore[no-untyped-def]
+    question = next(q for q in many() if len(q.right["shots"]) == 3)
+    bad = question.right["shots"]
+    good = [str(n) for n in range(1, len(question.shown["rows"]) + 1) if str(n) not in bad]
+    verdict = ENOUGH_RUN_UP.grade(question, dict(question.right) | {"shots": shots(bad, good)})
+
+    assert (verdict.right, verdict.score) == (score == 100, score)
+
+
+@pytest.mark.parametrize(
+    ("name", "typed", "sentence"),
+    [
+        ("shots", [], "Tick at least one. Nothing has been recorded yet."),
+        ("shots", ["1", "none"], "Tick either “None: all of them can” or others, not both."),
+        ("shots", ["99"], "That is not one of the answers. Choose one of those below."),
+        ("shots", ["x" * 10_000], "That is not one of the answers. Choose one of those below."),
+        ("earliest", [""], "Give a time code. Nothing has been recorded yet."),
+        ("earliest", ["00:00:61:00"], "00:00:61:00 does not exist: the last label is"),
+        ("earliest", ["5 s"], "'5 s' is not time code: write HH:MM:SS:FF."),
+        ("earliest", ["x" * 10_000], "'xxxxx"),
+    ],
+)
+def test_bad_answer_is_refused_with_a_sentence(name: str, typed: list[str], sentence: str) -> None:
+    ask = next(ask for ask in many()[0].asks if ask.name == name)
+
+    with pytest.raises(AnswerRefused) as refusal:
+        ask.read(typed)
+
+    assert str(refusal.value).startswith(sentence)
+    assert len(str(refusal.value)) < 120
+
+
+def test_shot_ticked_twice_counts_once() -> None:
+    ask = many()[0].asks[0]
+
+    assert ask.read(["2", "1", "2"]) == ["1", "2"]

@@ -389,9 +389,3 @@ WELL_HEARD = Rule(
     lesson="what-an-edit-is",
     section="cuts-only",
 )
-COPY_COSTS = Rule(
-    text="Each copy is a generation older than what it was copied from, and noisier.",
-    skill="what-a-copy-is",
-    lesson="what-an-edit-is",
-    section="generation",
-)

@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
+from exercises.drills.can_this_bench.question import candidates as effects
 from exercises.drills.choose_mode.question import candidates as modes
 from exercises.drills.kind import Question
 from exercises.drills.paper_levels.question import candidates as levels
@@ -28,6 +29,7 @@ KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "choose-the-mode": modes,
     "spot-the-bad-edit": faults,
     "put-in-order": orders,
+    "can-this-bench": effects,
     "levels-on-paper": levels,
     "sums-on-the-clock": sums,
     "spot-by-eye": seen,

@@ -1,0 +1,24 @@
+"""Can this bench do it? What two machines can do, how, or what to propose instead."""
+
+from exercises.drills.can_this_bench.question import make
+from exercises.drills.can_this_bench.verdict import grade
+from exercises.drills.kind import Kind
+
+CAN_THIS_BENCH = Kind(
+    slug="can-this-bench",
+    title="Can this bench do it?",
+    purpose="An effect is asked for: can it be done, how, or what do you propose instead?",
+    skills=(
+        "what-the-bench-cant-do",
+        "replacing-inside-it",
+        "tracks-and-pulses",
+        "player-set-up",
+        "recorder-set-up",
+        "what-a-copy-is",
+    ),
+    lesson="what-an-edit-is",
+    revision=1,
+    template="drills/reply.html",
+    make=make,
+    grade=grade,
+)

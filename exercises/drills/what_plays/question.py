@@ -63,6 +63,7 @@ def page(sitting: Sitting) -> Json:
     found = tape_map(sitting.before, bench, start=start, end=end, marks=marks, faults=False)
     return {
         "story": f"{opening(scene)} {sitting.story}",
+        "lies": sitting.lies(),
         "edits": sitting.told(),
         "bench": f"{scene.room}, {scene.rate.label} frames a second, "
         f"pre-roll {scene.lasting(bench.lock)}; past an assemble the recorder wipes "

@@ -47,11 +47,13 @@ class Sitting:
         self.jobs: list[Job] = []
         self.shots: dict[str, list[Clip]] = {}
         self.places: list[int] = []
+        self.laid: list[tuple[Clip, int]] = []
         self._past = 0
 
     def found(self, clip: Clip, at: int, mode: Mode) -> int:
         """An edit from before the sitting; the frame where it ends."""
         self._past += 1
+        self.laid.append((clip, at))
         return self._add(clip, at, mode)
 
     def lay(
@@ -127,6 +129,13 @@ class Sitting:
                 return clip.shot
         return Shot("black", "silence")
 
+    def lies(self) -> list[list[str]]:
+        """What was found on the edit master: where each shot begins and ends, and what it is."""
+        return [
+            [self.scene.code(at), self.scene.code(at + clip.length), clip.tape, _told_shot(clip)]
+            for clip, at in self.laid
+        ]
+
     def told(self) -> list[Json]:
         """The edits in words."""
         return [self._told(job) for job in self.jobs]
@@ -136,8 +145,12 @@ class Sitting:
         return {
             "mode": MODES[job.mode],
             "where": scene.span(job.at, job.end),
-            "what": begun(f"{clip.shot.picture}, with {clip.shot.sound}."),
+            "what": f"{_told_shot(clip)}.",
             "purpose": job.purpose,
             "source": f"{clip.tape}, {scene.span(clip.in_, clip.out)}; "
             f"the take there runs {listed([scene.span(*take) for take in clip.takes])}",
         }
+
+
+def _told_shot(clip: Clip) -> str:
+    return begun(f"{clip.shot.picture}, with {clip.shot.sound}")

@@ -27,7 +27,7 @@ def asks(segments: Sequence[Segment], asked: Segment, on: str) -> tuple[Ask, ...
         ),
         Amount(
             name="noise",
-            legend=f"What is the signal-to-noise of {asked.shot.picture} there?",
+            legend=f"What is the signal-to-noise of {asked.shot.picture} there, to one decimal?",
             unit="dB",
             least=0,
             most=99,

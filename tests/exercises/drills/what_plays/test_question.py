@@ -13,6 +13,7 @@ from exercises.drills.kind import Question
 from exercises.drills.what_plays import WHAT_PLAYS
 from exercises.drills.what_plays.question import candidates
 from exercises.drills.what_plays.situations import SITUATIONS, name
+from exercises.tape import Rate, label
 from tests.exercises.drills.frames import Machines, threaded
 
 FAULTS = ("no-pulses", "rolls", "unsteady", "no-picture", "no-sound")
@@ -73,6 +74,21 @@ def test_stretches_that_play_alike_are_copied_from_one_tape(seed: int) -> None:
     ):
         if answer not in FAULTS:
             assert len({copied(machines, frame) for frame in range(*stretch)}) == 1
+
+
+def test_page_says_what_lies_where_before_the_edits() -> None:
+    for question in many():
+        past = question.key["session"]["edits"][: question.key["past"]]
+        rate = next(rate for rate in Rate if rate.label == question.key["session"]["rate"])
+
+        assert [row[:3] for row in question.shown["lies"]] == [
+            [
+                label(edit["at"], rate),
+                label(edit["at"] + edit["out"] - edit["in"], rate),
+                edit["source"],
+            ]
+            for edit in past
+        ]
 
 
 def test_stretches_are_eight_to_twelve() -> None:

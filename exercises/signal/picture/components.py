@@ -11,6 +11,8 @@ from exercises.signal.patterns.bars import LUMA
 
 BLUE, RED = 2 - 2 * LUMA[2], 2 - 2 * LUMA[0]
 QUARTER = 4  # of a shade
+LOWEST, HIGHEST = -512, 1532  # of luma, and of colour either way: their difference times
+MOST_COLOUR = 1000  # 16 fits 16 bits
 BAND = 131072  # pixels worked on at a time
 BATCH = 8  # rows multiplied at a time: more, and the library starts threads, which costs more
 
@@ -26,6 +28,11 @@ class Components:
 
     luma: Quarters
     colour: Quarters
+
+    def limit(self) -> None:
+        """To what later stages can work with; no screen shows so much."""
+        np.clip(self.luma, LOWEST, HIGHEST, out=self.luma)
+        np.clip(self.colour, -MOST_COLOUR, MOST_COLOUR, out=self.colour)
 
     @property
     def share(self) -> int:

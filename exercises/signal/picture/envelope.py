@@ -11,7 +11,6 @@ from exercises.signal.picture.tiles import DENSITIES, placed, snowy, streaked, w
 from exercises.tape.geometry import envelope_loss
 
 BOW = 0.22  # of a track: how far a track laid by another machine strays (common practice)
-LOWEST, HIGHEST = -512, 1532  # quarters: their difference times 16 fits 16 bits
 HELD = 0.32  # of the signal: 10 dB down, the limiter holds it no more
 
 
@@ -57,7 +56,7 @@ def lose_carrier(parts: Components, seen: Plane, n: int) -> None:
     if dead.size:
         snow = window(snowy(rows, columns), rows, columns, placed(n, 4))[weak[dead]]
         luma[dead] += (snow - luma[dead]) * _eighths(gone[dead]) >> 3
-    parts.luma[weak] = np.clip(luma, LOWEST, HIGHEST, out=luma)
+    parts.luma[weak] = luma
     pairs = np.flatnonzero(seen[::2] < HELD)
     kept = _eighths(np.clip(1.6 * seen[::2][pairs] / HELD - 0.4, 0, 1))
     parts.colour[:, pairs] = parts.colour[:, pairs] * kept >> 3

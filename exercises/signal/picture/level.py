@@ -12,10 +12,13 @@ from exercises.signal.picture.look import Look
 CEILING = 110.0  # IRE that a recorder clips at (common practice)
 FLOOR = 0.0  # and at blanking
 WHITE = 255 * QUARTER
+LOUDEST = 30.0  # dB: a white times that fits 16 bits
+SATURATED = 640  # quarters of a colour difference that a recorder takes (common practice)
 
 
 def factor(decibels: float) -> float:
-    return float(10 ** (decibels / 20))
+    """From ``LOUDEST`` on all that is not black is as white as can be."""
+    return float(10 ** (min(decibels, LOUDEST) / 20))
 
 
 def levelled(picture: Picture, look: Look) -> Components:
@@ -29,7 +32,7 @@ def levelled(picture: Picture, look: Look) -> Components:
     parts = _amplified(picture, replace(look, pedestal=0), source)
     again = parts.luma * gain + _offset(look, gain)
     parts.luma[:] = np.clip(again, *_bounds(look.lines))
-    parts.colour[:] = parts.colour * gain
+    parts.colour[:] = np.clip(parts.colour * gain, -SATURATED, SATURATED)
     return parts
 
 
@@ -39,6 +42,7 @@ def _amplified(picture: Picture, look: Look, gain: float) -> Components:
         luma = parts.luma
         luma += np.int16(round(_offset(look, gain)))
         np.clip(luma, *_bounds(look.lines), out=luma)
+        np.clip(parts.colour, -SATURATED, SATURATED, out=parts.colour)
     return parts
 
 

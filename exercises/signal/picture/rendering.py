@@ -37,6 +37,7 @@ def played(picture: Picture, look: Look, n: int) -> Components:
         lose_carrier(parts, seen, n)
     if look.dropouts:
         drop_out(parts, look, n)
+    parts.limit()
     return parts
 
 

@@ -9,7 +9,7 @@ from exercises.signal.picture.look import Look
 from exercises.tape import Bench, Laid, Player, Pulses, Rate, Run, Tape
 from exercises.tape.drift import Adjustment, adjustments
 from exercises.tape.faults.meter import Meter
-from exercises.tape.levels import automatic_white, decibels
+from exercises.tape.levels import REACH, automatic_white, decibels
 
 STARTLED = 12  # frames that a picture is disturbed where another recorder's tracks begin
 HALFWAY = 0.6  # how far the machine is from being locked there (common practice)
@@ -83,9 +83,10 @@ class Seeing:
 def _levels(white: int, laid: Laid) -> tuple[float, float]:
     """IRE of the source's white, and the gain that it was copied with, in dB."""
     gain = laid.made.making.picture_gain
-    if gain is None:
-        return white, decibels(automatic_white(white) / white) / 10
-    return white, gain / 10
+    if gain is not None:
+        return white, gain / 10
+    lifted = decibels(automatic_white(white) / white) if white else REACH
+    return white, lifted / 10
 
 
 def _worse(one: int, other: int) -> float:

@@ -9,6 +9,7 @@ from exercises.signal.arrays import Picture, Plane
 from exercises.signal.footage import frame
 from exercises.signal.lines import Lines
 from exercises.signal.picture import CLEAN, Look, rendered
+from exercises.signal.picture.rendering import played
 from exercises.tape.levels import gained
 
 GREY = np.full((480, 640, 3), 128, np.uint8)
@@ -166,3 +167,32 @@ def test_locked_picture_stands_where_it_belongs() -> None:
     clean = frame("grid", 0)
 
     assert np.abs(rendered(clean, Look(settling=0.999), 0).astype(int) - clean).mean() < 1
+
+
+@pytest.mark.parametrize("lines", Lines)
+@pytest.mark.parametrize("tracking", [0, 55])
+def test_most_that_a_document_can_ask_for_wraps_nothing_round(lines: Lines, tracking: int) -> None:
+    """Signal-to-noise of 10 dB, 20 µs of skew, sixty decibels: bright stays bright."""
+    grey = np.full((lines.rows, lines.size[0], 3), 128, np.uint8)
+    noisy = luma(rendered(grey, Look(lines=lines, snr=10, skew=20, tracking=tracking), 1))
+    burnt = luma(rendered(grey, Look(lines=lines, gain=60, skew=-20, copies=30), 1))
+
+    assert noisy[100:200, 300:].mean() == pytest.approx(128, abs=12)
+    assert burnt[200:400, :400].min() > 250
+    assert rendered(grey, Look(lines=lines, source=0, gain=-60), 1).max() == 0
+
+
+def test_saturated_colour_at_full_gain_stays_itself() -> None:
+    blue = np.full((480, 640, 3), (0, 0, 255), np.uint8)
+    shown = rendered(blue, Look(gain=60, snr=10, skew=9, copies=9), 1)[200:300].astype(int)
+
+    assert (shown[..., 2] >= shown[..., 0]).mean() > 0.95
+
+
+def test_what_the_heads_give_is_never_more_than_later_stages_can_take() -> None:
+    """Differences of it times 16 must fit 16 bits."""
+    white = np.full((480, 640, 3), (255, 255, 255), np.uint8)
+    parts = played(white, Look(gain=60, snr=10, tracking=58, dropouts=9), 1)
+
+    assert 16 * (int(parts.luma.max()) - int(parts.luma.min())) < 2**15
+    assert 16 * (int(parts.colour.max()) - int(parts.colour.min())) < 2**15

@@ -90,6 +90,7 @@ def test_wandering_adjustment_is_that_of_its_second() -> None:
         (100, None, 0.0),
         (80, None, 1.94),
         (30, None, 6.0),
+        (0, None, 6.0),
     ],
 )
 def test_levels_are_the_sources_and_the_knobs(

@@ -6,7 +6,7 @@ where the heads change over can be looked at.
 
 import numpy as np
 
-from exercises.signal.arrays import Picture, Plane
+from exercises.signal.arrays import Picture, Plane, Quarters
 from exercises.signal.displays.raster import Raster, raster
 from exercises.signal.lines import Lines
 from exercises.signal.picture import Look
@@ -35,13 +35,13 @@ def _lifted(whole: Raster, lines: Lines, late: Plane) -> Components:
     shade = (whole.level - lines.sync_tip) * (DIMMED * QUARTER / (100 - lines.sync_tip))
     colour = whole.colour.copy()
     colour[0] += TINGE * whole.burst.reshape(rows // 2, 2, -1, share).mean(axis=(1, 3))
-    planes = [_round(plane) for plane in (shade, *(QUARTER * colour))]
-    luma = shifted(planes[0], late, columns)
-    blue, red = (shifted(plane, late[::2] / share, columns // share) for plane in planes[1:])
-    return Components(luma, np.stack((blue, red)))
+    return Components(
+        shifted(_rounded(shade), late, columns),
+        shifted(_rounded(QUARTER * colour), late[::2] / share, columns // share),
+    )
 
 
-def _round(plane: Plane) -> np.ndarray[tuple[int, ...], np.dtype[np.int16]]:
+def _rounded(plane: Plane) -> Quarters:
     return np.rint(plane).astype(np.int16)
 
 

@@ -94,9 +94,8 @@ def put(parts: Components, late: Plane, lines: Lines, order: Order | None = None
     period = round(lines.pixels(lines.line, columns))
     parts.luma[:] = shifted(parts.luma, pixels, period, order)
     pairs = None if order is None else order[::2] // 2
-    for plane in parts.colour:
-        moved = pixels[::2] / parts.share
-        plane[:] = shifted(plane, moved, round(period / parts.share), pairs)
+    moved = pixels[::2] / parts.share
+    parts.colour[:] = shifted(parts.colour, moved, round(period / parts.share), pairs)
 
 
 def rolled(look: Look, rows: int) -> Order | None:
@@ -116,35 +115,36 @@ def shifted(plane: Quarters, pixels: Plane, period: int, order: Order | None = N
     """Rows moved right by so many pixels each, to a sixteenth; what leaves comes back.
 
     Between the end of a line and the start of the next lies blanking, up to ``period``.
+    ``plane`` is rows × columns, or several of them that are moved alike.
     """
-    rows, columns = plane.shape
+    rows, columns = plane.shape[-2:]
     wide, start = _widened(plane, pixels, period)
     which = np.arange(rows) if order is None else order
     if order is not None:
         start = start[order]
     whole = np.floor(start).astype(np.intp)
-    taken = sliding_window_view(wide, columns + 1, axis=1)[which, whole]
-    moved: Quarters = taken[:, 1:] - taken[:, :-1]
+    taken = sliding_window_view(wide, columns + 1, axis=-1)[..., which, whole, :]
+    moved: Quarters = taken[..., 1:] - taken[..., :-1]
     moved *= np.rint(16 * (start - whole)).astype(np.int16)[:, None]
     moved >>= 4
-    moved += taken[:, :-1]
+    moved += taken[..., :-1]
     return moved
 
 
 def _widened(plane: Quarters, pixels: Plane, period: int) -> tuple[Quarters, Plane]:
     """Rows with room on both sides, blank ones after them, and where each moved row starts."""
-    rows, columns = plane.shape
+    rows, columns = plane.shape[-2:]
     room = int(np.abs(pixels).max()) + 2
     if room <= period - columns:
-        wide = np.empty((pixels.size, columns + 2 * room), np.int16)
-        wide[:, :room] = wide[:, -room:] = 0
-        wide[:rows, room : room + columns] = plane
+        wide = np.empty((*plane.shape[:-2], pixels.size, columns + 2 * room), np.int16)
+        wide[..., :room] = wide[..., -room:] = 0
+        wide[..., :rows, room : room + columns] = plane
         start = room - pixels
     else:
-        wide = np.empty((pixels.size, period + columns + 1), np.int16)
-        wide[:, columns:period] = wide[:, -1:] = 0
-        wide[:rows, :columns] = plane
-        wide[:rows, period : period + columns] = plane
+        wide = np.empty((*plane.shape[:-2], pixels.size, period + columns + 1), np.int16)
+        wide[..., columns:period] = wide[..., -1:] = 0
+        wide[..., :rows, :columns] = plane
+        wide[..., :rows, period : period + columns] = plane
         start = np.minimum((-pixels) % period, np.float32(period - 0.001))
-    wide[rows:] = 0
+    wide[..., rows:, :] = 0
     return wide, start

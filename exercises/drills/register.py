@@ -1,6 +1,7 @@
 """The kinds of drill, by slug: one line a kind."""
 
 from exercises.drills.can_this_bench import CAN_THIS_BENCH
+from exercises.drills.care import CARE
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.enough_run_up import ENOUGH_RUN_UP
 from exercises.drills.kind import Kind
@@ -23,6 +24,7 @@ KINDS: dict[str, Kind] = {
         CHOOSE_MODE,
         SPOT_DESCRIBED,
         PUT_IN_ORDER,
+        CARE,
         CAN_THIS_BENCH,
         PAPER_LEVELS,
         SUMS,

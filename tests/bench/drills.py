@@ -15,6 +15,7 @@ from typing import Any
 
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.can_this_bench.question import candidates as effects
+from exercises.drills.care.question import candidates as care
 from exercises.drills.choose_mode.question import candidates as modes
 from exercises.drills.kind import Question
 from exercises.drills.paper_levels.question import candidates as levels
@@ -29,6 +30,7 @@ KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "choose-the-mode": modes,
     "spot-the-bad-edit": faults,
     "put-in-order": orders,
+    "care-and-safety": care,
     "can-this-bench": effects,
     "levels-on-paper": levels,
     "sums-on-the-clock": sums,

@@ -1,0 +1,17 @@
+"""Care and safety: people first, then machines and tape."""
+
+from exercises.drills.care.question import make
+from exercises.drills.care.verdict import grade
+from exercises.drills.kind import Kind
+
+CARE = Kind(
+    slug="care-and-safety",
+    title="Care and safety",
+    purpose="Heat, damp, magnets, solvents, mains and lifting: what do you do?",
+    skills=("care-and-safety",),
+    lesson="",
+    revision=1,
+    template="drills/reply.html",
+    make=make,
+    grade=grade,
+)

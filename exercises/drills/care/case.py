@@ -1,0 +1,28 @@
+"""A situation with people, machines and tape: four things to do, one of them right."""
+
+from dataclasses import dataclass
+
+from exercises.drills.rules import Rule
+
+LOCAL = "The workshop’s own rules and the maker’s instructions come first."
+LICENSED = "What is behind a cover, and all mains wiring, is for licensed people only."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Case:
+    """`wrong` gives three other answers with the reason against each.
+
+    `source` says where the figures come from, or that it is common practice.
+    """
+
+    story: str
+    wish: str
+    right: str
+    because: str
+    wrong: dict[str, str]
+    rule: Rule
+    source: str = "common practice"
+    caution: str = LOCAL
+
+    def texts(self) -> list[str]:
+        return [self.right, *self.wrong]

@@ -1,0 +1,65 @@
+"""Care and safety: a situation, and what to do."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import asdict
+
+from exercises.drills.asks import Choice, Option
+from exercises.drills.care import climate, people, tapes
+from exercises.drills.care.case import Case
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.phrases import begun
+from exercises.drills.scene import Scene, opening
+
+SITUATIONS: tuple[Callable[[Scene], Case], ...] = (
+    climate.cold_tape,
+    climate.edit_room,
+    climate.some_years,
+    climate.ten_years_or_more,
+    people.cleaning_heads,
+    people.vapour,
+    people.spilt_tea,
+    people.dead_machine,
+    people.heavy_recorder,
+    people.turning_drum,
+    tapes.headphones,
+    tapes.on_the_loudspeaker,
+    tapes.slack_loop,
+    tapes.end_of_the_day,
+    tapes.dusty_floor,
+)
+
+
+def make(seed: int) -> Question:
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where two answers are the same."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(SITUATIONS), Scene(draw))
+
+
+def question(situation: Callable[[Scene], Case], scene: Scene) -> Question | None:
+    case = situation(scene)
+    texts = scene.draw.shuffled(case.texts())
+    if len(set(texts)) < len(texts):
+        return None
+    letters = dict(zip(texts, "abcd", strict=True))
+    options = tuple(Option(value=letter, text=begun(text)) for text, letter in letters.items())
+    return Question(
+        situation=situation.__name__.replace("_", "-"),
+        skill=case.rule.skill,
+        asks=(Choice(name="reply", legend="What is right?", options=options),),
+        shown={"story": f"{opening(scene)} {case.story}", "wish": case.wish},
+        right={"reply": letters[case.right]},
+        reveals={},
+        key={
+            "whys": {letters[text]: why for text, why in case.wrong.items()},
+            "because": case.because,
+            "caution": case.caution,
+            "source": case.source,
+            "rule": asdict(case.rule),
+        },
+    )

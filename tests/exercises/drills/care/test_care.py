@@ -1,0 +1,46 @@
+import pytest
+
+from exercises.drills.care.climate import KEEPING, OPERATING, STORING, Air, clock
+from exercises.drills.care.question import SITUATIONS, make
+from exercises.drills.care.verdict import grade
+
+
+def test_every_situation_occurs() -> None:
+    names = {each.__name__.replace("_", "-") for each in SITUATIONS}
+
+    assert {make(seed).situation for seed in range(400)} == names
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_feedback_names_source_and_caution_and_why_not(seed: int) -> None:
+    question = make(seed)
+    for answer in question.asks[0].every():
+        verdict = grade(question, {"reply": answer})
+        told = verdict.feedback
+
+        assert all((told["source"], told["caution"], told["why"]))
+        assert bool(told["why_not"]) is not verdict.right
+
+
+@pytest.mark.parametrize(
+    ("air", "warmth", "damp", "fault"),
+    [
+        (OPERATING, 17, 30, ""),
+        (OPERATING, 25, 70, ""),
+        (OPERATING, 26, 50, "warm"),
+        (OPERATING, 16, 50, "cold"),
+        (OPERATING, 20, 71, "damp"),
+        (OPERATING, 20, 29, "dry"),
+        (STORING, 23, 55, ""),
+        (STORING, 23, 56, "damp"),
+        (KEEPING, 23, 20, ""),
+        (KEEPING, 24, 30, "warm"),
+    ],
+)
+def test_limits_of_air_belong_to_it(air: Air, warmth: int, damp: int, fault: str) -> None:
+    assert air.fault(warmth, damp) == fault
+
+
+@pytest.mark.parametrize(("minutes", "text"), [(45, "45 min"), (60, "1 h"), (90, "1 h 30 min")])
+def test_minutes_in_words(minutes: int, text: str) -> None:
+    assert clock(minutes) == text

@@ -5,6 +5,7 @@ from exercises.drills.care import CARE
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.enough_run_up import ENOUGH_RUN_UP
 from exercises.drills.kind import Kind
+from exercises.drills.mend_it import MEND_IT
 from exercises.drills.paper_levels import PAPER_LEVELS
 from exercises.drills.put_in_order import PUT_IN_ORDER
 from exercises.drills.set_picture_level import SET_PICTURE_LEVEL
@@ -37,6 +38,7 @@ KINDS: dict[str, Kind] = {
         WHAT_PLAYS,
         WHICH_GENERATION,
         ENOUGH_RUN_UP,
+        MEND_IT,
     )
 }
 

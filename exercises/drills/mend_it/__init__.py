@@ -1,0 +1,17 @@
+"""Mend it: a spoilt edit master, and the recordings that put it right."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.mend_it.question import make
+from exercises.drills.mend_it.verdict import grade
+
+MEND_IT = Kind(
+    slug="mend-it",
+    title="Mend it",
+    purpose="A spoilt edit master: choose up to three recordings that put it right.",
+    skills=("continuing-a-master", "replacing-inside-it", "run-up", "tracks-and-pulses"),
+    lesson="assemble-and-insert",
+    revision=1,
+    template="drills/mend_it.html",
+    make=make,
+    grade=grade,
+)

@@ -1,0 +1,111 @@
+"""Mend it: what happened to a film, what it should be, and rows for the recordings."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import asdict
+
+from exercises.drills.asks import Column, Json, Option, Table
+from exercises.drills.change import Mode
+from exercises.drills.draw import Draw
+from exercises.drills.kind import Question
+from exercises.drills.mend_it.repair import Offer, Repair
+from exercises.drills.mend_it.situations import SITUATIONS, Situation, name
+from exercises.drills.mend_it.spoiling import Film
+from exercises.drills.scene import Scene, opening
+from exercises.tape import Tape, read_session, tape_map
+
+MODES = (
+    Option(value=Mode.ASSEMBLE.value, text="Assemble"),
+    Option(value=Mode.INSERT_PICTURE.value, text="Insert picture"),
+    Option(value=Mode.INSERT_SOUND.value, text="Insert sound"),
+    Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound"),
+)
+AROUND = 5  # seconds of tape that maps show on either side of the film
+
+
+def make(seed: int) -> Question:
+    """The first spoilt film drawn from the seed that its mend puts right."""
+    return next(question for question in candidates(seed) if question)
+
+
+def candidates(seed: int) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where less than the mend is enough."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(SITUATIONS), Scene(draw))
+
+
+def question(situation: Situation, scene: Scene) -> Question | None:
+    film = Film(scene)
+    rule = situation(film)
+    order = scene.draw.shuffled(range(len(film.clips)))
+    offers = [film.offers()[number] for number in order]
+    places = sorted(set(film.places))
+    repair = Repair(read_session(scene.document()), film.wants(), offers, places)
+    right = [
+        [mode.value, str(order.index(number)), str(places.index(at))]
+        for mode, number, at in film.right
+    ]
+    best = repair.mended(right)
+    if repair.left(best) or not repair.left(repair.spoilt):
+        return None
+    window = _window(film)
+    return Question(
+        situation=name(situation),
+        skill=rule.skill,
+        asks=(table(offers, [scene.code(place) for place in places]),),
+        shown=page(film, repair, window),
+        right={"recordings": right},
+        reveals={},
+        key={
+            "session": scene.document(),
+            **repair.as_json(),
+            "window": list(window),
+            "best": drawn(repair, best, window),
+            "rule": asdict(rule),
+        },
+    )
+
+
+def table(offers: Sequence[Offer], places: Sequence[str]) -> Table:
+    shots = tuple(Option(value=str(at), text=offer.told) for at, offer in enumerate(offers))
+    starts = tuple(Option(value=str(at), text=place) for at, place in enumerate(places))
+    return Table(
+        name="recordings",
+        legend="Which recordings mend it? As few as will do, in their order; leave the rest empty.",
+        head="Recording",
+        lines=("First", "Second", "Third"),
+        columns=(
+            Column(title="Mode", options=MODES),
+            Column(title="What", options=shots),
+            Column(title="Edit in on the edit master", options=starts),
+        ),
+        spare=True,
+    )
+
+
+def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
+    scene, bench = film.scene, repair.session.bench
+    return {
+        "story": opening(scene),
+        "laid": [
+            f"{scene.span(at, at + clip.length)}: {clip.shot.picture}, with {clip.shot.sound}"
+            for clip, at in film.laid
+        ],
+        "happened": film.happened,
+        "bench": f"{scene.room}, {scene.rate.label} frames a second, "
+        f"pre-roll {scene.lasting(bench.lock)}; past an assemble the recorder wipes "
+        f"{scene.lasting(bench.erase_gap)}",
+        "map": drawn(repair, repair.spoilt, window),
+        "caption": f"The edit master as it is, {scene.span(*window)}",
+    }
+
+
+def drawn(repair: Repair, tape: Tape, window: tuple[int, int]) -> Json:
+    start, end = window
+    return tape_map(tape, repair.session.bench, start=start, end=end).as_json()
+
+
+def _window(film: Film) -> tuple[int, int]:
+    margin = AROUND * film.scene.rate.nominal
+    end = max(placed[3] for placed in film.meant["picture"])
+    return max(0, film.at - margin), min(film.scene.length, end + margin)

@@ -1,0 +1,92 @@
+"""How a film comes to be spoilt, told as the edits that were made."""
+
+from exercises.drills.change import Mode
+from exercises.drills.mend_it.repair import Offer
+from exercises.drills.phrases import begun
+from exercises.drills.quay_street import ACTIONS, TALKS
+from exercises.drills.scene import Clip, Scene
+from exercises.drills.wants import SIDES, Side, Want
+
+Placed = tuple[Clip, int, int, int]  # a clip, from which of its frames on, where, until where
+
+
+class Film:
+    """Three shots on an edit master after a leader, and the repair that they will need.
+
+    `meant` holds, by track, what should be where; `right` is a list of recordings that
+    mends the film: mode, clip, from which frame of it on, where.
+    """
+
+    def __init__(self, scene: Scene) -> None:
+        self.scene = scene
+        start = scene.seconds(10, 25)
+        scene.record(0, start, "black")
+        self.first = scene.clip(scene.seconds(7, 11), ACTIONS)
+        self.talk = scene.clip(scene.seconds(26, 34), TALKS)
+        self.last = scene.clip(scene.seconds(7, 11), ACTIONS)
+        self.at = start
+        self.middle = scene.assemble(self.first, start)
+        self.cut = scene.assemble(self.talk, self.middle)
+        self.meant: dict[Side, list[Placed]] = {
+            side: [
+                (self.first, 0, start, self.middle),
+                (self.talk, 0, self.middle, self.cut),
+            ]
+            for side in SIDES
+        }
+        self.laid = [(self.first, self.at), (self.talk, self.middle)]
+        self.happened: list[str] = []
+        self.clips: list[tuple[Clip, int, int, str]] = []
+        self.places: list[int] = [self.middle]
+        self.right: list[tuple[Mode, int, int]] = []
+
+    def finish(self) -> int:
+        """The last shot laid well; where it ends."""
+        self.laid.append((self.last, self.cut))
+        self.mean(self.last, 0, self.cut)
+        return self.scene.assemble(self.last, self.cut)
+
+    def mean(self, clip: Clip, skip: int, at: int, *, tracks: tuple[Side, ...] = SIDES) -> None:
+        """This clip should lie there, over whatever else was meant."""
+        end = at + clip.length - skip
+        for side in tracks:
+            kept = []
+            for each, begun_at, start, stop in self.meant[side]:
+                if start < at:
+                    kept.append((each, begun_at, start, min(stop, at)))
+                if stop > end:
+                    later = max(start, end)
+                    kept.append((each, begun_at + later - start, later, stop))
+            self.meant[side] = [*kept, (clip, skip, at, end)]
+
+    def wants(self) -> list[Want]:
+        return [
+            Want(track=side, start=start, end=end, source=clip.tape, frame=clip.in_ + skip)
+            for side in SIDES
+            for clip, skip, start, end in sorted(self.meant[side], key=lambda placed: placed[2])
+        ]
+
+    def offer(self, clip: Clip, told: str, *, skip: int = 0, end: int | None = None) -> int:
+        """A stretch of a take that could be recorded; its number."""
+        stop = clip.length if end is None else end
+        self.clips.append((clip, skip, stop, told))
+        return len(self.clips) - 1
+
+    def offers(self) -> list[Offer]:
+        return [
+            Offer(
+                clip.tape,
+                clip.in_ + skip,
+                clip.in_ + stop,
+                begun(f"{told} ({clip.tape}, {self.scene.span(clip.in_ + skip, clip.in_ + stop)})"),
+            )
+            for clip, skip, stop, told in self.clips
+        ]
+
+    def mend(self, mode: Mode, offer: int, at: int) -> None:
+        self.right.append((mode, offer, at))
+        self.places.append(at)
+
+    def within(self) -> int:
+        """A place inside the long shot, a run-up from its start."""
+        return self.middle + self.scene.seconds(7, 10)

@@ -1,0 +1,77 @@
+"""How an answer to “mend it” is judged: the tape model makes the recordings."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from exercises.drills.asks import AnswerRefused
+from exercises.drills.kind import Question, Verdict
+from exercises.drills.mend_it.question import drawn
+from exercises.drills.mend_it.repair import Repair
+from exercises.drills.phrases import begun, listed, span
+from exercises.drills.wants import Miss, Trouble
+from exercises.mastery.misconceptions import MISCONCEPTIONS
+from exercises.tape import EditRefused
+
+TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs
+
+WHAT = {
+    Trouble.NO_PULSES: "there are no pulses",
+    Trouble.BLANK: "nothing is recorded",
+    Trouble.OTHER: "something else is recorded",
+    Trouble.ROLL: "the pulses have only just begun, so that it rolls",
+    Trouble.UNSETTLED: "it is unsteady, copied while a machine was not locked",
+    Trouble.CUT: "there is a cut",
+}
+
+
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+    """Right where the film is mended with as few recordings as it needs.
+
+    Raises AnswerRefused for an answer that `read` can't give, or no tape can hold.
+    """
+    chosen, right = question.checked(answer), question.checked(question.right)
+    repair, rows = Repair.from_json(question.key), answer["recordings"]
+    try:
+        tape = repair.mended(rows)
+    except EditRefused as refusal:
+        raise AnswerRefused("One of these recordings runs past the end of the tape.") from refusal
+    left = repair.left(tape)
+    best = len(question.right["recordings"])
+    beliefs = repair.explained(rows) if left else ()
+    start, end = question.key["window"]
+    return Verdict(
+        right=not left and len(rows) <= best,
+        score=0 if left else TOO_MANY if len(rows) > best else 100,
+        misconceptions=beliefs,
+        feedback={
+            "reason": _reason(left, len(rows), best),
+            "chosen": chosen["recordings"],
+            "right": right["recordings"],
+            "left": [] if not left else told(repair, left),
+            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
+            "after": drawn(repair, tape, (start, end)),
+            "best": question.key["best"],
+            "rule": question.key["rule"],
+        },
+    )
+
+
+def _reason(left: list[Miss], count: int, best: int) -> str:
+    if left:
+        return "The film is not mended by that."
+    if count > best:
+        return f"The film is mended, with {count} recordings; {best} would do."
+    return "The film is mended, with as few recordings as it needs."
+
+
+def told(repair: Repair, left: list[Miss]) -> list[str]:
+    """What is still wrong, each thing once."""
+    tracks: dict[tuple[int, int, Trouble], list[str]] = {}
+    for miss in left:
+        tracks.setdefault((miss.start, miss.end, miss.trouble), []).append(miss.want.track)
+    return [_sentence(repair, *where, names) for where, names in sorted(tracks.items())]
+
+
+def _sentence(repair: Repair, start: int, end: int, trouble: Trouble, tracks: list[str]) -> str:
+    where = begun(span(start, end, repair.session.bench.rate))
+    return f"{where}, {listed(tracks)}: {WHAT[trouble]}."

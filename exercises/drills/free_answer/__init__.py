@@ -1,0 +1,32 @@
+"""Free answer: some sentences for the instructor to read.
+
+Not in the register while nobody can read what waits: an answer that is never judged would
+count as a wrong one, in a skill's state and in what to do next.
+"""
+
+from exercises.drills.free_answer.question import make
+from exercises.drills.free_answer.verdict import grade
+from exercises.drills.kind import Kind
+
+FREE_ANSWER = Kind(
+    slug="free-answer",
+    title="In your own words",
+    purpose="Explain, propose or hand over: your instructor reads what you write.",
+    skills=(
+        "replacing-inside-it",
+        "tracks-and-pulses",
+        "run-up",
+        "what-the-bench-cant-do",
+        "planning-and-time-code",
+        "sound-level",
+        "player-set-up",
+        "mending",
+        "recorder-set-up",
+        "what-a-copy-is",
+    ),
+    lesson="",
+    revision=1,
+    template="drills/free_answer.html",
+    make=make,
+    grade=grade,
+)

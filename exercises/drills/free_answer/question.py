@@ -1,0 +1,51 @@
+"""A free answer: a task in words, and what the reader looks for."""
+
+from collections.abc import Iterator
+from dataclasses import asdict
+
+from exercises.drills import quay_street
+from exercises.drills.asks import FreeText
+from exercises.drills.draw import Draw
+from exercises.drills.free_answer.prompts import PROMPTS, Prompt
+from exercises.drills.kind import Question
+from exercises.drills.phrases import begun
+from exercises.drills.scene import Scene, opening
+
+LEAST, MOST = 80, 2000  # characters
+
+
+def make(seed: int) -> Question:
+    return next(candidates(seed))
+
+
+def candidates(seed: int) -> Iterator[Question]:
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(PROMPTS), Scene(draw))
+
+
+def question(prompt: Prompt, scene: Scene) -> Question:
+    others = [person for person in quay_street.PEOPLE if person != scene.person]
+    task = prompt.task.format(
+        other=scene.draw.pick(others),
+        shot=scene.draw.pick(quay_street.ACTIONS).picture,
+        talk=scene.draw.pick(quay_street.TALKS).picture,
+        code=scene.code(scene.seconds(60, 600)),
+    )
+    return Question(
+        situation=prompt.name.replace(" ", "-"),
+        skill=prompt.rule.skill,
+        asks=(
+            FreeText(
+                name="text",
+                legend="Your answer, in your own words",
+                least=LEAST,
+                most=MOST,
+                rubric=prompt.rubric,
+            ),
+        ),
+        shown={"story": opening(scene), "task": begun(task)},
+        right={},
+        reveals={},
+        key={"rubric": list(prompt.rubric), "rule": asdict(prompt.rule)},
+    )

@@ -1,0 +1,23 @@
+"""What comes of a free answer at once: it is kept, and waits for somebody to read it."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from exercises.drills.kind import Question, Verdict
+
+
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+    """No judgement: `feedback["pending"]` says that the answer waits.
+
+    Raises AnswerRefused for a text that is too short or too long.
+    """
+    return Verdict(
+        right=False,
+        score=0,
+        feedback={
+            "pending": True,
+            "text": question.checked(answer)["text"],
+            "rubric": question.key["rubric"],
+            "rule": question.key["rule"],
+        },
+    )

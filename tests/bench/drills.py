@@ -17,13 +17,17 @@ from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.can_this_bench.question import candidates as effects
 from exercises.drills.care.question import candidates as care
 from exercises.drills.choose_mode.question import candidates as modes
+from exercises.drills.enough_run_up.question import candidates as logs
 from exercises.drills.kind import Question
+from exercises.drills.mend_it.question import candidates as mends
 from exercises.drills.paper_levels.question import candidates as levels
 from exercises.drills.put_in_order.question import candidates as orders
 from exercises.drills.spot_by_ear.question import candidates as heard
 from exercises.drills.spot_by_eye.question import candidates as seen
 from exercises.drills.spot_described.question import candidates as faults
 from exercises.drills.sums.question import candidates as sums
+from exercises.drills.what_plays.question import candidates as plays
+from exercises.drills.which_generation.question import candidates as generations
 
 SEEDS = 10_000
 KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
@@ -36,6 +40,10 @@ KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "sums-on-the-clock": sums,
     "spot-by-eye": seen,
     "spot-by-ear": heard,
+    "what-will-play": plays,
+    "which-generation": generations,
+    "enough-run-up": logs,
+    "mend-it": mends,
 }
 
 

@@ -12,9 +12,9 @@ from exercises.drills.scene import Scene, opening
 from exercises.drills.telling_apart import told_apart
 
 TEXTS = {
-    Mode.HAND: "Level set by hand, no help switched on",
-    Mode.LIMITER: "Level set by hand, the limiter on",
-    Mode.AUTOMATIC: "Automatic gain, the limiter off",
+    Mode.HAND: "Level by hand, nothing else on",
+    Mode.LIMITER: "Level by hand, and the limiter on",
+    Mode.AUTOMATIC: "Automatic gain, no limiter beside it",
     Mode.BOTH: "Automatic gain, and the limiter on",
 }
 

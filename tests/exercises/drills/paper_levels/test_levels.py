@@ -27,10 +27,10 @@ def test_every_situation_occurs() -> None:
 @pytest.mark.parametrize(
     ("situation", "words"),
     [
-        (situations.talk_with_pauses, "Level set by hand, no help switched on"),
-        (situations.narration, "Level set by hand, no help switched on"),
-        (situations.horn_in_the_fog, "Level set by hand, the limiter on"),
-        (situations.laughter, "Level set by hand, the limiter on"),
+        (situations.talk_with_pauses, "Level by hand, nothing else on"),
+        (situations.narration, "Level by hand, nothing else on"),
+        (situations.horn_in_the_fog, "Level by hand, and the limiter on"),
+        (situations.laughter, "Level by hand, and the limiter on"),
     ],
 )
 def test_mode_follows_from_what_is_recorded(situation: Situation, words: str) -> None:

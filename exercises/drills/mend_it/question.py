@@ -19,6 +19,7 @@ MODES = (
     Option(value=Mode.INSERT_SOUND.value, text="Insert sound"),
     Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound"),
 )
+LETTERS = "ABCDEF"
 AROUND = 5  # seconds of tape that maps show on either side of the film
 
 
@@ -67,13 +68,13 @@ def question(situation: Situation, scene: Scene) -> Question | None:
 
 
 def table(offers: Sequence[Offer], places: Sequence[str]) -> Table:
-    shots = tuple(Option(value=str(at), text=offer.told) for at, offer in enumerate(offers))
+    shots = tuple(Option(value=str(at), text=f"Shot {LETTERS[at]}") for at in range(len(offers)))
     starts = tuple(Option(value=str(at), text=place) for at, place in enumerate(places))
     return Table(
         name="recordings",
         legend="Which recordings mend it? As few as will do, in their order; leave the rest empty.",
-        head="Recording",
-        lines=("First", "Second", "Third"),
+        head="No.",
+        lines=("1st", "2nd", "3rd"),
         columns=(
             Column(title="Mode", options=MODES),
             Column(title="What", options=shots),
@@ -92,6 +93,10 @@ def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
             for clip, at in film.laid
         ],
         "happened": film.happened,
+        "shots": [
+            [f"Shot {letter}", offer.told]
+            for letter, offer in zip(LETTERS, repair.offers, strict=False)
+        ],
         "bench": f"{scene.room}, {scene.rate.label} frames a second, "
         f"pre-roll {scene.lasting(bench.lock)}; past an assemble the recorder wipes "
         f"{scene.lasting(bench.erase_gap)}",

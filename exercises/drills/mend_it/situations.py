@@ -80,6 +80,7 @@ def sound_switched_on(film: Film) -> Rule:
 
 def told(film: Film, what: str, clip: Clip, at: int) -> None:
     scene = film.scene
+    film.happened.append(f"The shot: {clip.shot.picture}, with {clip.shot.sound}.")
     film.happened.append(
         f"{what} {scene.span(at, at + clip.length)}, from {clip.tape}, "
         f"{scene.span(clip.in_, clip.out)}; the take there runs {scene.span(*clip.takes[0])}."

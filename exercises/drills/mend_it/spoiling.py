@@ -78,7 +78,9 @@ class Film:
                 clip.tape,
                 clip.in_ + skip,
                 clip.in_ + stop,
-                begun(f"{told} ({clip.tape}, {self.scene.span(clip.in_ + skip, clip.in_ + stop)})"),
+                f"{begun(told)}: {clip.tape}, "
+                f"{self.scene.span(clip.in_ + skip, clip.in_ + stop)}; "
+                f"the take there runs {self.scene.span(*clip.takes[0])}",
             )
             for clip, skip, stop, told in self.clips
         ]

@@ -67,9 +67,21 @@ def _reason(left: list[Miss], count: int, best: int) -> str:
 def told(repair: Repair, left: list[Miss]) -> list[str]:
     """What is still wrong, each thing once."""
     tracks: dict[tuple[int, int, Trouble], list[str]] = {}
-    for miss in left:
-        tracks.setdefault((miss.start, miss.end, miss.trouble), []).append(miss.want.track)
+    for start, end, trouble, track in _joined(left):
+        tracks.setdefault((start, end, trouble), []).append(track)
     return [_sentence(repair, *where, names) for where, names in sorted(tracks.items())]
+
+
+def _joined(left: list[Miss]) -> list[tuple[int, int, Trouble, str]]:
+    """The misses of each track, neighbours with the same trouble as one."""
+    found: list[tuple[int, int, Trouble, str]] = []
+    for miss in left:
+        start, end, trouble, track = found[-1] if found else (0, 0, None, "")
+        if (end, trouble, track) == (miss.start, miss.trouble, miss.want.track):
+            found[-1] = (start, miss.end, miss.trouble, track)
+        else:
+            found.append((miss.start, miss.end, miss.trouble, miss.want.track))
+    return found
 
 
 def _sentence(repair: Repair, start: int, end: int, trouble: Trouble, tracks: list[str]) -> str:

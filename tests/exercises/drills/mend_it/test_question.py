@@ -121,7 +121,7 @@ def test_one_recording_too_many_is_partly_right() -> None:
         (["assemble", "0"], "That is not one of the answers. Choose one of those below."),
         (
             ["assemble", "", "0", *[""] * 6],
-            "Something is still to be chosen in the row “First: what”.",
+            "Something is still to be chosen in the row “1st: what”.",
         ),
         (["assemble", "99", "0", *[""] * 6], "That is not one of the answers."),
         (["x" * 10_000, "0", "0", *[""] * 6], "That is not one of the answers."),

@@ -16,6 +16,7 @@ from exercises.drills.spot_by_ear import SPOT_BY_EAR
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
 from exercises.drills.sums import SUMS
+from exercises.drills.watch_it_drift import WATCH_IT_DRIFT
 from exercises.drills.what_plays import WHAT_PLAYS
 from exercises.drills.which_generation import WHICH_GENERATION
 
@@ -35,6 +36,7 @@ KINDS: dict[str, Kind] = {
         SET_SKEW,
         SET_PICTURE_LEVEL,
         SET_SOUND_LEVEL,
+        WATCH_IT_DRIFT,
         WHAT_PLAYS,
         WHICH_GENERATION,
         ENOUGH_RUN_UP,

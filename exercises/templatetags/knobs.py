@@ -42,6 +42,18 @@ def knob_positions(context: template.Context, asked: Asked) -> Part:
     }
 
 
+@register.inclusion_tag("drills/knob_steps.html")
+def knob_steps(asked: Asked) -> Part:
+    """Every step of a tape that is watched, side by side."""
+    shown = asked.question["shown"]
+    return {
+        "places": [
+            {"told": told, **position_of(asked, step)} for step, told in enumerate(shown["steps"])
+        ],
+        **drawing(shown),
+    }
+
+
 @register.inclusion_tag("drills/knob_clips.html", takes_context=True)
 def knob_clips(context: template.Context, asked: Asked) -> Part:
     """What can be listened to near each position, all hidden but what is near the control."""

@@ -10,7 +10,7 @@ LICENSED = "What is behind a cover, and all mains wiring, is for licensed people
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Case:
-    """`wrong` gives three other answers with the reason against each.
+    """`wish` is the question; `wrong` gives three other answers with the reason against each.
 
     `source` says where the figures come from, or that it is common practice.
     """

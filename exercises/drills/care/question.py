@@ -51,8 +51,8 @@ def question(situation: Callable[[Scene], Case], scene: Scene) -> Question | Non
     return Question(
         situation=situation.__name__.replace("_", "-"),
         skill=case.rule.skill,
-        asks=(Choice(name="reply", legend="What is right?", options=options),),
-        shown={"story": f"{opening(scene)} {case.story}", "wish": case.wish},
+        asks=(Choice(name="reply", legend=case.wish, options=options),),
+        shown={"story": f"{opening(scene)} {case.story}"},
         right={"reply": letters[case.right]},
         reveals={},
         key={

@@ -1,0 +1,17 @@
+"""Watch it drift: a minute of tape in steps; when must tracking be touched again?"""
+
+from exercises.drills.kind import Kind
+from exercises.drills.watch_it_drift.question import make
+from exercises.drills.watch_it_drift.verdict import grade
+
+WATCH_IT_DRIFT = Kind(
+    slug="watch-it-drift",
+    title="Watch it drift",
+    purpose="A minute of a copy, step by step: when must tracking be touched again, if at all?",
+    skills=("player-set-up",),
+    lesson="",
+    revision=1,
+    template="drills/watch_it_drift.html",
+    make=make,
+    grade=grade,
+)

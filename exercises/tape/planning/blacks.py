@@ -1,7 +1,8 @@
 """Black, laid so that there are pulses to run up on, or over what must not stay."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import product
 
 from exercises.tape.edit import Assemble, Edit
 from exercises.tape.planning.recordings import assemble, insert
@@ -15,12 +16,14 @@ from exercises.tape.tape import Tape
 class Blacks:
     """Recordings of black for a tape as it stands; none if the brief has no black.
 
-    ``wider`` is where else they may begin and end.
+    needed  what black has to be laid over
+    wider   where else they may begin and end
     """
 
     target: Target
     tape: Tape
     stand: Stand
+    needed: Sequence[tuple[int, int]]
     wider: tuple[int, ...]
 
     def __iter__(self) -> Iterator[Edit]:
@@ -33,19 +36,18 @@ class Blacks:
                 yield laid
 
     def _covers(self) -> Iterator[Edit]:
-        """Inserts over what must not stay."""
-        by_range: dict[tuple[int, int], set[str]] = {}
-        for side, start, end in self.stand.extra:
-            by_range.setdefault((start, end), set()).add(side)
-        for (start, end), sides in by_range.items():
-            strand = self._strand(start, end)
+        """Inserts over what must not stay, or over several such places at once."""
+        extra = self.stand.extra
+        starts, ends = {start for _, start, _ in extra}, {end for _, _, end in extra}
+        for start, end in sorted(product(starts, ends), key=lambda ends: ends[1] - ends[0]):
+            sides = {side for side, first, last in extra if start <= first and last <= end}
+            strand = black_strand(self.target, start, end) if sides else None
             if strand is not None:
-                picture, sound = "picture" in sides, "sound" in sides
-                yield insert(self.target, strand, start, end, picture=picture, sound=sound)
+                yield insert(self.target, strand, start, end, sides)
 
     def _ends(self) -> set[int]:
         """Where recordings of what is missing may want to begin."""
-        ends = set(self.wider)
+        ends = {*self.wider, *(end for _, end in self.needed)}
         for number, lacks in self.stand.missing.items():
             strand = self.target.parts[number].strand
             for start, _ in lacks:
@@ -61,17 +63,17 @@ class Blacks:
         return starts.union(self.wider)
 
     def _laid(self, start: int, end: int) -> Assemble | None:
-        strand = self._strand(start, end)
+        strand = black_strand(self.target, start, end)
         return None if strand is None else assemble(self.target, strand, start, end)
 
-    def _strand(self, start: int, end: int) -> Strand | None:
-        """Black long enough to be laid there, settled from its first frame if it can be."""
-        source = self.target.sources.get(self.target.brief.black)
-        lock = self.target.bench.lock
-        if source is None or end > self.tape.length:
-            return None
-        for run_up in (lock, 0):
-            for take in source.takes:
-                if take.end - take.start >= run_up + end - start:
-                    return Strand(source.name, start - take.start - run_up)
+
+def black_strand(target: Target, start: int, end: int) -> Strand | None:
+    """Black long enough to be laid there, settled from its first frame if it can be."""
+    source = target.sources.get(target.brief.black)
+    if source is None or end > target.before.length:
         return None
+    for run_up in (target.bench.lock, 0):
+        for take in source.takes:
+            if take.end - take.start >= run_up + end - start:
+                return Strand(source.name, start - take.start - run_up)
+    return None

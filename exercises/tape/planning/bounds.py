@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property
-from itertools import chain
+from itertools import pairwise
 from typing import NamedTuple
 
 from exercises.tape.judging.brief import SIDES, Side
@@ -59,21 +59,26 @@ class Bounds:
         return Needs(len(strands), strokes, self._black(stand, tape, strands))
 
     def frames(self, stand: Stand, tape: Tape, left: int, needs: Needs) -> int:
-        """Every missing frame is recorded; with no recording to spare, other frames too."""
-        missing = self._missing(stand)
-        black = self._black_frames(stand, tape) if needs.black else 0
-        left -= needs.black
-        if left == needs.strands:
-            return sum(_hull(lacks) for lacks in missing.values()) + black
-        least = sum(_length(merged(lacks)) for lacks in missing.values())
-        least += _outside(self.leads(stand, tape), chain(*missing.values()))
-        tight = [side for side, n in zip(SIDES, needs.strokes, strict=True) if n == left]
-        return max([least, *(self._stroked(side, stand, missing) + black for side in tight)])
+        """Each strand, and black, is recorded from its first frame to its last.
 
-    def _black_frames(self, stand: Stand, tape: Tape) -> int:
-        """One recording of black has to reach all places that need it."""
-        extra = ((start, end) for _, start, end in stand.extra)
-        return _hull([*self.leads(stand, tape), *extra])
+        A recording more can at most leave out one stretch between them.
+        """
+        missing = self._missing(stand)
+        laid = [merged(lacks) for lacks in missing.values()]
+        black = merged(self.black_ranges(stand, tape)) if needs.black else []
+        gaps = [gap for ranges in (*laid, black) for gap in _gaps(ranges)]
+        spare = max(0, left - needs.black - needs.strands)
+        least = sum(map(_hull, laid)) - sum(sorted(gaps, reverse=True)[:spare])
+        tight = (
+            side for side, n in zip(SIDES, needs.strokes, strict=True) if n + needs.black == left
+        )
+        strokes = [self._stroked(side, stand, missing) for side in tight]
+        return max([least, *strokes]) + (_hull(black) if black else 0)
+
+    def black_ranges(self, stand: Stand, tape: Tape) -> Iterator[tuple[int, int]]:
+        """What black has to be laid over."""
+        yield from self.leads(stand, tape)
+        yield from ((start, end) for _, start, end in stand.extra)
 
     def _stroked(self, side: Side, stand: Stand, missing: Missing) -> int:
         """The frames of the strokes on one track, and of what has no part on it."""
@@ -111,7 +116,8 @@ class Bounds:
 
         Where the pulses just before it begin too late they go, and new ones are laid up
         to the shot; so is what lacks pulses before them. A recording that begins early,
-        for its source's run-up, lies where it must not.
+        for its source's run-up, lies where it must not; so does one that lays pulses where
+        only one track wants something.
         """
         run_up = max(self.target.bench.lock, self.target.bench.relock)
         for number, reached in self.target.heads.items():
@@ -122,9 +128,15 @@ class Bounds:
                 phase = pulses.start if pulses else start
                 if phase > max(0, start - run_up):
                     yield from self._laid_anew(tape, max(reached, start - run_up), phase, start)
-                early = self._early[number]
-                if max(early, reached) < start:
-                    yield max(early, reached), start
+                early = max(self._early[number], reached)
+                yield from overlapping(
+                    self.target.free[self.target.parts[number].side], early, start
+                )
+        for number, lacks in stand.missing.items():
+            for start, end in self._alone.get(number, ()):
+                for lack in overlapping(lacks, start, end):
+                    bare = stretches(tape.control.laid, *lack)
+                    yield from ((first, last) for first, last, run in bare if run is None)
 
     def _laid_anew(
         self, tape: Tape, first: int, phase: int, start: int
@@ -134,6 +146,16 @@ class Bounds:
         for begin, end, run in stretches(tape.control.laid, first, max(first, phase)):
             if run is None:
                 yield begin, end
+
+    @cached_property
+    def _alone(self) -> dict[int, Ranges]:
+        """Where each of the parts lies while the other track is free."""
+        other: dict[Side, Side] = {"picture": "sound", "sound": "picture"}
+        alone = (
+            (number, list(overlapping(self.target.free[other[part.side]], part.start, part.end)))
+            for number, part in enumerate(self.target.parts)
+        )
+        return {number: ranges for number, ranges in alone if ranges}
 
     @cached_property
     def _early(self) -> dict[int, int]:
@@ -191,11 +213,10 @@ def _length(ranges: Iterable[tuple[int, int]]) -> int:
 
 
 def _hull(ranges: Ranges) -> int:
-    return max(end for _, end in ranges) - min(ranges)[0]
+    """From the first frame of ranges in order to the last."""
+    return ranges[-1][1] - ranges[0][0]
 
 
-def _outside(ranges: Iterable[tuple[int, int]], others: Iterable[tuple[int, int]]) -> int:
-    """How many frames of the ranges lie in none of the others."""
-    asked, spoken = merged(ranges), merged(others)
-    shared = (overlapping(spoken, start, end) for start, end in asked)
-    return _length(asked) - _length(chain.from_iterable(shared))
+def _gaps(ranges: Ranges) -> Iterator[int]:
+    """How long the stretches between ranges in order are."""
+    return (start - end for (_, end), (start, _) in pairwise(ranges))

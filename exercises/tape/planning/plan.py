@@ -75,7 +75,7 @@ def plan(
         return NoPlan((_not_found(search),))
     judgement = judge(brief, found.tape, before=tape, bench=bench, edits=found.edits, pace=pace)
     if not judgement.fulfilled:
-        return NoPlan(tuple(_however(fault, bench) for fault in judgement.faults))
+        return NoPlan(tuple(_still(fault, bench) for fault in judgement.faults))
     return Plan(tuple(_planned(target, found)), judgement.economy, search.exact)
 
 
@@ -92,5 +92,7 @@ def _not_found(search: Search) -> str:
     return f"No list of up to {MOST} recordings was found that does it."
 
 
-def _however(fault: Fault, bench: Bench) -> str:
-    return f"However it is recorded, {span(fault.start, fault.end, bench.rate)}: {sentence(fault)}."
+def _still(fault: Fault, bench: Bench) -> str:
+    """A fault of what the brief asks for, such as a cut inside a word."""
+    where = span(fault.start, fault.end, bench.rate)
+    return f"Even the best list of recordings leaves a fault {where}: {sentence(fault)}."

@@ -1,18 +1,19 @@
 """The recordings that could be the next one of a plan."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import chain, product
+from itertools import chain, combinations, product
 
 from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.judging.brief import SIDES, Side
 from exercises.tape.planning.adjusting import well_made
 from exercises.tape.planning.settling import settled_start, settles, takes_between
-from exercises.tape.planning.stand import Stand
+from exercises.tape.planning.stand import Stand, lays
 from exercises.tape.planning.target import Strand, Target
 from exercises.tape.tape import Tape
 
 Sides = tuple[Side, ...]
+SUBSETS: tuple[Sides, ...] = (("picture",), ("sound",), SIDES)
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,8 +36,8 @@ class Choices:
     def __iter__(self) -> Iterator[tuple[int, Edit]]:
         """Each with the number of frames that it is meant for."""
         for strand in self._strands():
-            for start, end, sides in self._ranges(strand):
-                inserts = self._inserts(strand, start, end, sides)
+            for start, end, subsets in self._ranges(strand):
+                inserts = self._inserts(strand, start, end, subsets)
                 for edit in chain(inserts, self._assembles(strand, start, end)):
                     yield end - start, edit
 
@@ -48,38 +49,64 @@ class Choices:
             missing += [strand for strand in self.target.strands if strand not in missing]
         return missing
 
-    def _ranges(self, strand: Strand) -> Iterator[tuple[int, int, Sides]]:
+    def _ranges(self, strand: Strand) -> Iterator[tuple[int, int, tuple[Sides, ...]]]:
+        """What could be laid in one go, and on which tracks by an insert.
+
+        Frames that are there already are not recorded again at either end.
+        """
         parts, missing = self.target.parts, self.stand.missing
         numbers = self.target.strands[strand]
         lacking = [number for number in numbers if number in missing]
-        lacks = [lack for number in lacking for lack in missing[number]]
         if not self.spare:
             sides = {parts[number].side for number in lacking}
-            start, end = min(first for first, _ in lacks), max(last for _, last in lacks)
-            yield start, end, tuple(side for side in SIDES if side in sides)
+            start = min(missing[number][0][0] for number in lacking)
+            end = max(missing[number][-1][1] for number in lacking)
+            yield start, end, (tuple(side for side in SIDES if side in sides),)
             return
-        seams = {
-            seam
-            for number in numbers
-            for seam in self.target.seams
-            if parts[number].start < seam < parts[number].end
-        }
-        starts = {parts[number].start for number in numbers} | {first for first, _ in lacks} | seams
-        ends = {parts[number].end for number in numbers} | {last for _, last in lacks} | seams
-        wanted = tuple(side for side in SIDES if side in {parts[n].side for n in numbers})
-        for start, end in product(sorted(starts), sorted(ends)):
-            useful = any(first < end and start < last for first, last in lacks)
-            if start < end and (useful or self.wider):
-                yield start, end, wanted
+        for start, end in combinations(sorted(self._edges(numbers)), 2):
+            at_start, at_end = self._lacking_at(lacking, start), self._lacking_at(lacking, end - 1)
+            subsets = tuple(
+                subset
+                for subset in SUBSETS
+                if at_start.intersection(subset)
+                and at_end.intersection(subset)
+                and self._lacking_in(lacking, start, end).issuperset(subset)
+            )
+            if self.wider or (at_start and at_end):
+                yield start, end, subsets
 
-    def _inserts(self, strand: Strand, start: int, end: int, sides: Sides) -> Iterator[Insert]:
-        if self.tape.control.at(end - 1) is None or self.tape.control.at(start) is None:
+    def _edges(self, numbers: Sequence[int]) -> set[int]:
+        """Where the parts, or what is missing of them, begin and end; and their seams."""
+        parts, missing = self.target.parts, self.stand.missing
+        edges = {edge for number in numbers for edge in parts[number][:2]}
+        edges |= {edge for number in numbers for lack in missing.get(number, ()) for edge in lack}
+        return edges | {
+            seam
+            for seam in self.target.seams
+            if any(parts[number].start < seam < parts[number].end for number in numbers)
+        }
+
+    def _lacking_at(self, numbers: Sequence[int], frame: int) -> frozenset[Side]:
+        return self._lacking_in(numbers, frame, frame + 1)
+
+    def _lacking_in(self, numbers: Sequence[int], start: int, end: int) -> frozenset[Side]:
+        """On which tracks something of these parts is missing in a range."""
+        return frozenset(
+            self.target.parts[number].side
+            for number in numbers
+            if any(first < end and start < last for first, last in self.stand.missing[number])
+        )
+
+    def _inserts(
+        self, strand: Strand, start: int, end: int, subsets: Sequence[Sides]
+    ) -> Iterator[Insert]:
+        if not subsets or self.tape.control.at(end - 1) is None:
             return
         first = settled_start(self.target, self.tape, strand, start, assemble=False)
         if first is None or not fits(self.target, strand, first, end):
             return
-        for picture, sound in _tracks(sides, each=self.spare > 0):
-            yield insert(self.target, strand, first, end, picture=picture, sound=sound)
+        for sides in subsets:
+            yield insert(self.target, strand, first, end, sides)
 
     def _assembles(self, strand: Strand, start: int, end: int) -> Iterator[Assemble]:
         first = settled_start(self.target, self.tape, strand, start, assemble=True)
@@ -98,31 +125,25 @@ class Choices:
                 yield assemble(self.target, strand, begin, finish)
 
 
-def _tracks(sides: Sides, *, each: bool) -> Iterator[tuple[bool, bool]]:
-    """All the tracks at once, or also each for itself: picture, sound."""
-    if each and len(sides) == 2:
-        yield True, False
-        yield False, True
-    yield "picture" in sides, "sound" in sides
-
-
 def fits(target: Target, strand: Strand, start: int, end: int) -> bool:
     """Whether master and source reach so far, with no blank tape on the source's way."""
     on_tape = 0 <= start < end <= target.before.length
     return on_tape and takes_between(target, strand, start, end - 1) is not None
 
 
-def assemble(target: Target, strand: Strand, start: int, end: int) -> Assemble:
+def assemble(
+    target: Target, strand: Strand, start: int, end: int, sides: Collection[Side] = SIDES
+) -> Assemble:
+    """Whichever tracks are wanted, an assemble records them all."""
     source, shift = target.sources[strand.source], strand.shift
     making = well_made(target, source.take_at(end - 1 - shift))
     return Assemble(source, start - shift, end - shift, start, making=making)
 
 
-def insert(
-    target: Target, strand: Strand, start: int, end: int, *, picture: bool, sound: bool
-) -> Insert:
+def insert(target: Target, strand: Strand, start: int, end: int, sides: Collection[Side]) -> Insert:
     source, shift = target.sources[strand.source], strand.shift
     making = well_made(target, source.take_at(end - 1 - shift))
+    picture, sound = "picture" in sides, "sound" in sides
     return Insert(source, start - shift, end - shift, start, picture, sound, making=making)
 
 
@@ -130,7 +151,5 @@ def of_strand(edit: Edit) -> Strand:
     return Strand(edit.source.name, edit.at - edit.in_)
 
 
-def sides_of(edit: Edit) -> Collection[Side]:
-    if isinstance(edit, Insert):
-        return [side for side in SIDES if (edit.picture if side == "picture" else edit.sound)]
-    return SIDES
+def sides_of(edit: Edit) -> Sides:
+    return tuple(side for side in SIDES if lays(edit, side))

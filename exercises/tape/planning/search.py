@@ -12,9 +12,11 @@ from dataclasses import dataclass, field
 from itertools import product
 from operator import itemgetter
 
-from exercises.tape.edit import Edit, Insert
+from exercises.tape.bench import Bench
+from exercises.tape.edit import Assemble, Edit
 from exercises.tape.planning.blacks import Blacks
 from exercises.tape.planning.bounds import Bounds, Needs
+from exercises.tape.planning.guide import Guide, Way
 from exercises.tape.planning.keeping import harms
 from exercises.tape.planning.recordings import Choices, sides_of
 from exercises.tape.planning.settling import cuts
@@ -24,7 +26,8 @@ from exercises.tape.recording import record
 from exercises.tape.tape import Tape
 
 MOST = 12  # recordings up to which no list goes untried
-PATIENCE = 20_000  # tapes looked at before a search gives up
+PATIENCE = 5_000  # tapes looked at before a search no longer tries everything
+HASTE = 500  # tapes looked at, from then on, for each number of recordings
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +40,20 @@ class Step:
     frames: int = 0
 
 
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """What a search keeps to; ``frames`` is None for any number of them.
+
+    wider  where assembles may begin and end beside what is wanted
+    way    the strokes that it follows
+    """
+
+    recordings: int
+    frames: int | None
+    wider: tuple[int, ...] = ()
+    way: Way | None = None
+
+
 @dataclass(slots=True)
 class Search:
     """``exact`` tells afterwards whether there is nothing better than what was found."""
@@ -46,27 +63,29 @@ class Search:
     best: Step | None = None
     exact: bool = True
     looked_at: int = 0
+    start: Step = field(init=False)
     bounds: Bounds = field(init=False)
     cuts: tuple[int, ...] = field(init=False)
     short: bool = False  # whether a list was dropped for want of another recording
     seen: dict[object, tuple[int, int]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
+        self.start = Step(self.target.before, stand(self.target, self.target.before))
         self.bounds = Bounds(self.target)
         self.cuts = cuts(self.target)
 
     def run(self) -> Step | None:
         """The best list of recordings, or None if there is none."""
-        start = Step(self.target.before, stand(self.target, self.target.before))
-        needs = self.bounds.needs(start.stand, start.tape)
-        for most in range(needs.recordings, max(MOST, needs.recordings) + 1):
+        needs = self.bounds.needs(self.start.stand, self.start.tape)
+        guide = Guide(self.target, self.bounds, self.start.stand)
+        fewest = max(needs.recordings, guide.recordings)
+        for most in range(fewest, max(MOST, fewest, *guide.ways) + 1):
             self.short = False
-            least = self.bounds.frames(start.stand, start.tape, most, needs)
-            for wider, frames in product(((), self.cuts), (least, None)):
-                self._search(start, most, frames, wider)
-                if self.looked_at > PATIENCE:
-                    self.exact = False
-                    return self.best
+            least = self.bounds.frames(self.start.stand, self.start.tape, most, needs)
+            if most == guide.recordings:
+                least = max(least, guide.frames)
+            for limits in self._limits(most, least, guide):
+                self._search(limits)
                 if self.best and self.best.frames <= least:
                     return self.best
             if self.best or not self.short:
@@ -74,41 +93,54 @@ class Search:
         self.exact = False
         return None
 
-    def _search(self, start: Step, most: int, frames: int | None, wider: tuple[int, ...]) -> None:
-        """Depth first, for lists of so many recordings and frames; keeps the best."""
+    def _limits(self, most: int, least: int, guide: Guide) -> Iterator[Limits]:
+        """By the guide first, if it has a way; then everywhere, ever wider."""
+        if most in guide.ways:
+            yield Limits(most, least, way=guide.ways[most])
+            yield Limits(most, None, way=guide.ways[most])
+        for wider, frames in product(((), self.cuts), (least, None)):
+            yield Limits(most, frames, wider)
+
+    def _search(self, limits: Limits) -> None:
+        """Depth first; keeps the best."""
         self.seen.clear()
-        pending = [iter((start,))]
-        while pending and self.looked_at <= PATIENCE:
+        pending = [iter((self.start,))]
+        last = max(PATIENCE, self.looked_at + HASTE)
+        while pending:
+            if self.looked_at > last:
+                self.exact = False
+                return
             step = next(pending[-1], None)
             if step is None:
                 pending.pop()
             elif step.stand.done:
-                if self._is_better(step.frames, frames):
+                if self._is_better(step.frames, limits.frames):
                     self.best = step
-                    if frames is not None:
+                    if limits.frames is not None:
                         return
             else:
-                pending.append(self._from(step, most, frames, wider))
+                pending.append(self._from(step, limits))
 
     def _is_better(self, frames: int, most: int | None) -> bool:
         if most is not None and frames > most:
             return False
         return self.best is None or frames < self.best.frames
 
-    def _from(
-        self, step: Step, most: int, frames: int | None, wider: tuple[int, ...]
-    ) -> Iterator[Step]:
+    def _from(self, step: Step, limits: Limits) -> Iterator[Step]:
         """The tapes that one more recording leads to, if they can lead to the target."""
-        left = most - len(step.edits)
+        left = limits.recordings - len(step.edits)
         needs = self.bounds.needs(step.stand, step.tape)
         if needs.recordings > left:
             self.short = True
             return
-        least = step.frames + self.bounds.frames(step.stand, step.tape, left, needs)
-        if not self._is_better(least, frames) or self._was_seen(step):
+        if limits.way and limits.way.left(step.edits, needs.black) > left:
             return
-        for edit in self._edits(step, needs, left, wider):
-            if not _out_of_order(step, edit) and not harms(self.target, step.tape, edit):
+        least = step.frames + self.bounds.frames(step.stand, step.tape, left, needs)
+        if not self._is_better(least, limits.frames) or self._was_seen(step):
+            return
+        for edit in self._edits(step, needs, left, limits):
+            ordered = not _out_of_order(step, edit, self.target.bench)
+            if ordered and not harms(self.target, step.tape, edit):
                 self.looked_at += 1
                 yield self._after(step, edit)
 
@@ -121,18 +153,23 @@ class Search:
         self.seen[key] = cost
         return False
 
-    def _edits(self, step: Step, needs: Needs, left: int, wider: tuple[int, ...]) -> Iterator[Edit]:
+    def _edits(self, step: Step, needs: Needs, left: int, limits: Limits) -> Iterator[Edit]:
         """What records nothing in vain first, then black, then the rest."""
-        spare = left - needs.black - needs.strands
-        self.short |= spare == 0
         wasteful: list[tuple[int, Edit]] = []
-        for least, edit in Choices(self.target, step.tape, step.stand, spare, wider, self.cuts):
-            if edit.out - edit.in_ > least:
-                wasteful.append((edit.out - edit.in_ - least, edit))
-            else:
-                yield edit
-        if needs.black or left > needs.recordings:
-            yield from Blacks(self.target, step.tape, step.stand, wider)
+        if limits.way:
+            yield from limits.way.edits(step.tape, step.edits)
+        else:
+            spare = left - needs.black - needs.strands
+            self.short |= spare == 0
+            choices = Choices(self.target, step.tape, step.stand, spare, limits.wider, self.cuts)
+            for least, edit in choices:
+                if edit.out - edit.in_ > least:
+                    wasteful.append((edit.out - edit.in_ - least, edit))
+                else:
+                    yield edit
+        if needs.black or (left > needs.recordings and not limits.way):
+            needed = tuple(self.bounds.black_ranges(step.stand, step.tape))
+            yield from Blacks(self.target, step.tape, step.stand, needed, limits.wider)
         yield from (edit for _, edit in sorted(wasteful, key=itemgetter(0)))
 
     def _after(self, step: Step, edit: Edit) -> Step:
@@ -141,23 +178,24 @@ class Search:
         return Step(tape, lacks, (*step.edits, edit), step.frames + edit.out - edit.in_)
 
 
-def _out_of_order(step: Step, edit: Edit) -> bool:
-    """Of two inserts that don't meet it doesn't matter which is first: it is the left one."""
+def _out_of_order(step: Step, edit: Edit, bench: Bench) -> bool:
+    """Of two recordings that can change places, the left one comes first."""
     if not step.edits:
         return False
     last = step.edits[-1]
-    if not isinstance(last, Insert) or not isinstance(edit, Insert):
-        return False
+    if isinstance(edit, Assemble):
+        return edit.end + bench.erase_gap + bench.lock <= last.at
+    if edit.end <= last.at:
+        return True
     meet = last.at < edit.end and edit.at < last.end
-    if meet and set(sides_of(last)) & set(sides_of(edit)):
+    if isinstance(last, Assemble) or (meet and set(sides_of(last)) & set(sides_of(edit))):
         return False
-    return (edit.at, edit.sound) < (last.at, last.sound)
+    return (edit.at, "picture" in sides_of(last)) < (last.at, "picture" in sides_of(edit))
 
 
 def _look(step: Step) -> object:
     """What two ways to the same tape, and to the same order of what follows, have in common."""
-    last = step.edits[-1] if step.edits and isinstance(step.edits[-1], Insert) else None
-    tape = step.tape
+    last, tape = step.edits[-1] if step.edits else None, step.tape
     return (
         tuple(run[:2] for run in tape.control.laid),
         tuple(
@@ -168,5 +206,5 @@ def _look(step: Step) -> object:
             (*run[:2], run.value.source, run.value.frame, run.value.settled)
             for run in tape.sound.laid
         ),
-        (last.at, last.end, last.picture, last.sound) if last else None,
+        (type(last), last.at, last.end, sides_of(last)) if last else None,
     )

@@ -94,9 +94,10 @@ class Hindrances:
         """What is too short on the master, before the first frame that is missing."""
         need = max(self.bench.lock, self.bench.relock)
         if start < need:
+            where = f"{self._long(start)} from" if start else "at"
             yield (
-                f"The shot at {self._code(start)} begins {self._long(start)} from the start of the "
-                f"tape; the machines need {self._long(need)} of run-up."
+                f"The shot at {self._code(start)} begins {where} the start of the tape; the "
+                f"machines need {self._long(need)} of run-up."
             )
             return
         has = self.target.before.run_up(start)
@@ -116,7 +117,9 @@ class Hindrances:
         needs = bounds.needs(self.stand, self.target.before)
         if not needs.black or self.target.brief.black in self.target.sources:
             return
-        start = min(end for _, end in bounds.leads(self.stand, self.target.before))
+        reached = min(end for _, end in bounds.leads(self.stand, self.target.before))
+        starts = (self.target.parts[number].start for number in self.stand.missing)
+        start = min((start for start in starts if start >= reached), default=reached)
         has = self.target.before.run_up(start)
         need = max(self.bench.lock, self.bench.relock)
         if has >= need:

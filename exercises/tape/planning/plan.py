@@ -59,7 +59,9 @@ def plan(
     """The cheapest list of recordings that makes the tape fulfil the brief without a fault.
 
     Fewest recordings first, then fewest recorded frames; no list of up to 12 recordings
-    is better, unless the plan says that it is not ``exact``. Each recording is made on a
+    is better, unless the plan says that it is not ``exact``: a brief may be too tangled to
+    try everything, and on a bench whose pulses never roll a wipe may do more than is tried.
+    Each recording is made on a
     well-adjusted bench, its sound brought to line-up, from source tape without blanks,
     and lies where the brief wants it: a cut is moved only within its tolerance, and only
     for a run-up. ``first`` is the index that the first recording is to have as a cause.
@@ -76,7 +78,8 @@ def plan(
     judgement = judge(brief, found.tape, before=tape, bench=bench, edits=found.edits, pace=pace)
     if not judgement.fulfilled:
         return NoPlan(tuple(_still(fault, bench) for fault in judgement.faults))
-    return Plan(tuple(_planned(target, found)), judgement.economy, search.exact)
+    exact = search.exact and bench.relock > 0
+    return Plan(tuple(_planned(target, found)), judgement.economy, exact)
 
 
 def _planned(target: Target, found: Step) -> Iterator[Planned]:

@@ -6,6 +6,7 @@ from exercises.tape.explaining.account import Account
 from exercises.tape.explaining.machines import mishaps
 from exercises.tape.explaining.wishes import misses
 from exercises.tape.judging import Brief
+from exercises.tape.recording import refuse_misfit
 from exercises.tape.tape import Tape
 from exercises.tape.wording import listed
 
@@ -18,6 +19,7 @@ def explain(tape: Tape, edit: Edit, bench: Bench, brief: Brief | None = None) ->
     With a brief only what matters to it counts, and what it wants as well; the tape as it
     was is what it speaks of. Raises EditRefused for an edit that does not fit the tape.
     """
+    refuse_misfit(tape, edit)
     account = Account(tape, edit, bench, brief)
     for sentence in mishaps(account):
         return sentence

@@ -83,7 +83,7 @@ class Account:
     @property
     def in_phase(self) -> bool:
         """Whether an assemble's pulses run on from those before."""
-        return self.tape.run_up(self.edit.at) >= self.bench.lock
+        return 0 < self.tape.run_up(self.edit.at) >= self.bench.lock
 
     def asked(self, track: TrackName, start: int, end: int) -> bool:
         """Whether anybody wants, or wants to keep, any of these frames; without a brief, yes."""

@@ -1,6 +1,7 @@
 """The shots that are wanted on one track, one by one: there, or how they differ."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from exercises.tape.judging.brief import Brief, Side, Wanted
 from exercises.tape.judging.comparing import Piece, compare, lateness, places
@@ -33,8 +34,7 @@ def found(brief: Brief, side: Side, before: Tape, tape: Tape) -> Iterator[Match 
                 yield Difference(kind, side, start, end, number, by, edit)
         if brief.highest_generation is not None:
             yield from _too_many(brief.highest_generation, number, place.shot, now)
-    for start, end, _ in unasked:
-        yield Difference(DifferenceKind.EXTRA, side, start, end, edit=now.cause(start))
+    yield from _extra(side, unasked, now)
 
 
 def laid_of(shot: Wanted, now: Track[Laid]) -> Iterator[tuple[int, int, Laid]]:
@@ -42,6 +42,21 @@ def laid_of(shot: Wanted, now: Track[Laid]) -> Iterator[tuple[int, int, Laid]]:
     for start, end, run in stretches(now.laid, shot.at, shot.end):
         if run and run.value.source == shot.source:
             yield start, end, run.value
+
+
+def _extra(side: Side, unasked: Sequence[Stretch[Laid]], now: Track[Laid]) -> Iterator[Difference]:
+    """What nobody asked for; neighbours of one edit together."""
+    held: Difference | None = None
+    for start, end, _ in unasked:
+        edit = now.cause(start)
+        if held and (held.end, held.edit) == (start, edit):
+            held = replace(held, end=end)
+            continue
+        if held:
+            yield held
+        held = Difference(DifferenceKind.EXTRA, side, start, end, edit=edit)
+    if held:
+        yield held
 
 
 def _with_unasked(

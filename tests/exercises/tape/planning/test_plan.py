@@ -1,5 +1,7 @@
 """What the planner records, and when it says that nothing will do."""
 
+from dataclasses import replace
+
 import pytest
 
 from exercises.tape import (
@@ -154,10 +156,7 @@ def test_plan_brings_speech_to_line_up_and_keeps_to_the_recorder() -> None:
 
 
 def test_plan_does_over_what_was_badly_made_and_nothing_else() -> None:
-    off = insert(BRIDGE, 300, 400, 500)
-    off = type(off)(
-        BRIDGE, 300, 400, 500, True, True, making=Making(recorder=Recorder(tracking=30))
-    )
+    off = replace(insert(BRIDGE, 300, 400, 500), making=Making(recorder=Recorder(tracking=30)))
     tape = recorded(off, insert(HARBOUR, 300, 400, 600))
 
     assert recordings(brief(*LEVER, *both("harbour", 300, 400, 600)), tape) == [

@@ -27,7 +27,7 @@ def shown_part(value: object, shown: object) -> object:
 
 
 def test_page_has_an_example_of_every_part() -> None:
-    assert len(EXAMPLES) == 15
+    assert len(EXAMPLES) == 20
 
 
 @pytest.mark.parametrize(("document", "kind", "expected"), EXAMPLES)

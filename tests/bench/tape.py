@@ -3,7 +3,7 @@
 The same random edits on a 90-minute master, once on the tape model (all three tracks,
 causes and states) and once chopped into a single ``intervaltree``, in turns. The best of
 several turns counts, on both sides. Then a whole master, played back and judged, by the
-edits that made it.
+edits that made it; and plans, by judging what they make.
 """
 
 import json
@@ -26,7 +26,7 @@ from exercises.tape import (
     record,
     simulate,
 )
-from tests.bench import whole_master
+from tests.bench import ten_shots, whole_master
 from tests.bench.stopwatch import milliseconds
 
 MASTER = 90 * 60 * Rate.R29_97.nominal
@@ -150,6 +150,7 @@ def main() -> None:
     print(f"\nThe first row as a session document, answered: {figures['document_1000_ms']:.1f} ms")
     print("Goals: the first ratio at most 1 (first row), the second at most 15.\n")
     figures |= judged_masters()
+    figures |= ten_shots.compared()
     print(json.dumps({name: round(figure, 3) for name, figure in figures.items()}))
 
 

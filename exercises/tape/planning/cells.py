@@ -16,23 +16,28 @@ class Board:
 
     wanted  per track and cell: the strand that belongs there; BLACK where nothing new may
             lie but that; None where anything may
+    own     per strand, of picture and sound: where it is wanted
     good    per strand, of picture and sound: where it would be right
     held    of picture and sound: what is right already
+    kept    per track: what has to stay
     """
 
     def __init__(self, target: Target, stand: Stand, start: int, end: int) -> None:
         self.target, self.stand = target, stand
         self.cuts = _cuts(target, stand, start, end)
         self.count = len(self.cuts) - 1
-        self.all = ((1 << self.count) - 1,) * 2
+        self.all = (1 << self.count) - 1, (1 << self.count) - 1
         self.wanted = {
             side: [self._wanted(side, cell) for cell in self.cuts[:-1]] for side in SIDES
         }
         named = {strand for cells in self.wanted.values() for strand in cells if strand}
         self.strands = sorted(named)
+        self.own = {
+            strand: (self._own("picture", strand), self._own("sound", strand)) for strand in named
+        }
         self.good = {strand: tuple(self._good(side, strand) for side in SIDES) for strand in named}
-        self.held = tuple(self._held(side) for side in SIDES)
-        self._kept = {side: self._mask_of(side) for side in SIDES}
+        self.held = self._held("picture"), self._held("sound")
+        self.kept = {side: self._mask_of(side) for side in SIDES}
         self._starts: dict[tuple[Strand, int], tuple[int | None, int]] = {}
 
     def cells(self, first: int, last: int) -> int:
@@ -54,7 +59,7 @@ class Board:
 
     def may(self, strand: Strand, start: int, end: int, cells: int, sides: Sides) -> bool:
         """Whether such a recording spoils nothing that has to stay, and has the source for it."""
-        if any(self._kept[side] & cells for side in sides):
+        if any(self.kept[side] & cells for side in sides):
             return False
         return strand == BLACK or takes_between(self.target, strand, start, end - 1) is not None
 
@@ -81,8 +86,7 @@ class Board:
             right.add(BLACK)
         return sum(1 << n for n, wanted in enumerate(self.wanted[side]) if wanted in right)
 
-    def own(self, side: Side, strand: Strand) -> int:
-        """The cells of a track where the strand is wanted."""
+    def _own(self, side: Side, strand: Strand) -> int:
         return sum(1 << n for n, wanted in enumerate(self.wanted[side]) if wanted == strand)
 
     def _held(self, side: Side) -> int:

@@ -12,6 +12,7 @@ from exercises.tape.judging.ranges import merged, overlapping
 from exercises.tape.planning.blacks import black_strand
 from exercises.tape.planning.bounds import Bounds
 from exercises.tape.planning.cells import BLACK, Board
+from exercises.tape.planning.peeling import Peeling
 from exercises.tape.planning.puzzle import Puzzle, Stroke
 from exercises.tape.planning.recordings import assemble, fits, insert, of_strand, sides_of
 from exercises.tape.planning.settling import settles
@@ -48,22 +49,28 @@ class Guide:
         """The least cost of all sections together, and the way there, if it was found."""
         puzzles = [Puzzle(board, gift=gift) for board in boards]
         solutions = [puzzle.solve() for puzzle in puzzles]
-        cost = sum(
+        least = sum(
             solution.cost if solution else puzzle.least(puzzle.first)
             for puzzle, solution in zip(puzzles, solutions, strict=True)
         )
-        found = [solution.strokes for solution in solutions if solution]
-        if len(found) == len(puzzles):
-            strokes = tuple(stroke for strokes in found for stroke in strokes)
+        found = [
+            solution or Peeling(board, gift=gift).solve()
+            for board, solution in zip(boards, solutions, strict=True)
+        ]
+        ways = [solution for solution in found if solution]
+        if len(ways) == len(puzzles):
+            cost = sum(solution.cost for solution in ways)
+            strokes = tuple(stroke for solution in ways for stroke in solution.strokes)
             self.ways[black + cost // STROKE] = Way(target, strokes)
-        return cost
+        return least
 
 
 class Way:
-    """Strokes in an order in which they could be recorded."""
+    """Strokes in an order in which they could be recorded; how many frames they take."""
 
     def __init__(self, target: Target, strokes: Sequence[Stroke]) -> None:
         self.target, self.strokes = target, strokes
+        self.frames = sum(stroke.end - stroke.start for stroke in strokes)
 
     def edits(self, tape: Tape, made: Iterable[Edit]) -> Iterator[Edit]:
         """The strokes that can be recorded next, leftmost first, as inserts and assembles."""

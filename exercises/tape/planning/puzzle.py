@@ -7,19 +7,24 @@ What it takes to solve the puzzle is what any tape takes at the least.
 
 from collections.abc import Iterator
 from heapq import heappop, heappush
+from itertools import pairwise
 from typing import NamedTuple
 
 from exercises.tape.judging.brief import SIDES, Side
 from exercises.tape.planning.cells import BLACK, Board, Sides
+from exercises.tape.planning.crossings import Masks, crossings, fewest
 from exercises.tape.planning.strokes import STROKE, from_nothing, to_complete
 from exercises.tape.planning.target import Part, Strand
 
-CHOICES: tuple[tuple[Sides, tuple[bool, bool]], ...] = (
+Chosen = tuple[bool, bool]  # whether picture, and whether sound
+CHOICES: tuple[tuple[Sides, Chosen], ...] = (
     (("picture",), (True, False)),
     (("sound",), (False, True)),
     (SIDES, (True, True)),
 )
-PATIENCE = 20_000  # states looked at before a puzzle is given up
+PATIENCE = 2_500  # states looked at before a puzzle is given up
+TANGLED = 4  # strokes more than strands from which on it is given up sooner
+HASTE = 250
 
 
 class State(NamedTuple):
@@ -54,20 +59,18 @@ class Puzzle:
         self.board = board
         self.first = State(board.held[0], board.held[1], gift)
         self._strands = [strand for strand in board.strands if strand != BLACK]
-        self._own = {
-            strand: tuple(board.own(side, strand) for side in SIDES) for strand in self._strands
-        }
         self._least: dict[State, int] = {}
         self._tracks = [Track(board, side) for side in SIDES]
 
     def solve(self) -> Solution | None:
-        """The cheapest strokes; None if it would take too long to find them, or there are none."""
+        """The cheapest strokes; None if it takes too long to find them, or there are none."""
         costs = {self.first: 0}
         ways: dict[State, tuple[State, Stroke]] = {}
-        pending = [(self.least(self.first), 0, 0, self.first)]
-        looked_at = 0
-        while pending and looked_at < PATIENCE:
-            _, _, _, state = heappop(pending)
+        pending = [(0, 0, 0, self.first)]
+        looked_at, tangle = 0, self._crossed(self._wrong(self.first), gift=False)
+        patience = HASTE if tangle >= TANGLED else PATIENCE
+        while pending and looked_at < patience:
+            *_, state = heappop(pending)
             if state[:2] == self.board.all:
                 return _told(self.first, state, costs[state], ways)
             for stroke, cost, after in self._next(state):
@@ -81,36 +84,53 @@ class Puzzle:
     def least(self, state: State) -> int:
         """A cost that no way from the state to the solution undercuts."""
         if state not in self._least:
-            lacking = self._lacking(state)
-            tracks = self._by_track(state, lacking)
-            self._least[state] = max(self._by_strand(lacking), *tracks)
+            wrong = self._wrong(state)
+            tracks = self._by_track(state, wrong)
+            self._least[state] = max(self._by_strand(wrong, gift=state.gift), *tracks)
         return self._least[state]
 
-    def _lacking(self, state: State) -> dict[Strand, int]:
+    def _wrong(self, state: State) -> dict[Strand, Masks]:
         """The cells that are wrong, for each strand that they belong to."""
-        lacking = {}
+        wrong = {}
         for strand in self._strands:
-            cells = 0
-            for own, held in zip(self._own[strand], state[:2], strict=True):
-                cells |= own & ~held
-            if cells:
-                lacking[strand] = cells
-        return lacking
+            picture, sound = self.board.own[strand]
+            masks = picture & ~state.picture, sound & ~state.sound
+            if masks[0] or masks[1]:
+                wrong[strand] = masks
+        return wrong
 
-    def _by_strand(self, lacking: dict[Strand, int]) -> int:
-        """One stroke for each strand, from the first cell of it that is wrong to the last."""
+    def _by_strand(self, wrong: dict[Strand, Masks], *, gift: bool) -> int:
+        """One stroke for each strand, from the first cell of it that is wrong to the last.
+
+        Where strands cross, there are more; each of those can leave out one gap at most.
+        """
+        more = self._crossed(wrong, gift=gift)
+        spans = [list(self._spans(picture | sound)) for picture, sound in wrong.values()]
+        hulls = sum(cells[-1][1] - cells[0][0] for cells in spans)
+        gaps = [start - end for cells in spans for (_, end), (start, _) in pairwise(cells)]
+        saved = sum(sorted(gaps, reverse=True)[:more]) if more else 0
+        return STROKE * (len(wrong) + more) + hulls - saved
+
+    def _crossed(self, wrong: dict[Strand, Masks], *, gift: bool) -> int:
+        """How many strokes more than one a strand it takes, since strands cross."""
+        return fewest(crossings(self.board, wrong, self.board.all, gift=gift))
+
+    def _spans(self, cells: int) -> Iterator[tuple[int, int]]:
+        """The frames of cells, one stretch after the other."""
         cuts = self.board.cuts
-        return sum(
-            STROKE + cuts[cells.bit_length()] - cuts[(cells & -cells).bit_length() - 1]
-            for cells in lacking.values()
-        )
+        while cells:
+            first = (cells & -cells).bit_length() - 1
+            run = (cells >> first) + 1  # carries as far as the cells are neighbours
+            last = first + (run & -run).bit_length() - 1
+            yield cuts[first], cuts[last]
+            cells &= -1 << last
 
-    def _by_track(self, state: State, lacking: dict[Strand, int]) -> Iterator[int]:
+    def _by_track(self, state: State, wrong: dict[Strand, Masks]) -> Iterator[int]:
         """The strokes of one track, and one for each strand that has nothing on it."""
         for track, held in zip(self._tracks, state[:2], strict=True):
-            others = (cells for strand, cells in lacking.items() if strand not in track.strands)
+            others = (masks for strand, masks in wrong.items() if strand not in track.strands)
             yield track.least(held, black=not state.gift) + sum(
-                STROKE + self.board.length(cells) for cells in others
+                STROKE + self.board.length(picture | sound) for picture, sound in others
             )
 
     def _next(self, state: State) -> Iterator[tuple[Stroke, int, State]]:
@@ -130,7 +150,7 @@ class Puzzle:
         state: State,
         strand: Strand,
         sides: Sides,
-        chosen: tuple[bool, bool],
+        chosen: Chosen,
         new: tuple[int, ...],
     ) -> Iterator[tuple[Stroke, int, State]]:
         board = self.board

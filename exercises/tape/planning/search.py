@@ -9,7 +9,6 @@ assembles. A list is dropped as soon as what it lacks can't be had with what is 
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from itertools import product
 from operator import itemgetter
 
 from exercises.tape.bench import Bench
@@ -27,7 +26,8 @@ from exercises.tape.tape import Tape
 
 MOST = 12  # recordings up to which no list goes untried
 PATIENCE = 5_000  # tapes looked at before a search no longer tries everything
-HASTE = 500  # tapes looked at, from then on, for each number of recordings
+HASTE = 100  # tapes looked at in each further way of searching, then
+FEW = 12  # parts of a brief that is always searched patiently
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,17 +95,23 @@ class Search:
 
     def _limits(self, most: int, least: int, guide: Guide) -> Iterator[Limits]:
         """By the guide first, if it has a way; then everywhere, ever wider."""
-        if most in guide.ways:
-            yield Limits(most, least, way=guide.ways[most])
-            yield Limits(most, None, way=guide.ways[most])
-        for wider, frames in product(((), self.cuts), (least, None)):
-            yield Limits(most, frames, wider)
+        way = guide.ways.get(most)
+        if way and way.frames <= least:
+            yield Limits(most, least, way=way)
+        if way:
+            yield Limits(most, None, way=way)
+        for wider in ((), self.cuts):
+            if self.best is None:
+                yield Limits(most, least, wider)
+            yield Limits(most, None, wider)
 
     def _search(self, limits: Limits) -> None:
         """Depth first; keeps the best."""
         self.seen.clear()
         pending = [iter((self.start,))]
-        last = max(PATIENCE, self.looked_at + HASTE)
+        last = self.looked_at + HASTE
+        if self.best is None or len(self.target.parts) <= FEW:
+            last = max(last, PATIENCE)
         while pending:
             if self.looked_at > last:
                 self.exact = False
@@ -116,8 +122,8 @@ class Search:
             elif step.stand.done:
                 if self._is_better(step.frames, limits.frames):
                     self.best = step
-                    if limits.frames is not None:
-                        return
+                    if limits.frames is not None or limits.way:
+                        return  # a way's other solutions only differ in their order
             else:
                 pending.append(self._from(step, limits))
 

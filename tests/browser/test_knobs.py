@@ -1,0 +1,54 @@
+"""Controls in a browser: turned by the keyboard, and answered without JavaScript."""
+
+from playwright.sync_api import Browser, BrowserContext, expect
+from pytest_django.live_server_helper import LiveServer
+
+from course.cohorts.models import Person
+from exercises.attempts import ask
+from exercises.drills.register import KINDS
+from exercises.models import Attempt
+from tests.browser.site import quiet_page, sign_in, without_javascript
+
+TRACKING = KINDS["set-tracking"]
+
+
+def test_tracking_is_turned_by_keyboard_to_the_best_picture(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    asked = ask(mina, TRACKING, seed=4)
+    question = asked.as_question()
+    turn = question.right["tracking"] - question.key["start"]
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
+        slider = page.get_by_role("slider")
+        slider.focus()
+        pages, steps = divmod(abs(turn), 5)
+        for _ in range(pages):
+            page.keyboard.press("PageUp" if turn > 0 else "PageDown")
+        for _ in range(steps):
+            page.keyboard.press("ArrowRight" if turn > 0 else "ArrowLeft")
+
+        words = question.asks[0].in_words(question.right["tracking"])
+        assert str(slider.get_attribute("aria-valuetext")).startswith(words)
+        page.keyboard.press("Tab")
+        page.keyboard.press("Enter")
+        expect(page.locator(".verdict")).to_have_text("Right")
+
+    assert (Attempt.objects.get().answer, Attempt.objects.get().score) == (question.right, 100)
+
+
+def test_tracking_is_set_without_javascript(
+    live_server: LiveServer, browser: Browser, mina: Person
+) -> None:
+    best = ask(mina, TRACKING, seed=4).as_question().right["tracking"]
+    with (
+        without_javascript(browser) as context,
+        quiet_page(context, live_server.url) as page,
+    ):
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
+        page.locator('input[name="tracking"]').fill(str(best))
+        page.get_by_role("button", name="Answer", exact=True).click()
+
+        expect(page.locator(".verdict")).to_have_text("Right")

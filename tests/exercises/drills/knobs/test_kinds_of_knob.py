@@ -1,0 +1,55 @@
+"""The controls: the best position differs by seed, and the model's own copy agrees with it."""
+
+import pytest
+
+from exercises.drills.kind import Kind
+from exercises.drills.register import KINDS
+
+EACH_KNOB = pytest.mark.parametrize(
+    "knob", [kind for slug, kind in KINDS.items() if slug.startswith("set-")], ids=lambda k: k.slug
+)
+
+
+def dial_of(knob: Kind) -> str:
+    return next(part.name for part in knob.make(0).asks if part.form == "dial")
+
+
+@EACH_KNOB
+def test_best_position_differs_by_seed(knob: Kind) -> None:
+    name = dial_of(knob)
+    best = {knob.make(seed).right[name] for seed in range(60)}
+
+    assert len(best) >= 15
+
+
+@EACH_KNOB
+def test_best_position_gets_full_marks_and_the_far_end_none(knob: Kind) -> None:
+    name = dial_of(knob)
+    for seed in range(30):
+        question = knob.make(seed)
+        best = question.right[name]
+        far = 0 if best > 20 else 40
+        wrong = knob.grade(question, dict(question.right) | {name: far})
+
+        assert knob.grade(question, question.right).score == 100
+        assert (wrong.right, wrong.score <= 100 * (1 - 1 / len(question.asks))) == (False, True)
+
+
+@EACH_KNOB
+def test_best_position_makes_a_copy_without_a_fault(knob: Kind) -> None:
+    """The tape model itself finds nothing on a copy made with the best setting."""
+    for seed in range(30):
+        question = knob.make(seed)
+        happened = knob.grade(question, question.right).feedback["happened"]
+
+        assert happened == ["The copy has no fault."]
+
+
+def test_control_does_not_start_where_it_belongs() -> None:
+    for knob in (kind for slug, kind in KINDS.items() if slug.startswith("set-")):
+        name = dial_of(knob)
+        for seed in range(30):
+            question = knob.make(seed)
+            started = knob.grade(question, dict(question.right) | {name: question.key["start"]})
+
+            assert not started.right

@@ -59,7 +59,7 @@ def compare(place: Place, before: Runs[Laid], after: Runs[Laid]) -> list[Piece]:
     for stretch in stretches(after, shot.at, shot.end):
         if stretch.run is None:
             pieces += _blank(place, before, stretch)
-        elif right(stretch.run, shot):
+        elif right(stretch.run, shot) or _is_at_edge(place, stretch):
             pieces.append(Piece(stretch.start, stretch.end, None))
         else:
             pieces += _not_right(place, stretch, stretch.run)
@@ -95,6 +95,11 @@ def _not_right(place: Place, stretch: Stretch[Laid], run: Run[Laid]) -> Iterator
 def _wrong(place: Place, stretch: Stretch[Laid]) -> Iterator[Piece]:
     for start, end, there in _edges(place, stretch):
         yield Piece(start, end, None if there else WRONG[place.shot.track])
+
+
+def _is_at_edge(place: Place, stretch: Stretch[Laid]) -> bool:
+    """Whether it is no more than may be off at an edge of the shot."""
+    return all(there for _, _, there in _edges(place, stretch))
 
 
 def _edges(place: Place, stretch: Stretch[Laid]) -> Iterator[tuple[int, int, bool]]:

@@ -18,6 +18,9 @@ from exercises.tape.source import Source
 from exercises.tape.tape import Tape
 from exercises.tape.wording import span
 
+IMPOSSIBLE = "No list of recordings does it: each spoils something that is wanted or has to stay."
+NOT_FOUND = f"No list of up to {MOST} recordings was found that does it."
+
 
 @dataclass(frozen=True, slots=True)
 class Planned:
@@ -74,10 +77,11 @@ def plan(
     search = Search(target, first)
     found = search.run()
     if found is None:
-        return NoPlan((_not_found(search),))
+        return NoPlan((IMPOSSIBLE if search.exact else NOT_FOUND,))
     judgement = judge(brief, found.tape, before=tape, bench=bench, edits=found.edits, pace=pace)
     if not judgement.fulfilled:
-        return NoPlan(tuple(_still(fault, bench) for fault in judgement.faults))
+        faults = tuple(_still(fault, bench) for fault in judgement.faults)
+        return NoPlan(faults or (NOT_FOUND,))
     exact = search.exact and bench.relock > 0
     return Plan(tuple(_planned(target, found)), judgement.economy, exact)
 
@@ -87,12 +91,6 @@ def _planned(target: Target, found: Step) -> Iterator[Planned]:
     for edit in found.edits:
         yield Planned(edit, reason(target, tape, edit))
         tape = record(tape, edit, target.bench)
-
-
-def _not_found(search: Search) -> str:
-    if search.exact:
-        return "No list of recordings does it: each spoils something that is wanted or has to stay."
-    return f"No list of up to {MOST} recordings was found that does it."
 
 
 def _still(fault: Fault, bench: Bench) -> str:

@@ -87,6 +87,13 @@ def test_cut_may_be_off_by_the_tolerance() -> None:
     assert differences(597) == [("wrong-shot", "picture", 597, 598, 0, None, 1)]
 
 
+def test_edge_may_hold_another_part_of_the_same_tape() -> None:
+    wanted = picture("bridge", 300, 400, 500, tolerance=2)
+    before = recorded(insert(BRIDGE, 700, 800, 450))
+
+    assert judged(Brief((wanted,)), insert(BRIDGE, 302, 400, 502), on=before).fulfilled
+
+
 def test_tolerance_leaves_at_least_a_frame_of_a_short_shot() -> None:
     wanted = picture("bridge", 300, 303, 500, tolerance=5)
 

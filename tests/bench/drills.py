@@ -1,7 +1,8 @@
 """How many questions a kind of drill makes, and how fairly: ``python -m tests.bench.drills``.
 
 Speed is counted in processor time, so that a busy machine doesn't matter. The longest
-answer is right by chance in one of as many cases as an ask has options.
+answer is right by chance in one of as many cases as an ask has options; positions of a
+control are words of no such meaning.
 """
 
 import hashlib
@@ -22,10 +23,15 @@ from exercises.drills.kind import Question
 from exercises.drills.mend_it.question import candidates as mends
 from exercises.drills.paper_levels.question import candidates as levels
 from exercises.drills.put_in_order.question import candidates as orders
+from exercises.drills.set_picture_level.question import candidates as whites
+from exercises.drills.set_skew.question import candidates as skews
+from exercises.drills.set_sound_level.question import candidates as gains
+from exercises.drills.set_tracking.question import candidates as trackings
 from exercises.drills.spot_by_ear.question import candidates as heard
 from exercises.drills.spot_by_eye.question import candidates as seen
 from exercises.drills.spot_described.question import candidates as faults
 from exercises.drills.sums.question import candidates as sums
+from exercises.drills.watch_it_drift.question import candidates as drifts
 from exercises.drills.what_plays.question import candidates as plays
 from exercises.drills.which_generation.question import candidates as generations
 
@@ -40,6 +46,11 @@ KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "sums-on-the-clock": sums,
     "spot-by-eye": seen,
     "spot-by-ear": heard,
+    "set-tracking": trackings,
+    "set-skew": skews,
+    "set-picture-level": whites,
+    "set-sound-level": gains,
+    "watch-it-drift": drifts,
     "what-will-play": plays,
     "which-generation": generations,
     "enough-run-up": logs,
@@ -66,6 +77,8 @@ class Tally:
         for ask in question.asks:
             value = question.right[ask.name]
             self.answers.setdefault(ask.name, Counter()).update(positions(ask, value))
+            if isinstance(ask, Dial):
+                continue
             longest = max(ask.every(), key=lambda answer: len(ask.in_words(answer)))
             self.longest[ask.name] += longest == value
             self.chance[ask.name] += len(ask.every())
@@ -80,9 +93,9 @@ class Tally:
                 name: {value: percent(count) for value, count in sorted(counts.items())}
                 for name, counts in self.answers.items()
             },
-            "longest is right, %": {name: percent(self.longest[name]) for name in self.answers},
+            "longest is right, %": {name: percent(self.longest[name]) for name in self.chance},
             "by chance, %": {
-                name: round(100 * SEEDS / self.chance[name], 1) for name in self.answers
+                name: round(100 * SEEDS / self.chance[name], 1) for name in self.chance
             },
         }
 

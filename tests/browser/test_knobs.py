@@ -7,7 +7,7 @@ from course.cohorts.models import Person
 from exercises.attempts import ask
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
-from tests.browser.site import quiet_page, sign_in, without_javascript
+from tests.browser.site import quiet_page, sign_in, violations, without_javascript
 
 TRACKING = KINDS["set-tracking"]
 
@@ -52,3 +52,36 @@ def test_tracking_is_set_without_javascript(
         page.get_by_role("button", name="Answer", exact=True).click()
 
         expect(page.locator(".verdict")).to_have_text("Right")
+
+
+def test_next_question_is_turned_too(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    ask(mina, TRACKING, seed=4)
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
+        page.get_by_role("button", name="Answer", exact=True).click()
+        page.get_by_role("button", name="One more like this").click()
+        page.get_by_role("slider").press("Home")
+
+        expect(page.locator(".positions > li:visible")).to_have_attribute("value", "0")
+
+
+def test_control_is_turned_by_words_alone(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    question = ask(mina, TRACKING, seed=4).as_question()
+    words = question.media[0]["words"]
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
+        page.get_by_role("button", name="Describe it in words instead").click()
+        expect(page.locator(".screen")).to_have_count(0)
+        slider = page.get_by_role("slider")
+        slider.press("End")
+
+        assert str(slider.get_attribute("aria-valuetext")).endswith(words[-1])
+        slider.press("Home")
+        assert str(slider.get_attribute("aria-valuetext")).endswith(words[0])
+        assert violations(page) == []

@@ -1,13 +1,14 @@
 """The faces of meters that stand beside a control, as numbers to draw them from."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from exercises.signal.meters.scale import END, Mark, Point, Scale
 from exercises.tape.levels import gained
 
 SCALE = Scale()
 TENTHS = range(0, 11, 2)
+NUMBERED = ("−20", "−10", "−5", "−3", "0", "+3")  # a small scale has no room for all
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,11 +38,17 @@ def _tenths() -> tuple[Mark, ...]:
     )
 
 
+def _decibels() -> tuple[Mark, ...]:
+    return tuple(
+        mark if mark.label in NUMBERED else replace(mark, label="") for mark in SCALE.marks()
+    )
+
+
 # By name: readings are hundredths of the scale, and tenths of a dB over line-up.
 FACES = {
     face.name: face
     for face in (
         Face("tracking", _tenths(), lambda reading: END * reading / 100),
-        Face("vu", SCALE.marks(), lambda reading: gained(1, reading)),
+        Face("vu", _decibels(), lambda reading: gained(1, reading)),
     )
 }

@@ -13,7 +13,7 @@ from exercises.drills.media import Strip
 from exercises.drills.rules import WHITE_LEVEL
 from exercises.drills.scene import opening
 from exercises.drills.set_picture_level.version import Version, drawn
-from exercises.drills.set_picture_level.white import level, seen
+from exercises.drills.set_picture_level.white import reached, seen
 from exercises.tape.levels import WHITE, gained
 
 STEP = 2  # 0.1 dB that a position is
@@ -51,7 +51,7 @@ def question(job: Job, version: Version, source: int, best: int) -> Question:
         aim=aim,
         session=job.document({"white": source}),
         makings=[{"picture_level": {"gain": gain}} for gain in gains],
-        units=[f"white at {level(white, job.lines)}" for white in whites],
+        units=[reached(white, job.lines) for white in whites],
         why=version.why(job.lines),
         passes="The copy has no fault, but its white is not where the next shot’s will be.",
         rule=WHITE_LEVEL,

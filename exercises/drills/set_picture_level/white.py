@@ -21,3 +21,17 @@ def seen(white: float, lines: Lines, what: str) -> str:
     if white > most:
         return f"{what} is cut off flat at {level(most, lines)}."
     return f"{what} stands at {level(white, lines)}."
+
+
+def reached(white: float, lines: Lines) -> str:
+    """Where a white comes to stand.
+
+    >>> reached(129, Lines.L525)
+    'white cut off at 110 IRE'
+    """
+    most = LIMITS.clipped_picture
+    return (
+        f"white cut off at {level(most, lines)}"
+        if white > most
+        else f"white at {level(white, lines)}"
+    )

@@ -16,6 +16,14 @@ from course.cohorts.models import Cohort, Person
 from tests.people import CohortFactory, PersonFactory, instructor, learner
 
 
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Mark what uses the database, so that another one can be asked for those tests alone."""
+    for item in items:
+        fixtures = set(getattr(item, "fixturenames", ()))
+        if item.get_closest_marker("django_db") or fixtures & {"db", "transactional_db"}:
+            item.add_marker("database")
+
+
 @pytest.fixture(scope="session", autouse=True)
 def quick_settings(django_test_environment: None) -> Iterator[None]:
     """Hashing that costs nothing, and static files under their own names."""

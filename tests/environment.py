@@ -1,6 +1,6 @@
 """The environment the tests' Django reads; a plugin (`-p tests.environment`) to come before it.
 
-A `DATABASE_URL` that is set stays: the whole suite also runs on PostgreSQL.
+A `DATABASE_URL` that is set stays: what uses the database also runs on PostgreSQL.
 """
 
 import os

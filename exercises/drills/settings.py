@@ -1,0 +1,76 @@
+"""The figures of a learner's own bench, as a kind of drill may ask them."""
+
+from dataclasses import asdict, dataclass
+from enum import StrEnum
+from typing import Self
+
+from exercises.drills.asks import Json
+from exercises.tape import AutomaticGain, Bench, Limiter, Limits, Rate
+
+USUAL_PRE_ROLL = 5  # seconds; common practice
+USUAL_SOURCE_RUN_UP = 10  # seconds; common practice
+
+
+class Meter(StrEnum):
+    """What a bench may have to read levels and tracking from."""
+
+    WAVEFORM = "waveform"
+    PICTURE_NEEDLE = "picture-needle"
+    VU = "vu"
+    TRACKING = "tracking"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settings:
+    """What an instructor has said of the bench; lengths are in frames of `bench.rate`.
+
+    bench          what the machines need (see `exercises.tape.Bench`)
+    drop_frame     whether its time code counts drop-frame; never at 25
+    pre_roll       how far both machines are wound back before an edit in
+    source_run_up  run-up that is wanted before the action when shooting
+    meters         which meters there are
+    """
+
+    bench: Bench
+    drop_frame: bool = False
+    pre_roll: int
+    source_run_up: int
+    meters: frozenset[Meter] = frozenset(Meter)
+
+    @classmethod
+    def usual(cls, rate: Rate = Rate.R25) -> Self:
+        """Common practice: what holds where no instructor has set anything."""
+        return cls(
+            bench=Bench.default(rate),
+            pre_roll=USUAL_PRE_ROLL * rate.nominal,
+            source_run_up=USUAL_SOURCE_RUN_UP * rate.nominal,
+        )
+
+    def as_json(self) -> Json:
+        return {
+            "bench": {**asdict(self.bench), "rate": self.bench.rate.label},
+            "drop_frame": self.drop_frame,
+            "pre_roll": self.pre_roll,
+            "source_run_up": self.source_run_up,
+            "meters": sorted(self.meters),
+        }
+
+    @classmethod
+    def from_json(cls, stored: Json) -> Self:
+        return cls(
+            bench=_bench(stored["bench"]),
+            drop_frame=stored["drop_frame"],
+            pre_roll=stored["pre_roll"],
+            source_run_up=stored["source_run_up"],
+            meters=frozenset(map(Meter, stored["meters"])),
+        )
+
+
+def _bench(stored: Json) -> Bench:
+    nested = {
+        "rate": Rate(stored["rate"]),
+        "limiter": Limiter(**stored["limiter"]),
+        "automatic_gain": AutomaticGain(**stored["automatic_gain"]),
+        "limits": Limits(**stored["limits"]),
+    }
+    return Bench(**{**stored, **nested})

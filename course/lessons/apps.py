@@ -19,3 +19,4 @@ def watch_content(sender: BaseReloader, **kwargs: Any) -> None:
     from course.lessons.shelf import CONTENT
 
     sender.watch_dir(CONTENT, "*.md")
+    sender.watch_dir(CONTENT, "*.toml")

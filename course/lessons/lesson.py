@@ -150,6 +150,15 @@ class Link:
 
 
 @dataclass(frozen=True, kw_only=True)
+class Use:
+    """Where a lesson uses a term first, or where it first has it in bold."""
+
+    term: str
+    section: str
+    marked: bool
+
+
+@dataclass(frozen=True, kw_only=True)
 class Lesson:
     """A lesson; `number` is its place among the lessons that there are, from 1."""
 
@@ -158,6 +167,7 @@ class Lesson:
     parts: tuple[Part, ...]
     sections: tuple[Section, ...]
     links: tuple[Link, ...] = field(repr=False, default=())
+    terms: tuple[Use, ...] = field(repr=False, default=())
 
     def __str__(self) -> str:
         return f"Lesson {self.number}: {self.front.title}"

@@ -9,7 +9,8 @@ A fenced block's first word says what it is:
     caution      where work can hurt someone, the same way
 
 A block that holds other blocks has a longer fence than they have. A heading may end in
-`{#name}`: links to a place in a lesson use that name. Links are `lesson:slug#name`.
+`{#name}`: links to a place in a lesson use that name. Links are `lesson:slug#name`, or
+`term:name` for an entry of the glossary; `terms` says which words are linked by themselves.
 """
 
 import re
@@ -23,6 +24,7 @@ from markdown_it.token import Token
 
 from course.lessons.diagrams import read_diagram
 from course.lessons.front import load_toml
+from course.lessons.glossary import NO_GLOSSARY, Glossary
 from course.lessons.lesson import (
     Box,
     BoxKind,
@@ -35,6 +37,7 @@ from course.lessons.lesson import (
     Table,
 )
 from course.lessons.problems import LessonProblem
+from course.lessons.terms import SCHEME, Linker
 from exercises.drills.register import KINDS
 
 MARKDOWN = MarkdownIt("commonmark", {"html": False}).enable("table")
@@ -46,8 +49,9 @@ LESSON_LINK = re.compile(r"lesson:(?P<slug>[a-z0-9-]+)(#(?P<section>[a-z0-9-]+))
 class Reader:
     """Reads one lesson's text; the sections and links met on the way are kept here."""
 
-    def __init__(self) -> None:
+    def __init__(self, glossary: Glossary = NO_GLOSSARY) -> None:
         self.sections: list[Section] = []
+        self.terms = Linker(glossary)
         self.links: list[Link] = []
         self._ids: set[str] = set()
         self._drills = 0
@@ -118,7 +122,12 @@ class Reader:
                 self._heading(token, tokens[index + 1], line)
             for child in token.children or ():
                 self._inline(child, line)
+        self.terms.link(tokens, self._here(), first_line)
         return tokens
+
+    def _here(self) -> str:
+        """The heading of the first order that was met last."""
+        return next((each.id for each in reversed(self.sections) if each.level == 2), "")
 
     def _heading(self, token: Token, content: Token, line: int) -> None:
         if token.tag not in ("h2", "h3"):
@@ -149,9 +158,16 @@ class Reader:
         if token.type != "link_open":
             return
         href = str(token.attrGet("href"))
+        if href.startswith(SCHEME):
+            name = href.removeprefix(SCHEME)
+            token.attrSet("href", self.terms.address(name, self._here(), line))
+            token.attrSet("class", "term")
+            return
         target = LESSON_LINK.fullmatch(href)
         if target is None:
-            raise LessonProblem(line, f"Links go to lesson:slug#name, not to “{href}”.")
+            raise LessonProblem(
+                line, f"Links go to lesson:slug#name or term:name, not to “{href}”."
+            )
         self.links.append(Link(slug=target["slug"], section=target["section"] or "", line=line))
         token.attrSet("href", lesson_url(target["slug"], target["section"] or ""))
 

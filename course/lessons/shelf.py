@@ -14,6 +14,8 @@ from typing import NamedTuple
 
 from course.lessons import front
 from course.lessons.claims import ClaimProblem, confirm
+from course.lessons.glossary import FILE as GLOSSARY
+from course.lessons.glossary import NO_GLOSSARY, Glossary, Term
 from course.lessons.lesson import Front, Lesson
 from course.lessons.markdown import Reader, lesson_url
 from course.lessons.problems import LessonProblem, Problem
@@ -31,6 +33,7 @@ class Shelf:
 
     lessons: tuple[Lesson, ...]
     problems: tuple[Problem, ...]
+    glossary: Glossary = NO_GLOSSARY
 
     def find(self, slug: str) -> Lesson | None:
         return next((lesson for lesson in self.lessons if lesson.slug == slug), None)
@@ -40,6 +43,25 @@ class Shelf:
 
     def behind(self, lesson: Lesson) -> Lesson | None:
         return self.lessons[lesson.number] if lesson.number < len(self.lessons) else None
+
+    def teaches(self, term: Term) -> "LessonPlace | None":
+        """Where a term is taught: as its entry says, or where it first stands in bold or at all."""
+        if term.taught:
+            return self.place(*term.taught.split("#"))
+        uses = [(use, lesson) for lesson in self.lessons for use in lesson.terms]
+        own = [(use, lesson) for use, lesson in uses if use.term == term.slug]
+        own.sort(key=lambda each: not each[0].marked)
+        return self.place(own[0][1].slug, own[0][0].section) if own else None
+
+    def place(self, slug: str, section: str = "") -> "LessonPlace | None":
+        """A place in a lesson; the lesson as a whole, where it has no such section."""
+        lesson = self.find(slug)
+        if lesson is None:
+            return None
+        titles = {each.id: each.title for each in lesson.sections}
+        if section not in titles:
+            return LessonPlace(lesson_url(slug), str(lesson))
+        return LessonPlace(lesson_url(slug, section), f"{lesson}, “{titles[section]}”")
 
 
 class LessonPlace(NamedTuple):
@@ -62,35 +84,38 @@ def lesson_place(slug: str, section: str = "") -> LessonPlace | None:
 
     A section that the lesson hasn't leads to the lesson as a whole.
     """
-    lesson = shelf().find(slug)
-    if lesson is None:
-        return None
-    titles = {each.id: each.title for each in lesson.sections}
-    if section not in titles:
-        return LessonPlace(lesson_url(slug), str(lesson))
-    return LessonPlace(lesson_url(slug, section), f"{lesson}, “{titles[section]}”")
+    return shelf().place(slug, section)
 
 
 def read_shelf(folder: Path) -> Shelf:
     """Read every lesson in a folder; those with a problem are reported and left out."""
     lessons: dict[Path, Lesson] = {}
     problems: list[Problem] = []
-    for path in sorted(folder.glob("*.md")):
+    glossary = _read_glossary(folder, problems)
+    for path in sorted(folder.glob("[0-9]*.md")):
         try:
-            lesson = read_lesson(path)
+            lesson = read_lesson(path, glossary)
             if lesson.slug in {each.slug for each in lessons.values()}:
                 raise LessonProblem(3, f"Another lesson has the slug “{lesson.slug}”.")
             lessons[path] = lesson
         except LessonProblem as found:
             problems.append(Problem(str(path), found.line, found.problem))
-    problems += _broken_links(lessons)
+    problems += [*_broken_links(lessons), *_broken_terms(folder, glossary, lessons)]
     broken = {problem.file for problem in problems}
     good = [lesson for path, lesson in lessons.items() if str(path) not in broken]
     numbered = tuple(replace(lesson, number=n) for n, lesson in enumerate(good, start=1))
-    return Shelf(numbered, tuple(problems))
+    return Shelf(numbered, tuple(problems), glossary)
 
 
-def read_lesson(path: Path) -> Lesson:
+def _read_glossary(folder: Path, problems: list[Problem]) -> Glossary:
+    try:
+        return Glossary.read(folder)
+    except LessonProblem as found:
+        problems.append(Problem(str(folder / GLOSSARY), found.line, found.problem))
+        return NO_GLOSSARY
+
+
+def read_lesson(path: Path, glossary: Glossary = NO_GLOSSARY) -> Lesson:
     """One lesson; raises LessonProblem for the first thing that is wrong in it."""
     try:
         parted = front.split(path.read_text(encoding="utf-8"))
@@ -98,7 +123,7 @@ def read_lesson(path: Path) -> Lesson:
         raise LessonProblem(1, "A lesson is UTF-8 text.") from error
     given = front.read_front(parted.toml, parted.toml_line)
     _refuse_name(path, given, parted)
-    reader = Reader()
+    reader = Reader(glossary)
     parts = reader.parts(parted.body, parted.body_line)
     lesson = Lesson(
         number=0,
@@ -106,6 +131,7 @@ def read_lesson(path: Path) -> Lesson:
         parts=parts,
         sections=tuple(reader.sections),
         links=tuple(reader.links),
+        terms=tuple(reader.terms.uses.values()),
     )
     _refuse_claims(lesson)
     return lesson
@@ -147,3 +173,15 @@ def _broken_links(lessons: dict[Path, Lesson]) -> Iterator[Problem]:
                 yield Problem(str(path), link.line, f"There is no lesson “{link.slug}”.")
             elif link.section and link.section not in sections[link.slug]:
                 yield Problem(str(path), link.line, f"“{link.slug}” has no place “{link.section}”.")
+
+
+def _broken_terms(
+    folder: Path, glossary: Glossary, lessons: dict[Path, Lesson]
+) -> Iterator[Problem]:
+    sections = {lesson.slug: {each.id for each in lesson.sections} for lesson in lessons.values()}
+    for term in glossary.terms:
+        slug, _, section = term.taught.partition("#")
+        unread = any(folder.glob(f"[0-9]*-{slug}.md")) and slug not in sections
+        if slug and not unread and section not in sections.get(slug, ()):
+            problem = f"“{term.term}” is taught at “{term.taught}”, and there is no such place."
+            yield Problem(str(folder / GLOSSARY), term.line, problem)

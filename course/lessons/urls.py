@@ -6,4 +6,5 @@ from course.lessons import views
 urlpatterns = [
     path("lessons/", views.lessons, name="lessons"),
     path("lessons/<slug:slug>/", views.lesson, name="lesson"),
+    path("glossary/", views.glossary, name="glossary"),
 ]

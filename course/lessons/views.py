@@ -22,3 +22,10 @@ def lesson(request: HttpRequest, slug: str) -> HttpResponse:
         "behind": shelved.behind(found),
     }
     return render(request, "lessons/lesson.html", context)
+
+
+@require_safe
+def glossary(request: HttpRequest) -> HttpResponse:
+    shelved = shelf()
+    entries = [(term, shelved.teaches(term)) for term in shelved.glossary.terms]
+    return render(request, "lessons/glossary.html", {"entries": entries})

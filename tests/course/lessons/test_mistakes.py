@@ -165,7 +165,7 @@ MISTAKES = [
         "lesson:a-short-lesson#second",
         "https://other.example/",
         line_of("Here 2"),
-        "Links go to lesson:slug#name, not to “https://other.example/”.",
+        "Links go to lesson:slug#name or term:name, not to “https://other.example/”.",
         id="link off the site",
     ),
     pytest.param(

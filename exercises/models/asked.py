@@ -1,0 +1,78 @@
+"""One question put to one person."""
+
+import secrets
+from typing import Any, Self
+
+from django.conf import settings
+from django.db import models
+from django.utils import timezone
+
+from exercises.drills.kind import Kind, Question
+from exercises.drills.register import KINDS, kind
+
+
+def new_token() -> str:
+    return secrets.token_urlsafe(16)
+
+
+def drill_choices() -> list[tuple[str, str]]:
+    """A callable, so that a new kind of drill needs no migration."""
+    return [(slug, kind.title) for slug, kind in KINDS.items()]
+
+
+class AskedQuerySet(models.QuerySet["Asked"]):
+    def latest_of(self, person: Any, drill: str) -> Self:
+        """The question of this drill that was put to the person last: one or none."""
+        return self.filter(person=person, drill=drill, latest=True)
+
+    def open(self) -> Self:
+        """Those that wait for an answer."""
+        return self.filter(latest=True, attempt=None)
+
+
+class Asked(models.Model):
+    """One question, made once from its seed and put to one person.
+
+    `question` holds what was shown and the computed key. It is stored because a later
+    revision of the kind may make another question from the same seed.
+    """
+
+    token = models.CharField(max_length=32, unique=True, default=new_token)
+    person = models.ForeignKey(settings.AUTH_USER_MODEL, models.CASCADE, related_name="asked")
+    drill = models.CharField(max_length=50, choices=drill_choices)
+    revision = models.PositiveSmallIntegerField()
+    seed = models.BigIntegerField()
+    question = models.JSONField()
+    asked_at = models.DateTimeField(default=timezone.now)
+    described = models.BooleanField("in words", default=False)
+    latest = models.BooleanField(default=True)
+
+    objects = AskedQuerySet.as_manager()
+
+    class Meta:
+        verbose_name = "question asked"
+        verbose_name_plural = "questions asked"
+        constraints = [
+            # At most one question of a drill waits for an answer, also when two are asked for
+            # at once. Reloading shows it again: nobody draws until an easy one comes.
+            models.UniqueConstraint(
+                fields=["person", "drill"],
+                condition=models.Q(latest=True),
+                name="one_latest_question_a_drill",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.drill} {self.seed} for {self.person}"
+
+    @property
+    def kind(self) -> Kind:
+        return kind(self.drill)
+
+    @property
+    def is_open(self) -> bool:
+        """Whether it waits for an answer that its kind can still judge."""
+        return self.revision == self.kind.revision and not hasattr(self, "attempt")
+
+    def as_question(self) -> Question:
+        return Question.from_json(self.question)

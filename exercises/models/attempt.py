@@ -1,0 +1,85 @@
+"""An answer as it was given and judged."""
+
+from typing import Any, Self
+
+from django.conf import settings
+from django.db import models
+from django.db.models.functions import RowNumber
+from django.urls import reverse
+from django.utils import timezone
+
+from exercises.drills.kind import Kind, Verdict
+from exercises.drills.register import kind
+from exercises.mastery.skills import SKILLS
+from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
+from exercises.models.asked import Asked, drill_choices
+
+
+class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
+    def of_cohort(self, cohort: Any) -> Self:
+        """Attempts of everybody who is in the cohort now."""
+        return self.filter(person__memberships__cohort=cohort)
+
+    def latest_first(self) -> Self:
+        return self.order_by("-answered_at", "-pk")
+
+    def recent(self, each: int) -> Self:
+        """A person's latest attempts at every skill, so many of each."""
+        back = models.Window(
+            RowNumber(),
+            partition_by=[models.F("person"), models.F("skill")],
+            order_by=[models.F("answered_at").desc(), models.F("pk").desc()],
+        )
+        return self.annotate(back=back).filter(back__lte=each)
+
+
+class Attempt(AppendOnly):
+    """An answer as it was given and judged. Rows are added, never changed."""
+
+    asked = models.OneToOneField(Asked, models.CASCADE, related_name="attempt")
+    person = models.ForeignKey(settings.AUTH_USER_MODEL, models.CASCADE, related_name="attempts")
+    drill = models.CharField(max_length=50, choices=drill_choices)
+    skill = models.CharField(max_length=50)
+    situation = models.CharField(max_length=80)
+    seed = models.BigIntegerField()
+    revision = models.PositiveSmallIntegerField()
+    answer = models.JSONField()
+    right = models.BooleanField()
+    score = models.PositiveSmallIntegerField(help_text="in hundredths; 100 is right")
+    described = models.BooleanField("in words", default=False)
+    misconceptions = models.JSONField(default=list)
+    feedback = models.JSONField(default=dict)
+    asked_at = models.DateTimeField()
+    answered_at = models.DateTimeField(default=timezone.now)
+    key = models.CharField("idempotency key", max_length=32, unique=True)
+
+    objects = AttemptQuerySet.as_manager()
+
+    class Meta:
+        indexes = [
+            # Used by scores.of_people and by the learner's record.
+            models.Index(fields=["person", "skill", "-answered_at"], name="attempts_of_person"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.person}: {self.drill}, {self.score} %"
+
+    def get_absolute_url(self) -> str:
+        return reverse("attempt", args=[self.key])
+
+    @property
+    def kind(self) -> Kind:
+        return kind(self.drill)
+
+    @property
+    def skill_title(self) -> str:
+        return SKILLS[self.skill].title
+
+    @property
+    def verdict(self) -> Verdict:
+        return Verdict(
+            right=self.right,
+            score=self.score,
+            misconceptions=tuple(self.misconceptions),
+            feedback=self.feedback,
+        )

@@ -66,6 +66,8 @@ TABLE = [
     ("new-cohort", "post", "", (403, 403, 422, 422, 403, 302)),
     ("cohort", "get", "cohort", (403, 403, 200, 404, 403, 302)),
     ("joining-code", "post", "cohort", (403, 403, 302, 404, 403, 302)),
+    ("bench-figures", "get", "cohort", (403, 403, 200, 404, 403, 302)),
+    ("bench-choice", "post", "cohort", (403, 403, 302, 404, 403, 302)),
     ("cohort-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
     ("cohort-attempt", "get", "cohort person attempt", (403, 403, 200, 404, 403, 302)),
     ("reset-link", "post", "cohort person", (403, 403, 200, 404, 403, 302)),

@@ -33,7 +33,7 @@ View = Callable[Concatenate[HttpRequest, Arguments], HttpResponse]
 
 def cohort_for(person: Person, pk: int) -> Cohort:
     """A cohort that the person teaches, or 404."""
-    return get_object_or_404(Cohort.objects.taught_by(person), pk=pk)
+    return get_object_or_404(Cohort.objects.taught_by(person).select_related("bench"), pk=pk)
 
 
 def learner_for(person: Person, cohort_pk: int, person_pk: int) -> Person:

@@ -7,6 +7,7 @@ from django.db import transaction
 from django.http import HttpRequest
 
 from course.cohorts import throttle
+from course.cohorts.equipping import usual_bench_of
 from course.cohorts.models import Cohort, Membership, Person, new_join_code
 
 ONLY_LEARNERS = (
@@ -55,7 +56,7 @@ def start_cohort(instructor: Person, name: str) -> Cohort:
         Person.objects.select_for_update().get(pk=instructor.pk)
         if instructor.taught_cohorts.filter(name__iexact=name).exists():
             raise NameInUseError
-        cohort = Cohort.objects.create(name=name)
+        cohort = Cohort.objects.create(name=name, bench=usual_bench_of(instructor))
         cohort.instructors.add(instructor)
     return cohort
 

@@ -10,6 +10,8 @@ from django.db import models
 from django.urls import reverse
 from django.utils import timezone
 
+from course.cohorts.benches import Bench
+
 # No vowels, and nothing that is read wrongly off a whiteboard: 0 O 1 I L.
 CODE_LETTERS = "BCDFGHJKMNPQRSTVWXYZ23456789"
 
@@ -137,6 +139,7 @@ class Cohort(models.Model):
         Person, related_name="taught_cohorts", limit_choices_to={"role": Person.Role.INSTRUCTOR}
     )
     learners = models.ManyToManyField(Person, through="Membership", related_name="cohorts")
+    bench = models.ForeignKey(Bench, models.SET_NULL, null=True, blank=True, related_name="cohorts")
     started_at = models.DateTimeField(default=timezone.now)
 
     objects = CohortQuerySet.as_manager()

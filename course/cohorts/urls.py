@@ -1,7 +1,7 @@
 from django.urls import path
 from django.views.generic import RedirectView
 
-from course.cohorts.views import account, cohorts, joining, reset, signing_in
+from course.cohorts.views import account, bench, cohorts, joining, reset, signing_in
 
 # /sign-in/, /sign-out/, and the doors of Django's admin that lead here
 door_urls = [
@@ -32,6 +32,8 @@ cohort_urls = [
     path("cohorts/", cohorts.cohorts, name="cohorts"),
     path("cohorts/new/", cohorts.new_cohort, name="new-cohort"),
     path("cohorts/<int:cohort_pk>/joining-code/", cohorts.joining_code, name="joining-code"),
+    path("cohorts/<int:cohort_pk>/bench/", bench.bench_figures, name="bench-figures"),
+    path("cohorts/<int:cohort_pk>/bench/choice/", bench.bench_choice, name="bench-choice"),
     path(
         "cohorts/<int:cohort_pk>/people/<int:person_pk>/reset-link/",
         reset.reset_link,

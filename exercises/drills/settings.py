@@ -9,6 +9,10 @@ from exercises.tape import AutomaticGain, Bench, Limiter, Limits, Rate
 
 USUAL_PRE_ROLL = 5  # seconds; common practice
 USUAL_SOURCE_RUN_UP = 10  # seconds; common practice
+# Seconds, least and most: no bench was met beyond these, and drills are made for none.
+PRE_ROLL = (1, 20)
+SOURCE_RUN_UP = (1, 60)
+LONGEST_ERASE_GAP = 10
 
 
 class Meter(StrEnum):
@@ -45,6 +49,27 @@ class Settings:
             pre_roll=USUAL_PRE_ROLL * rate.nominal,
             source_run_up=USUAL_SOURCE_RUN_UP * rate.nominal,
         )
+
+    def refusals(self) -> dict[str, str]:
+        """What no bench can have, a sentence by figure; empty for a bench that can be."""
+        second, bench = self.bench.rate.nominal, self.bench
+        within = {
+            "pre_roll": (self.pre_roll, *(each * second for each in PRE_ROLL)),
+            "source_run_up": (self.source_run_up, *(each * second for each in SOURCE_RUN_UP)),
+            "lock": (bench.lock, second, self.pre_roll),
+            "relock": (bench.relock, 1, max(bench.lock, second)),
+            "erase_gap": (bench.erase_gap, 0, LONGEST_ERASE_GAP * second),
+        }
+        found = {
+            figure: f"At least {least} and at most {most} frames can be worked with here."
+            for figure, (value, least, most) in within.items()
+            if not least <= value <= most
+        }
+        if bench.lock > self.pre_roll:
+            found["lock"] = "Machines that take longer to lock than the pre-roll are never locked."
+        if self.drop_frame and bench.rate is Rate.R25:
+            found["drop_frame"] = "Time code at 25 frames a second leaves no labels out."
+        return found
 
     def as_json(self) -> Json:
         return {

@@ -20,6 +20,15 @@ class Mode(StrEnum):
         """Which of picture and sound it records."""
         return {"insert-picture": SIDES[:1], "insert-sound": SIDES[1:]}.get(self, SIDES)
 
+    @property
+    def words(self) -> str:
+        return {
+            "assemble": "Assemble",
+            "insert-picture": "Insert picture",
+            "insert-sound": "Insert sound",
+            "insert-both": "Insert picture and sound",
+        }[self]
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:

@@ -4,9 +4,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from exercises.drills.asks import Json
+from exercises.drills.change import Mode
 from exercises.drills.draw import Draw
 from exercises.drills.phrases import length, span
 from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TAPES, Shot
+from exercises.drills.wants import SIDES
 from exercises.tape import Bench, Rate, label
 
 
@@ -95,6 +97,13 @@ class Scene:
     def record(self, start: int, end: int, what: str) -> None:
         """A pass that was recorded before the first edit; passes come in order."""
         self._recorded.append({"start": start, "end": end, "what": what})
+
+    def lay(self, clip: Clip, at: int, mode: Mode) -> int:
+        """Add an edit in a mode; the frame where it ends."""
+        if mode is Mode.ASSEMBLE:
+            return self.assemble(clip, at)
+        picture, sound = (track in mode.tracks for track in SIDES)
+        return self.insert(clip, at, picture=picture, sound=sound)
 
     def assemble(self, clip: Clip, at: int) -> int:
         """Add an assemble; the frame where it ends."""

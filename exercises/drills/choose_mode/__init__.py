@@ -16,7 +16,7 @@ CHOOSE_MODE = Kind(
         "what-the-bench-cant-do",
     ),
     lesson="assemble-and-insert",
-    revision=1,
+    revision=2,
     template="drills/choose_mode.html",
     make=make,
     grade=grade,

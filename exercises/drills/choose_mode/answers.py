@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import combinations
 
 from exercises.drills.asks import Option
-from exercises.drills.beliefs import BELIEFS, Attempt, recorded
+from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
 from exercises.drills.change import Mode
 from exercises.drills.choose_mode.scenario import Task
 from exercises.drills.wants import Want, given
@@ -13,10 +13,7 @@ from exercises.drills.wants import Want, given
 CANNOT = "cannot"
 
 OPTIONS = (
-    Option(value=Mode.ASSEMBLE.value, text="Assemble"),
-    Option(value=Mode.INSERT_PICTURE.value, text="Insert picture"),
-    Option(value=Mode.INSERT_SOUND.value, text="Insert sound"),
-    Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound"),
+    *(Option(value=mode.value, text=mode.words) for mode in Mode),
     Option(value=CANNOT, text="This can’t be done here"),
 )
 
@@ -28,7 +25,7 @@ def works(task: Task, mode: Mode, beliefs: tuple[str, ...] = ()) -> bool:
     wants = unmixed(task.wants) if MIX in beliefs else task.wants
     attempt = Attempt(task.master, task.change, mode, task.bench)
     rules = [belief for belief in beliefs if belief != MIX]
-    return given(wants, recorded(attempt, rules), task.bench)
+    return given(wants, as_played(recorded(attempt, rules), task.bench, rules), task.bench)
 
 
 def unmixed(wants: tuple[Want, ...]) -> tuple[Want, ...]:

@@ -13,12 +13,7 @@ from exercises.drills.mend_it.spoiling import Film
 from exercises.drills.scene import Scene, opening
 from exercises.tape import Tape, read_session, tape_map
 
-MODES = (
-    Option(value=Mode.ASSEMBLE.value, text="Assemble"),
-    Option(value=Mode.INSERT_PICTURE.value, text="Insert picture"),
-    Option(value=Mode.INSERT_SOUND.value, text="Insert sound"),
-    Option(value=Mode.INSERT_BOTH.value, text="Insert picture and sound"),
-)
+MODES = tuple(Option(value=mode.value, text=mode.words) for mode in Mode)
 LETTERS = "ABCDEF"
 AROUND = 5  # seconds of tape that maps show on either side of the film
 

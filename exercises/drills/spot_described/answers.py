@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Option
-from exercises.drills.beliefs import BELIEFS, pulses_everywhere
+from exercises.drills.beliefs import BELIEFS
 from exercises.drills.change import Mode
 from exercises.drills.spot_described.case import Case
 from exercises.drills.spot_described.mends import Mend, least
@@ -105,16 +105,12 @@ def _hiding(case: Case) -> Iterator[str]:
 
 def _mends(case: Case, right: str) -> dict[str, list[str]]:
     """For each mend that is not right: the belief by which it would be enough."""
-    found, missing = {}, case.fault is Fault.NO_PULSES
+    found = {}
     for mode in Mode:
         mend = Mend(case, mode)
         if mode.value == right or mend.works():
             continue
-        concerned = (
-            belief.id
-            for belief in BELIEFS.values()
-            if mode in belief.modes and (missing or belief.before is not pulses_everywhere)
-        )
+        concerned = (belief.id for belief in BELIEFS.values() if mode in belief.modes)
         beliefs = _first(belief for belief in concerned if mend.works((belief,)))
         if beliefs:
             found[mode.value] = beliefs

@@ -6,7 +6,7 @@ from functools import cached_property
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import Attempt, recorded
+from exercises.drills.beliefs import Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.spot_described.state import WORST_FIRST, Fault, State, Stretch
 from exercises.drills.tracks import with_runs
@@ -50,7 +50,8 @@ class Case:
             tape = recorded(Attempt(tape, step.change, step.mode, self.bench), beliefs)
             meant = as_meant(meant, step.change)
             start, end = min(start, step.change.at), max(end, step.change.end)
-            found.append(State(tape, meant, self.bench, start, end))
+            played = as_played(tape, self.bench, beliefs)
+            found.append(State(played, meant, self.bench, start, end))
         return found
 
     @cached_property

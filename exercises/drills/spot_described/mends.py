@@ -3,7 +3,7 @@
 from collections.abc import Collection
 from functools import cached_property
 
-from exercises.drills.beliefs import Attempt, recorded
+from exercises.drills.beliefs import Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.spot_described.case import Case, as_meant
 from exercises.drills.spot_described.state import State
@@ -43,7 +43,7 @@ class Mend:
         """The master after it, next to the film as it is meant then."""
         attempt, last = self.attempt, self.case.last
         return State(
-            recorded(attempt, beliefs),
+            as_played(recorded(attempt, beliefs), last.bench, beliefs),
             as_meant(last.meant, attempt.change),
             last.bench,
             min(last.start, self.start),

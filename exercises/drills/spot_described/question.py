@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from dataclasses import asdict
 
 from exercises.drills.asks import Json
-from exercises.drills.change import Change
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.quay_street import Shot
@@ -58,20 +57,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
 
 def case_of(work: Work) -> Case:
     session = read_session(work.scene.document())
-    steps = [
-        Step(
-            Change(
-                source=session.sources[job.clip.tape],
-                in_=job.clip.in_,
-                out=job.clip.out,
-                at=job.at,
-                tracks=job.meant,
-            ),
-            job.mode,
-        )
-        for job in work.jobs
-    ]
-    return Case(session, steps)
+    return Case(session, [Step(job.change(session), job.mode) for job in work.jobs])
 
 
 def window(work: Work) -> tuple[int, int]:

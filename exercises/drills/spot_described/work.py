@@ -1,34 +1,11 @@
 """A session in the making: each edit with what was meant by it."""
 
-from dataclasses import dataclass
-
 from exercises.drills.asks import Json
 from exercises.drills.change import Mode
+from exercises.drills.job import Job
 from exercises.drills.phrases import begun, listed
 from exercises.drills.scene import Clip, Scene
-from exercises.drills.wants import SIDES, Side
-
-MODES = {
-    Mode.ASSEMBLE: "Assemble",
-    Mode.INSERT_PICTURE: "Insert picture",
-    Mode.INSERT_SOUND: "Insert sound",
-    Mode.INSERT_BOTH: "Insert picture and sound",
-}
-
-
-@dataclass(frozen=True, slots=True)
-class Job:
-    """One edit as it was made, the tracks that it was meant to change, and the purpose."""
-
-    clip: Clip
-    at: int
-    mode: Mode
-    meant: tuple[Side, ...]
-    purpose: str
-
-    @property
-    def end(self) -> int:
-        return self.at + self.clip.length
+from exercises.drills.wants import Side
 
 
 class Work:
@@ -50,11 +27,7 @@ class Work:
     ) -> Job:
         """Add an edit; it was meant to record what it records, unless told."""
         job = Job(clip, at, mode, mode.tracks if meant is None else meant, purpose)
-        if mode is Mode.ASSEMBLE:
-            self.scene.assemble(clip, at)
-        else:
-            picture, sound = (track in mode.tracks for track in SIDES)
-            self.scene.insert(clip, at, picture=picture, sound=sound)
+        self.scene.lay(clip, at, mode)
         self.jobs.append(job)
         return job
 
@@ -66,7 +39,7 @@ class Work:
         scene, clip = self.scene, job.clip
         takes = listed([scene.span(*take) for take in clip.takes])
         return {
-            "mode": MODES[job.mode],
+            "mode": job.mode.words,
             "where": scene.span(job.at, job.end),
             "purpose": begun(job.purpose),
             "source": f"{clip.tape}, {scene.span(clip.in_, clip.out)}",

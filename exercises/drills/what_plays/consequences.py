@@ -4,14 +4,17 @@ from collections.abc import Collection, Sequence
 from itertools import pairwise
 
 from exercises.drills.asks import Json
+from exercises.drills.beliefs import BELIEFS
 from exercises.drills.change import Mode
-from exercises.drills.what_plays.expecting import WITHOUT
 from exercises.drills.what_plays.sitting import Sitting
 from exercises.tape import Condition, State, Tape, play, tape_map
 
 
 def consequences(sitting: Sitting, edges: Sequence[int], held: Collection[Sequence[str]]) -> Json:
-    """The tape as it is, the reason for each stretch, and the tape that each belief expects."""
+    """The tape as it is, the reason for each stretch, and the tape that each belief expects.
+
+    None for a belief about playing alone: its tape is the same.
+    """
     tape = sitting.caused()
     states = play(tape, sitting.session.bench)
     return {
@@ -20,7 +23,7 @@ def consequences(sitting: Sitting, edges: Sequence[int], held: Collection[Sequen
         "expected": {
             beliefs[0]: _map(sitting, sitting.after(beliefs), faults=False)
             for beliefs in held
-            if len(beliefs) == 1 and beliefs[0] != WITHOUT
+            if len(beliefs) == 1 and BELIEFS[beliefs[0]].played is None
         },
     }
 

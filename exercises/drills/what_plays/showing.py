@@ -4,7 +4,7 @@ from collections.abc import Collection
 from itertools import pairwise
 from typing import NamedTuple
 
-from exercises.drills.what_plays.expecting import WITHOUT
+from exercises.drills.beliefs import as_played
 from exercises.drills.what_plays.sitting import Sitting
 from exercises.tape import Tape
 
@@ -26,15 +26,12 @@ class Showing(NamedTuple):
 
 
 def showings(sitting: Sitting, beliefs: Collection[str] = ()) -> list[Showing]:
-    """All that the window shows after the sitting; neighbours differ.
-
-    Somebody who believes that no pulses are needed expects whatever is laid to play; that
-    is a rule of playing back. All other beliefs are rules of recording.
-    """
+    """All that the window shows after the sitting; neighbours differ."""
     tape = sitting.after(beliefs)
+    played = as_played(tape, sitting.session.bench, beliefs)
     found: list[Showing] = []
-    for start, end in pairwise(_cuts(sitting, tape)):
-        what = _shown(sitting, tape, start, unpulsed=WITHOUT in beliefs)
+    for start, end in pairwise(_cuts(sitting, played)):
+        what = _shown(sitting, played, start, pulsed=tape.control.at(start) is not None)
         if found and found[-1].what == what:
             found[-1] = found[-1]._replace(end=end)
         else:
@@ -54,12 +51,13 @@ def _cuts(sitting: Sitting, tape: Tape) -> list[int]:
     return sorted(cut for cut in cuts if start <= cut <= end)
 
 
-def _shown(sitting: Sitting, tape: Tape, frame: int, *, unpulsed: bool) -> str:
+def _shown(sitting: Sitting, tape: Tape, frame: int, *, pulsed: bool) -> str:
+    """What a frame shows; pulses that are not on the tape count only under what is laid."""
     pulses = tape.control.at(frame)
     picture, sound = tape.picture.at(frame), tape.sound.at(frame)
-    if pulses is None and not (unpulsed and (picture or sound)):
+    if pulses is None or not (pulsed or picture or sound):
         return NO_PULSES
-    if pulses and frame < pulses.start + sitting.session.bench.relock:
+    if frame < pulses.start + sitting.session.bench.relock:
         return ROLLS
     if picture is None:
         return NO_PICTURE

@@ -1,41 +1,19 @@
 """An edit master as it was found, and the edits of one sitting at the bench."""
 
 from collections.abc import Collection
-from dataclasses import dataclass
 from functools import cached_property
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import Attempt
+from exercises.drills.beliefs import Attempt, recorded
 from exercises.drills.change import Change, Mode
+from exercises.drills.job import Job
 from exercises.drills.phrases import begun, listed
 from exercises.drills.quay_street import Shot
 from exercises.drills.scene import Clip, Scene
-from exercises.drills.wants import SIDES, Side
-from exercises.drills.what_plays.expecting import expected
+from exercises.drills.wants import Side
 from exercises.tape import Session, Tape, read_session, record
 
-MODES = {
-    Mode.ASSEMBLE: "Assemble",
-    Mode.INSERT_PICTURE: "Insert picture",
-    Mode.INSERT_SOUND: "Insert sound",
-    Mode.INSERT_BOTH: "Insert picture and sound",
-}
 AROUND = 4  # seconds of tape before the first edit and after the last that are asked about
-
-
-@dataclass(frozen=True, slots=True)
-class Job:
-    """One edit as it is made, and which tracks it was meant to change."""
-
-    clip: Clip
-    at: int
-    mode: Mode
-    meant: tuple[Side, ...]
-    purpose: str
-
-    @property
-    def end(self) -> int:
-        return self.at + self.clip.length
 
 
 class Sitting:
@@ -70,10 +48,7 @@ class Sitting:
 
     def _add(self, clip: Clip, at: int, mode: Mode) -> int:
         self.shots.setdefault(clip.tape, []).append(clip)
-        if mode is Mode.ASSEMBLE:
-            return self.scene.assemble(clip, at)
-        picture, sound = (track in mode.tracks for track in SIDES)
-        return self.scene.insert(clip, at, picture=picture, sound=sound)
+        return self.scene.lay(clip, at, mode)
 
     @cached_property
     def session(self) -> Session:
@@ -91,21 +66,12 @@ class Sitting:
         """The edit master after the sitting, or as a believer expects it."""
         tape = self.before
         for change, job in zip(self.changes, self.jobs, strict=True):
-            tape = expected(Attempt(tape, change, job.mode, self.session.bench), beliefs)
+            tape = recorded(Attempt(tape, change, job.mode, self.session.bench), beliefs)
         return tape
 
     @cached_property
     def changes(self) -> list[Change]:
-        return [
-            Change(
-                source=self.session.sources[job.clip.tape],
-                in_=job.clip.in_,
-                out=job.clip.out,
-                at=job.at,
-                tracks=job.meant,
-            )
-            for job in self.jobs
-        ]
+        return [job.change(self.session) for job in self.jobs]
 
     def caused(self) -> Tape:
         """The edit master after the sitting, each edit named as the cause of what it did."""
@@ -143,7 +109,7 @@ class Sitting:
     def _told(self, job: Job) -> Json:
         scene, clip = self.scene, job.clip
         return {
-            "mode": MODES[job.mode],
+            "mode": job.mode.words,
             "where": scene.span(job.at, job.end),
             "what": f"{_told_shot(clip)}.",
             "purpose": job.purpose,

@@ -1,9 +1,10 @@
 """The edits that situations are put together from, each with its purpose in words."""
 
 from exercises.drills.change import Mode
+from exercises.drills.job import Job
 from exercises.drills.quay_street import ACTIONS, TALKS, Shot
 from exercises.drills.scene import Clip
-from exercises.drills.spot_described.work import Job, Work
+from exercises.drills.spot_described.work import Work
 
 
 def next_shot(work: Work, mode: Mode, clip: Clip) -> Job:

@@ -1,0 +1,98 @@
+"""What somebody with given beliefs expects of a tape."""
+
+from collections.abc import Collection
+
+from exercises.drills.beliefs.attempt import Attempt
+from exercises.drills.beliefs.belief import Belief, always, over_blank_tape
+from exercises.drills.beliefs.playing import pulses_under_all, pulses_under_sound
+from exercises.drills.beliefs.recording import (
+    clean_end,
+    closed_hole,
+    laid_pulses,
+    picked_tracks,
+    pushed_along,
+    ragged_end,
+)
+from exercises.drills.change import Mode
+from exercises.drills.tracks import in_phase, with_runs
+from exercises.tape import Bench, Tape, record
+from exercises.tape.recording import copied
+
+ANY = tuple(Mode)
+INSERTS = ANY[1:]
+
+# The most particular first: where several explain an answer, the first one is named.
+BELIEFS: dict[str, Belief] = {
+    belief.id: belief
+    for belief in (
+        Belief(
+            "sound-needs-no-pulses",
+            (Mode.INSERT_SOUND,),
+            recorder_locked=over_blank_tape,
+            played=pulses_under_sound,
+        ),
+        Belief("insert-lays-pulses", INSERTS, before=laid_pulses),
+        Belief("assemble-picks-tracks", (Mode.ASSEMBLE,), after=picked_tracks),
+        Belief("assemble-ends-clean", (Mode.ASSEMBLE,), after=clean_end),
+        Belief("gap-heals", ANY, before=closed_hole),
+        Belief("no-source-run-up", ANY, player_locked=always),
+        Belief("no-master-run-up", ANY, recorder_locked=always),
+        Belief("insert-pushes-along", INSERTS, after=pushed_along),
+        Belief("insert-ends-ragged", INSERTS, after=ragged_end),
+        Belief(
+            "plays-without-pulses",
+            INSERTS,
+            recorder_locked=over_blank_tape,
+            played=pulses_under_all,
+        ),
+    )
+}
+
+
+def recorded(attempt: Attempt, beliefs: Collection[str] = ()) -> Tape:
+    """The master after the attempt, by the rules or as somebody with these beliefs expects it."""
+    held = [each for each in BELIEFS.values() if each.id in beliefs and attempt.mode in each.modes]
+    before = attempt.master
+    for belief in held:
+        before = belief.before(attempt, before)
+    tape = record(before, attempt.edit, attempt.bench)
+    tape = locked(attempt, held, before, tape)
+    for belief in held:
+        tape = belief.after(attempt, before, tape)
+    return tape
+
+
+def as_played(tape: Tape, bench: Bench, beliefs: Collection[str] = ()) -> Tape:
+    """A tape with such pulses as would make it play as somebody with these beliefs expects.
+
+    Up to `relock` frames of pulses are added ahead of what lies without any, so that it
+    does not roll.
+    """
+    for belief in BELIEFS.values():
+        if belief.id in beliefs and belief.played:
+            tape = belief.played(tape, bench)
+    return tape
+
+
+def locked(attempt: Attempt, held: Collection[Belief], before: Tape, tape: Tape) -> Tape:
+    """The copy as steady as those machines make it that nobody expects to be locked anyhow.
+
+    Where the recorder is, an assemble's pulses run on from any that lie before it.
+    """
+    edit, bench = attempt.edit, attempt.bench
+    player = any(belief.player_locked(attempt) for belief in held)
+    recorder = any(belief.recorder_locked(attempt) for belief in held)
+    if not (player or recorder):
+        return tape
+    run_ups = [] if player else [edit.source.run_up(edit.in_)]
+    run_ups += [] if recorder else [before.run_up(edit.at)]
+    missing = max(0, bench.lock - min(run_ups, default=bench.lock))
+    laid = list(copied(edit, unsettled=missing, relock=bench.relock))
+    tape = with_runs(tape, attempt.mode.tracks, edit.at, edit.end, laid)
+    return run_on(before, tape, edit.at) if recorder and attempt.mode is Mode.ASSEMBLE else tape
+
+
+def run_on(before: Tape, tape: Tape, at: int) -> Tape:
+    """New pulses from a frame on in phase with any before it."""
+    old, new = before.control.at(at - 1), tape.control.at(at)
+    return in_phase(tape, old.start, new.end) if old and new else tape

@@ -1,0 +1,83 @@
+"""Altered rules of recording."""
+
+from dataclasses import replace
+
+from exercises.drills.beliefs.attempt import Attempt
+from exercises.drills.tracks import in_phase, stretch, with_runs
+from exercises.drills.wants import SIDES, side
+from exercises.tape import Laid, Run, Tape
+
+
+def laid_pulses(attempt: Attempt, tape: Tape) -> Tape:
+    """Pulses under the recording, in phase with those on either side of it."""
+    change = attempt.change
+    before, after = tape.control.at(change.at - 1), tape.control.at(change.end)
+    start = before.start if before else change.at
+    return in_phase(tape, start, after.end if after else change.end)
+
+
+def closed_hole(attempt: Attempt, tape: Tape) -> Tape:
+    """A short hole before the recording closed: what lies before it runs on through it."""
+    at = attempt.change.at
+    runs = [run for run in tape.control.runs if run.end < at]
+    if tape.control.at(at - 1) or not runs or at - runs[-1].end > attempt.bench.erase_gap:
+        return tape
+    start = runs[-1].end
+    for track in SIDES:
+        held = side(tape, track).at(start - 1)
+        running = [Run(start, at, held.tail(start).value)] if held else []
+        tape = with_runs(tape, (track,), start, at, running)
+    return in_phase(tape, runs[-1].start, at)
+
+
+def clean_end(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
+    """Nothing wiped past the end, and the old pulses running on in phase from there."""
+    end, length = attempt.change.end, before.length
+    for track in SIDES:
+        kept = stretch(side(before, track), end, length)
+        tape = with_runs(tape, (track,), end, length, kept)
+    control = tape.control.over(end, length, stretch(before.control, end, length), cause=None)
+    tape = Tape(length, control, tape.picture, tape.sound)
+    new, old = tape.control.at(end - 1), tape.control.at(end)
+    return in_phase(tape, new.start, old.end) if new and old else tape
+
+
+def picked_tracks(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
+    """What is not wanted left as it was under the recording."""
+    at, end = attempt.change.at, attempt.change.end
+    for track in SIDES:
+        if track not in attempt.change.tracks:
+            kept = stretch(side(before, track), at, end)
+            tape = with_runs(tape, (track,), at, end, kept)
+    return tape
+
+
+def pushed_along(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
+    """Everything that followed moved later by the length of the recording."""
+    at, end, length = attempt.change.at, attempt.change.end, before.length
+    shift = end - at
+    for track in attempt.mode.tracks:
+        moved = [
+            Run(run.start + shift, run.end + shift, run.value)
+            for run in stretch(side(before, track), at, length - shift)
+        ]
+        tape = with_runs(tape, (track,), end, length, moved)
+    phase = before.control.at(at)
+    return in_phase(tape, phase.start, min(phase.end + shift, length)) if phase else tape
+
+
+def ragged_end(attempt: Attempt, _: Tape, tape: Tape) -> Tape:
+    """A disturbance in whatever follows the insert."""
+    end = attempt.change.end
+    until = min(end + attempt.bench.relock, tape.length)
+    for track in attempt.mode.tracks:
+        spoilt = [
+            run._replace(value=_unsettled(run.value))
+            for run in stretch(side(tape, track), end, until)
+        ]
+        tape = with_runs(tape, (track,), end, until, spoilt)
+    return tape
+
+
+def _unsettled(laid: Laid) -> Laid:
+    return replace(laid, settled=False)

@@ -3,6 +3,7 @@
 from typing import Any
 
 from course.cohorts.models import Person
+from course.lessons.reading import Read, readings_of
 from course.lessons.shelf import shelf
 from exercises.mastery.next_step import DrillState, next_step
 from exercises.models import Attempt
@@ -12,23 +13,32 @@ LATEST = 5
 
 
 def today_of(person: Person) -> dict[str, Any]:
-    """The context of the page; three queries, and one for the cohorts."""
+    """The context of the page; four queries, and one for the cohorts."""
     drills = progress_of(person)
     states = [state_of(drill) for drill in drills]
     slugs = [lesson.slug for lesson in shelf().lessons]
     course = [(slug, [state for state in states if state.lesson == slug]) for slug in slugs]
     course.append(("", [state for state in states if state.lesson not in slugs]))
-    step = next_step(course)
+    readings = readings_of(person)
+    step = next_step(course, {each.lesson.slug for each in readings if each.done})
     drill = next((each for each in drills if step and each.kind.slug == step.slug), None)
     slug = drill.kind.lesson if drill else step.slug if step else ""
     return {
         "step": step,
         "drill": drill,
         "lesson": shelf().find(slug),
+        "read": next((each for each in readings if each.lesson.slug == slug), None),
+        "begun": latest_begun(readings),
         "drills": drills,
         "latest": Attempt.objects.filter(person=person).latest_first()[:LATEST],
         "cohorts": list(person.cohorts.all()),
     }
+
+
+def latest_begun(readings: list[Read]) -> Read | None:
+    """Where the person was reading last, in a lesson that they have not read to its end."""
+    begun = [(each.reading.reached_at, each) for each in readings if each.reading and each.begun]
+    return max(begun, key=lambda each: each[0])[1] if begun else None
 
 
 def state_of(drill: Progress) -> DrillState:

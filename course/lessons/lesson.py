@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any, ClassVar, Literal
 
+from course.lessons.placeholders import fill
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
 from exercises.tape import Session
@@ -43,10 +44,13 @@ class Section:
 
 @dataclass(frozen=True, kw_only=True)
 class Prose:
+    """Paragraphs and headings; `section` names the heading that it begins with, if it does."""
+
     part: ClassVar[str] = "prose"
 
     html: str
     text: str
+    section: str = ""
 
     def texts(self) -> list[str]:
         return self.text.splitlines()
@@ -123,7 +127,19 @@ class Box:
         return [self.section.title]
 
 
-Part = Prose | Table | Diagram | PlacedDrill | Box
+@dataclass(frozen=True, kw_only=True)
+class LocalRules:
+    """Where the rules of the reader's own workshop stand, as the instructor wrote them."""
+
+    part: ClassVar[str] = "local-rules"
+
+    section: Section
+
+    def texts(self) -> list[str]:
+        return [self.section.title]
+
+
+Part = Prose | Table | Diagram | PlacedDrill | LocalRules | Box
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -168,6 +184,7 @@ class Lesson:
     sections: tuple[Section, ...]
     links: tuple[Link, ...] = field(repr=False, default=())
     terms: tuple[Use, ...] = field(repr=False, default=())
+    has_figures: bool = False
 
     def __str__(self) -> str:
         return f"Lesson {self.number}: {self.front.title}"
@@ -198,12 +215,15 @@ class Lesson:
         return {part.name: part for part in self.all_parts() if isinstance(part, Diagram)}
 
     def texts(self) -> Iterator[str]:
-        """All that a reader reads, a heading, paragraph, list item or table cell each."""
+        """All that a reader reads, a heading, paragraph, list item or table cell each.
+
+        With the usual figures, where the text has a bench's.
+        """
         yield self.title
-        yield from self.front.outcome
+        yield from map(fill, self.front.outcome)
         for part in self.all_parts():
-            yield from part.texts()
-        yield from self.front.summary
+            yield from map(fill, part.texts())
+        yield from map(fill, self.front.summary)
 
     def text(self) -> str:
         return " ".join(" ".join(text.split()) for text in self.texts())

@@ -7,6 +7,7 @@ A fenced block's first word says what it is:
     example      a worked example; Markdown, blocks allowed; the title follows the word
     goes-wrong   what goes wrong, the same way
     caution      where work can hurt someone, the same way
+    local-rules  the rules of the reader's workshop, and whom to ask; the block is empty
 
 A block that holds other blocks has a longer fence than they have. A heading may end in
 `{#name}`: links to a place in a lesson use that name. Links are `lesson:slug#name`, or
@@ -30,6 +31,7 @@ from course.lessons.lesson import (
     BoxKind,
     Diagram,
     Link,
+    LocalRules,
     Part,
     PlacedDrill,
     Prose,
@@ -65,6 +67,9 @@ class Reader:
         for tokens in _blocks(MARKDOWN.parse(text)):
             token = tokens[0]
             line = first_line + (token.map[0] if token.map else 0)
+            if prose and token.tag == "h2":
+                yield _prose(prose)
+                prose = []
             if token.type != "fence" and token.type != "table_open":
                 prose += self._prepared(tokens, first_line)
                 continue
@@ -85,10 +90,12 @@ class Reader:
             return self._diagram(token.content, line)
         if kind == "drill":
             return self._drill(token.content, line)
+        if kind == "local-rules":
+            return LocalRules(section=self._section("Rules of your workshop", 3, line))
         for box in BOXES:
             if kind == box:
                 return self._box(box, title.strip(), token.content, line)
-        known = ", ".join(("tape-map", "drill", *BOXES))
+        known = ", ".join(("tape-map", "drill", "local-rules", *BOXES))
         raise LessonProblem(line, f"There is no block “{kind}”; there are {known}.")
 
     def _drill(self, source: str, line: int) -> PlacedDrill:
@@ -187,7 +194,8 @@ def _blocks(tokens: Sequence[Token]) -> Iterator[list[Token]]:
 
 
 def _prose(tokens: Sequence[Token]) -> Prose:
-    return Prose(html=_html(tokens), text=_plain(tokens))
+    section = str(tokens[0].attrGet("id") or "")
+    return Prose(html=_html(tokens), text=_plain(tokens), section=section)
 
 
 def _html(tokens: Sequence[Token]) -> str:

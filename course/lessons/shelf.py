@@ -8,7 +8,7 @@ import logging
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import NamedTuple
 
@@ -18,7 +18,9 @@ from course.lessons.glossary import FILE as GLOSSARY
 from course.lessons.glossary import NO_GLOSSARY, Glossary, Term
 from course.lessons.lesson import Front, Lesson
 from course.lessons.markdown import Reader, lesson_url
+from course.lessons.placeholders import filled, refuse_unknown
 from course.lessons.problems import LessonProblem, Problem
+from exercises.drills.bench_figures import BenchFigures
 from exercises.drills.register import KINDS
 
 CONTENT = Path(__file__).parent / "content"
@@ -27,7 +29,7 @@ FILE_NAME = re.compile(r"[0-9]{2}-(?P<slug>[a-z0-9-]+)\.md")
 logger = logging.getLogger(__name__)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Shelf:
     """The lessons that could be read, in order, and what is wrong with the others."""
 
@@ -43,6 +45,10 @@ class Shelf:
 
     def behind(self, lesson: Lesson) -> Lesson | None:
         return self.lessons[lesson.number] if lesson.number < len(self.lessons) else None
+
+    def for_bench(self, lesson: Lesson, figures: BenchFigures) -> Lesson:
+        """The lesson with the figures of a bench in the place of its placeholders."""
+        return _filled(self, lesson.number, figures) if lesson.has_figures else lesson
 
     def teaches(self, term: Term) -> "LessonPlace | None":
         """Where a term is taught: as its entry says, or where it first stands in bold or at all."""
@@ -69,6 +75,11 @@ class LessonPlace(NamedTuple):
 
     url: str
     title: str
+
+
+@lru_cache(maxsize=64)  # as many as a few benches have lessons with figures
+def _filled(shelved: Shelf, number: int, figures: BenchFigures) -> Lesson:
+    return filled(shelved.lessons[number - 1], figures)
 
 
 @cache
@@ -118,9 +129,10 @@ def _read_glossary(folder: Path, problems: list[Problem]) -> Glossary:
 def read_lesson(path: Path, glossary: Glossary = NO_GLOSSARY) -> Lesson:
     """One lesson; raises LessonProblem for the first thing that is wrong in it."""
     try:
-        parted = front.split(path.read_text(encoding="utf-8"))
+        text = path.read_text(encoding="utf-8")
     except UnicodeDecodeError as error:
         raise LessonProblem(1, "A lesson is UTF-8 text.") from error
+    parted = front.split(text)
     given = front.read_front(parted.toml, parted.toml_line)
     _refuse_name(path, given, parted)
     reader = Reader(glossary)
@@ -132,6 +144,7 @@ def read_lesson(path: Path, glossary: Glossary = NO_GLOSSARY) -> Lesson:
         sections=tuple(reader.sections),
         links=tuple(reader.links),
         terms=tuple(reader.terms.uses.values()),
+        has_figures=refuse_unknown(text),
     )
     _refuse_claims(lesson)
     return lesson

@@ -1,10 +1,12 @@
 from django.urls import path
 
-from course.lessons import views
+from course.lessons.views import lessons, reading
 
 # /lessons/…
 urlpatterns = [
-    path("lessons/", views.lessons, name="lessons"),
-    path("lessons/<slug:slug>/", views.lesson, name="lesson"),
-    path("glossary/", views.glossary, name="glossary"),
+    path("lessons/", lessons.lessons, name="lessons"),
+    path("lessons/<slug:slug>/", lessons.lesson, name="lesson"),
+    path("lessons/<slug:slug>/reached/", reading.lesson_reached, name="lesson-reached"),
+    path("lessons/<slug:slug>/read/", reading.lesson_read, name="lesson-read"),
+    path("glossary/", lessons.glossary, name="glossary"),
 ]

@@ -21,3 +21,8 @@ class BenchFigures:
 
     def as_settings(self) -> Settings:
         return self.settings
+
+    @property
+    def rules(self) -> list[str]:
+        """The rules of the workshop, one a line."""
+        return [line.strip() for line in self.local_rules.splitlines() if line.strip()]

@@ -1,6 +1,6 @@
 """What to do next, and why that: from the course's order and what was answered so far."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from exercises.mastery.progress import COMPLETE, in_a_row, is_complete
@@ -25,26 +25,31 @@ class Step:
     why: str
 
 
-def next_step(lessons: Sequence[tuple[str, Sequence[DrillState]]]) -> Step | None:
+def next_step(
+    lessons: Sequence[tuple[str, Sequence[DrillState]]], read: Collection[str] = ()
+) -> Step | None:
     """A drill that went wrong last, or else the first thing in the course's order not done.
 
     `lessons` gives each lesson's slug and its drills, in order; drills that no lesson
-    teaches yet stand under "". When everything is complete the drill that was practised
-    least comes back. None for an empty course.
+    teaches yet stand under "". `read` are the lessons that were read to the end. When
+    everything is complete the drill that was practised least comes back. None for an
+    empty course.
     """
     drills = [drill for _, placed in lessons for drill in placed]
-    undone = [
-        (lesson, drill)
-        for lesson, placed in lessons
-        for drill in placed
-        if not is_complete(list(drill.rights))
-    ]
-    begun = [(lesson, drill) for lesson, drill in undone if drill.rights and not drill.rights[0]]
-    for lesson, drill in [*begun, *undone]:
-        return towards(lesson, drill)
+    for lesson, placed in lessons:
+        for drill in placed:
+            if drill.rights and not drill.rights[0] and not is_complete(list(drill.rights)):
+                return towards(lesson, drill, read)
+    tried = [n for n, (_, placed) in enumerate(lessons) if any(each.rights for each in placed)]
+    for number, (lesson, placed) in enumerate(lessons):
+        for drill in placed:
+            if not is_complete(list(drill.rights)):
+                return towards(lesson, drill, read)
+        # Somebody who practises what comes later has this behind them, marked as read or not.
+        if lesson and not placed and lesson not in read and number >= max(tried, default=0):
+            return Step(what="lesson", slug=lesson, why=why_read(number))
     if not drills:
-        first = next((lesson for lesson, _ in lessons if lesson), None)
-        return Step(what="lesson", slug=first, why="The course begins here.") if first else None
+        return None
     least = min(drills, key=lambda drill: (len(drill.rights), drill.slug))
     return Step(
         what="drill",
@@ -53,10 +58,20 @@ def next_step(lessons: Sequence[tuple[str, Sequence[DrillState]]]) -> Step | Non
     )
 
 
-def towards(lesson: str, drill: DrillState) -> Step:
+def why_read(number: int) -> str:
+    return "It is the next in the course." if number else "The course begins here."
+
+
+def towards(lesson: str, drill: DrillState, read: Collection[str]) -> Step:
     """Read first, then practise; after a wrong answer, practise again."""
     if not drill.rights and not lesson:
         return Step(what="drill", slug=drill.slug, why="You have not tried this drill yet.")
+    if not drill.rights and lesson in read:
+        return Step(
+            what="drill",
+            slug=drill.slug,
+            why="You have read the lesson that teaches it, and have not tried it yet.",
+        )
     if not drill.rights:
         return Step(
             what="lesson",

@@ -193,7 +193,8 @@ MISTAKES = [
         "```tape-map",
         "```tapemap",
         line_of("```tape-map"),
-        "There is no block “tapemap”; there are tape-map, drill, example, goes-wrong, caution.",
+        "There is no block “tapemap”; there are tape-map, drill, local-rules, "
+        "example, goes-wrong, caution.",
         id="unknown block",
     ),
     pytest.param(

@@ -17,8 +17,35 @@ def place(step: Step | None) -> tuple[str, str] | None:
     return (step.what, step.slug) if step else None
 
 
+def test_next_step_of_a_beginner_is_the_first_lesson() -> None:
+    step = next_step(course((), ()))
+
+    assert place(step) == ("lesson", "what-an-edit-is")
+    assert step is not None
+    assert step.why == "The course begins here."
+
+
 def test_next_step_untried_drill_leads_to_its_lesson() -> None:
-    assert place(next_step(course((), ()))) == ("lesson", LESSON)
+    assert place(next_step(course((), ()), {"what-an-edit-is"})) == ("lesson", LESSON)
+
+
+def test_next_step_untried_drill_of_a_lesson_that_was_read_is_the_drill() -> None:
+    step = next_step(course((), ()), {"what-an-edit-is", LESSON})
+
+    assert place(step) == ("drill", "drill-0")
+    assert step is not None
+    assert step.why == "You have read the lesson that teaches it, and have not tried it yet."
+
+
+def test_next_step_passes_over_a_lesson_before_what_was_practised() -> None:
+    assert place(next_step(course((True,), ()))) == ("drill", "drill-0")
+
+
+def test_next_step_is_a_lesson_without_drills_in_its_turn() -> None:
+    later = [*course((True, True, True)), ("finishing", []), ("", [])]
+
+    assert place(next_step(later)) == ("lesson", "finishing")
+    assert place(next_step(later, {"finishing"})) == ("drill", "drill-0")
 
 
 def test_next_step_after_a_wrong_answer_is_the_drill() -> None:

@@ -7,6 +7,8 @@ from django.urls import reverse
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Person
+from course.lessons.reading import finish, reach
+from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from tests.answers import right_answer, wrong_answer
@@ -35,6 +37,37 @@ def test_today_after_a_wrong_answer_is_that_drill(mina: Person, client_of: Clien
     assert (step.slug, step.why) == (MODE.slug, "Your last answer here was not right yet.")
 
 
+def test_today_of_a_reader_goes_on_where_they_were(mina: Person, client_of: ClientOf) -> None:
+    lesson = shelf().lessons[0]
+    reach(mina, lesson, lesson.contents[1].id)
+
+    page = client_of(mina).get(reverse("today"))
+
+    place = f'href="/lessons/{lesson.slug}/#{lesson.contents[1].id}"'
+    assert page.content.decode().count(place) == 1
+    assert f"Go on at “{lesson.contents[1].title}”" in page.content.decode()
+
+
+def test_today_names_the_lesson_begun_beside_another_step(
+    mina: Person, client_of: ClientOf
+) -> None:
+    answer(mina, right=False)
+    lesson = shelf().lessons[0]
+    reach(mina, lesson, lesson.contents[1].id)
+
+    page = client_of(mina).get(reverse("today"))
+
+    assert page.context["step"].slug == MODE.slug
+    assert f"You were reading “{lesson.title}”" in page.content.decode()
+
+
+def test_today_after_a_lesson_is_its_drill(mina: Person, client_of: ClientOf) -> None:
+    for lesson in shelf().lessons:
+        finish(mina, lesson)
+
+    assert client_of(mina).get(reverse("today")).context["step"].what == "drill"
+
+
 def test_today_shows_the_latest_answers_only(mina: Person, client_of: ClientOf) -> None:
     for _ in range(7):
         answer(mina, right=True)
@@ -48,7 +81,8 @@ def test_today_queries_do_not_grow(
     client = client_of(mina)
     for _ in range(2):
         answer(mina, right=True)
-        with django_assert_num_queries(5):  # session, person, answers, cohorts, latest
+        # session, person, answers, readings, cohorts, latest
+        with django_assert_num_queries(6):
             client.get(reverse("today"))
 
 

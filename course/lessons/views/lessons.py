@@ -1,0 +1,58 @@
+"""Lessons and the glossary: pages that anybody may read."""
+
+from django.contrib.auth.models import AnonymousUser
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import render
+from django.views.decorators.http import require_safe
+
+from course.cohorts.equipping import bench_of
+from course.cohorts.models import Person
+from course.lessons.lesson import Lesson
+from course.lessons.placeholders import USUAL
+from course.lessons.reading import Read, reading_of, readings_of
+from course.lessons.shelf import shelf
+from exercises.drills.bench_figures import BenchFigures
+
+
+@require_safe
+def lessons(request: HttpRequest) -> HttpResponse:
+    person = request.user
+    read = (
+        readings_of(person)
+        if isinstance(person, Person)
+        else [Read(lesson, None) for lesson in shelf().lessons]
+    )
+    return render(request, "lessons/lessons.html", {"read": read})
+
+
+@require_safe
+def lesson(request: HttpRequest, slug: str) -> HttpResponse:
+    shelved, found = shelf(), lesson_or_404(slug)
+    bench = figures_for(request.user)
+    context = {
+        "lesson": shelved.for_bench(found, bench),
+        "bench": bench,
+        "read": reading_of(request.user, found) if isinstance(request.user, Person) else None,
+        "before": shelved.before(found),
+        "behind": shelved.behind(found),
+    }
+    return render(request, "lessons/lesson.html", context)
+
+
+@require_safe
+def glossary(request: HttpRequest) -> HttpResponse:
+    shelved = shelf()
+    entries = [(term, shelved.teaches(term)) for term in shelved.glossary.terms]
+    return render(request, "lessons/glossary.html", {"entries": entries})
+
+
+def lesson_or_404(slug: str) -> Lesson:
+    found = shelf().find(slug)
+    if found is None:
+        raise Http404("There is no such lesson.")
+    return found
+
+
+def figures_for(person: Person | AnonymousUser) -> BenchFigures:
+    """Of the bench that they work at; strangers read the usual ones."""
+    return bench_of(person) if isinstance(person, Person) else USUAL

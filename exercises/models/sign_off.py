@@ -1,0 +1,102 @@
+"""A named instructor's decision about who may work at the bench, and its withdrawal."""
+
+import secrets
+from typing import Self
+
+from django.conf import settings
+from django.db import models
+from django.db.models.functions import RowNumber
+from django.urls import reverse
+from django.utils import timezone
+
+from course.cohorts.models import CODE_LENGTH, CODE_LETTERS, Cohort
+from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
+
+
+def new_card_code() -> str:
+    return "".join(secrets.choice(CODE_LETTERS) for _ in range(CODE_LENGTH))
+
+
+class SignOffQuerySet(AppendOnlyQuerySet["SignOff"]):
+    def latest_first(self) -> Self:
+        return self.order_by("-at", "-pk")
+
+    def latest(self) -> Self:  # type: ignore[override]
+        """The last one of each person in each cohort: the only one that counts."""
+        back = models.Window(
+            RowNumber(),
+            partition_by=[models.F("person"), models.F("cohort")],
+            order_by=[models.F("at").desc(), models.F("pk").desc()],
+        )
+        return self.annotate(back=back).filter(back=1)
+
+
+class SignOff(AppendOnly):
+    """What an instructor decided about a learner on one day, with what they then saw.
+
+    The last one of a person in a cohort counts. When it is withdrawn none does: an earlier
+    one does not come back. `bench` and `cohort_name` are as they were that day.
+    """
+
+    class State(models.TextChoices):
+        SUPERVISED = "supervised", "Ready for the supervised bench"
+        ALONE = "alone", "Ready to work alone"
+        NOT_YET = "not-yet", "Not ready yet"
+
+    person = models.ForeignKey(settings.AUTH_USER_MODEL, models.CASCADE, related_name="sign_offs")
+    cohort = models.ForeignKey(Cohort, models.SET_NULL, null=True, related_name="sign_offs")
+    cohort_name = models.CharField(max_length=120)
+    instructor = models.ForeignKey(
+        settings.AUTH_USER_MODEL, models.PROTECT, related_name="sign_offs_made"
+    )
+    bench = models.CharField(max_length=120)
+    state = models.CharField(max_length=20, choices=State)
+    note = models.TextField(blank=True)
+    evidence = models.JSONField()
+    at = models.DateTimeField(default=timezone.now)
+    code = models.CharField("card code", max_length=12, unique=True, default=new_card_code)
+    key = models.CharField("idempotency key", max_length=32, unique=True)
+
+    objects = SignOffQuerySet.as_manager()
+
+    class Meta:
+        verbose_name = "sign-off"
+        indexes = [
+            # Used by SignOffQuerySet.latest, for a cohort's list and a learner's own.
+            models.Index(fields=["person", "cohort", "-at"], name="sign_offs_of_person"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.person}: {self.get_state_display()}, {self.at:%F}"
+
+    def get_absolute_url(self) -> str:
+        return reverse("bench-card", args=[self.code])
+
+    @property
+    def spoken_code(self) -> str:
+        """The code in two halves, as it stands on the card."""
+        half = CODE_LENGTH // 2
+        return f"{self.code[:half]}-{self.code[half:]}"
+
+    @property
+    def lets_in(self) -> bool:
+        """Whether it lets the learner work at the bench at all, were it the one that counts."""
+        return self.state != self.State.NOT_YET
+
+    @property
+    def is_withdrawn(self) -> bool:
+        return hasattr(self, "withdrawal")
+
+
+class Withdrawal(AppendOnly):
+    """That a sign-off counts no more, by whom and why."""
+
+    sign_off = models.OneToOneField(SignOff, models.CASCADE, related_name="withdrawal")
+    by = models.ForeignKey(settings.AUTH_USER_MODEL, models.PROTECT, related_name="withdrawals")
+    at = models.DateTimeField(default=timezone.now)
+    reason = models.TextField()
+
+    objects = AppendOnlyQuerySet["Withdrawal"].as_manager()
+
+    def __str__(self) -> str:
+        return f"{self.sign_off}, withdrawn {self.at:%F}"

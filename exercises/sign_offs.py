@@ -1,0 +1,120 @@
+"""The verbs of signing off: decide about a learner, withdraw the decision; and its reads.
+
+An instructor decides. What the site knows of the learner's practice is put before them and
+kept with the decision; it decides nothing.
+"""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from django.core.exceptions import PermissionDenied
+from django.db import IntegrityError, transaction
+from django.utils import timezone
+
+from course.cohorts.models import Cohort, Person
+from exercises.evidence import evidence_of
+from exercises.models import SignOff, Withdrawal
+
+
+@dataclass(frozen=True)
+class Line:
+    """A learner of a cohort, with the sign-off that counts, if any was ever made."""
+
+    person: Person
+    sign_off: SignOff | None
+
+    @property
+    def state(self) -> str:
+        """The state that holds today: a value of `SignOff.State`, "withdrawn" or "none"."""
+        if self.sign_off is None:
+            return "none"
+        return "withdrawn" if self.sign_off.is_withdrawn else self.sign_off.state
+
+
+@dataclass(frozen=True, kw_only=True)
+class Decision:
+    """What an instructor has decided; `key` is the form's own, so that it counts once."""
+
+    state: str
+    bench: str
+    note: str
+    key: str
+
+
+def sign_off(
+    instructor: Person,
+    learner: Person,
+    cohort: Cohort,
+    decision: Decision,
+    *,
+    now: datetime | None = None,
+) -> SignOff:
+    """Keep the decision and what was known. Sent twice, it is kept once."""
+    if not instructor.is_instructor or not learner.is_learner:
+        raise PermissionDenied("An instructor signs off a learner.")
+    made = SignOff(
+        person=learner,
+        cohort=cohort,
+        cohort_name=cohort.name,
+        instructor=instructor,
+        bench=decision.bench,
+        state=decision.state,
+        note=decision.note,
+        evidence=evidence_of(learner),
+        at=now or timezone.now(),
+        key=decision.key,
+    )
+    try:
+        with transaction.atomic():
+            made.save(force_insert=True)
+    except IntegrityError:  # the same form, sent before
+        return SignOff.objects.get(key=decision.key, instructor=instructor)
+    return made
+
+
+def withdraw(
+    instructor: Person, found: SignOff, reason: str, *, now: datetime | None = None
+) -> Withdrawal:
+    """Say that it counts no more. A second withdrawal changes nothing and gives the first."""
+    try:
+        with transaction.atomic():
+            return Withdrawal.objects.create(
+                sign_off=found, by=instructor, reason=reason, at=now or timezone.now()
+            )
+    except IntegrityError:
+        return Withdrawal.objects.get(sign_off=found)
+
+
+def lines_of(cohort: Cohort) -> list[Line]:
+    """Every learner of the cohort with the sign-off that counts; two queries."""
+    counting = {each.person_id: each for each in counting_in(cohort)}
+    people = Person.objects.learning_in(cohort).order_by("name", "pk")
+    return [Line(person, counting.get(person.pk)) for person in people]
+
+
+def counting_in(cohort: Cohort) -> list[SignOff]:
+    """The last sign-off of each of the cohort's people, withdrawn or not."""
+    latest = SignOff.objects.filter(cohort=cohort).latest()
+    return list(latest.select_related("instructor", "withdrawal__by"))
+
+
+def sign_offs_of(person: Person) -> list[SignOff]:
+    """All that were made of a person, the latest first."""
+    made = SignOff.objects.filter(person=person).latest_first()
+    return list(made.select_related("instructor", "withdrawal__by"))
+
+
+def replaced_by(found: SignOff) -> SignOff | None:
+    """The last sign-off of the same person and cohort, if that is a later one."""
+    same = SignOff.objects.filter(person=found.person_id, cohort_name=found.cohort_name)
+    latest = same.filter(cohort=found.cohort_id).latest_first().first()
+    return None if latest is None or latest.pk == found.pk else latest
+
+
+def standing_of(person: Person) -> list[SignOff]:
+    """The sign-offs that count for a person today: one a cohort, none that is withdrawn."""
+    latest = SignOff.objects.filter(person=person).latest().select_related("instructor")
+    withdrawn = set(
+        Withdrawal.objects.filter(sign_off__person=person).values_list("sign_off", flat=True)
+    )
+    return [each for each in latest if each.pk not in withdrawn]

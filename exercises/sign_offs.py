@@ -9,11 +9,18 @@ from datetime import datetime
 
 from django.core.exceptions import PermissionDenied
 from django.db import IntegrityError, transaction
+from django.http import Http404, HttpRequest
 from django.utils import timezone
 
-from course.cohorts.models import Cohort, Person
+from course.cohorts import throttle
+from course.cohorts.joining import read_code
+from course.cohorts.models import CODE_LENGTH, Cohort, Person
 from exercises.evidence import evidence_of
 from exercises.models import SignOff, Withdrawal
+
+
+class UnknownCardError(Exception):
+    """No card has this code."""
 
 
 @dataclass(frozen=True)
@@ -118,3 +125,30 @@ def standing_of(person: Person) -> list[SignOff]:
         Withdrawal.objects.filter(sign_off__person=person).values_list("sign_off", flat=True)
     )
     return [each for each in latest if each.pk not in withdrawn]
+
+
+def sign_off_for(cohort: Cohort, code: str) -> SignOff:
+    """A sign-off made in this cohort, or 404."""
+    made = SignOff.objects.filter(cohort=cohort, code=code)
+    found = made.select_related("person", "instructor", "withdrawal__by").first()
+    if found is None:
+        raise Http404("There is no sign-off of that code.")
+    return found
+
+
+def plain_code(typed: str) -> str:
+    """A code as it is stored, however it was typed; nothing where it can't be one."""
+    code = read_code(typed)
+    return code if len(code) == CODE_LENGTH and code.isascii() else ""
+
+
+def checked_card(request: HttpRequest, typed: str) -> SignOff:
+    """The sign-off of a card. Unknown codes are counted: guessing ends soon."""
+    limit = throttle.card_limit(request)
+    throttle.count_try(limit)
+    made = SignOff.objects.filter(code=plain_code(typed))
+    found = made.select_related("person", "instructor", "withdrawal").first()
+    if found is None:
+        raise UnknownCardError
+    throttle.give_back(limit)
+    return found

@@ -1,6 +1,6 @@
 from django.urls import path
 
-from exercises.views import cohort, practice, record, shown, today
+from exercises.views import bench_card, cohort, practice, record, shown, sign_offs, today
 
 # /
 today_urls = [
@@ -42,4 +42,35 @@ cohort_urls = [
     ),
 ]
 
-urlpatterns = today_urls + drill_urls + shown_urls + record_urls + cohort_urls
+# /cohorts/<cohort>/…/sign-offs/…: who may work at the bench
+sign_off_urls = [
+    path("cohorts/<int:cohort_pk>/sign-offs/", sign_offs.sign_offs, name="sign-offs"),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/sign-off/",
+        sign_offs.sign_off_person,
+        name="sign-off-person",
+    ),
+    path("cohorts/<int:cohort_pk>/sign-offs/<str:code>/", sign_offs.one_sign_off, name="sign-off"),
+    path(
+        "cohorts/<int:cohort_pk>/sign-offs/<str:code>/withdraw/",
+        sign_offs.withdraw_sign_off,
+        name="withdraw-sign-off",
+    ),
+]
+
+# /cards/…, /verify/…: what is printed of a sign-off, and whether it still holds
+card_urls = [
+    path("cards/<str:code>/", bench_card.bench_card, name="bench-card"),
+    path("verify/", bench_card.verify, name="verify"),
+    path("verify/<str:code>/", bench_card.verify_card, name="verify-card"),
+]
+
+urlpatterns = [
+    *today_urls,
+    *drill_urls,
+    *shown_urls,
+    *record_urls,
+    *cohort_urls,
+    *sign_off_urls,
+    *card_urls,
+]

@@ -61,6 +61,11 @@ def code_limit(request: HttpRequest) -> Limit:
     return limit_of("code", address_of(request), settings.SIGN_IN_FAILURES_PER_ADDRESS)
 
 
+def card_limit(request: HttpRequest) -> Limit:
+    """Codes of bench cards tried from one address."""
+    return limit_of("card", address_of(request), settings.SIGN_IN_FAILURES_PER_ADDRESS)
+
+
 def new_account_limit(request: HttpRequest) -> Limit:
     """Accounts made from one address, which may be that of a whole classroom."""
     return limit_of("new account", address_of(request), settings.NEW_ACCOUNTS_PER_ADDRESS)

@@ -9,7 +9,7 @@ from course.lessons.shelf import lesson_place
 from exercises.attempts import OutdatedError, ask, describe, submit
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
-from exercises.forms import AnswerForm
+from exercises.forms.answer import AnswerForm
 from exercises.models import Asked, Attempt
 from exercises.scores import progress_of
 

@@ -92,6 +92,11 @@ def withdraw(
         return Withdrawal.objects.get(sign_off=found)
 
 
+def bench_named(cohort: Cohort) -> str:
+    """What the cohort's bench is called: by its figures, or else after the cohort."""
+    return cohort.bench.name if cohort.bench else cohort.name
+
+
 def lines_of(cohort: Cohort) -> list[Line]:
     """Every learner of the cohort with the sign-off that counts; two queries."""
     counting = {each.person_id: each for each in counting_in(cohort)}
@@ -120,11 +125,9 @@ def replaced_by(found: SignOff) -> SignOff | None:
 
 def standing_of(person: Person) -> list[SignOff]:
     """The sign-offs that count for a person today: one a cohort, none that is withdrawn."""
-    latest = SignOff.objects.filter(person=person).latest().select_related("instructor")
-    withdrawn = set(
-        Withdrawal.objects.filter(sign_off__person=person).values_list("sign_off", flat=True)
-    )
-    return [each for each in latest if each.pk not in withdrawn]
+    latest = SignOff.objects.filter(person=person).latest()
+    found = latest.select_related("instructor", "withdrawal")
+    return [each for each in found if not each.is_withdrawn]
 
 
 def sign_off_for(cohort: Cohort, code: str) -> SignOff:

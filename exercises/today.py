@@ -8,12 +8,13 @@ from course.lessons.shelf import shelf
 from exercises.mastery.next_step import DrillState, next_step
 from exercises.models import Attempt
 from exercises.scores import Progress, progress_of
+from exercises.sign_offs import standing_of
 
 LATEST = 5
 
 
 def today_of(person: Person) -> dict[str, Any]:
-    """The context of the page; four queries, and one for the cohorts."""
+    """The context of the page; a constant number of queries."""
     drills = progress_of(person)
     states = [state_of(drill) for drill in drills]
     slugs = [lesson.slug for lesson in shelf().lessons]
@@ -32,6 +33,7 @@ def today_of(person: Person) -> dict[str, Any]:
         "drills": drills,
         "latest": Attempt.objects.filter(person=person).latest_first()[:LATEST],
         "cohorts": list(person.cohorts.all()),
+        "sign_offs": standing_of(person),
     }
 
 

@@ -13,6 +13,7 @@ from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
 from exercises.shown import token_of
+from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer
 
 ClientOf = Callable[[Person], Client]
@@ -29,6 +30,7 @@ class World:
     attempt: Attempt
     open_token: str
     picture: str
+    card: str
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -40,6 +42,7 @@ class World:
             "attempt": self.attempt.key,
             "open": self.open_token,
             "picture": self.picture,
+            "card": self.card,
             "uid": "no-uid",
             "token": "no-token",
         }
@@ -73,6 +76,14 @@ TABLE = [
     ("cohort-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
     ("cohort-attempt", "get", "cohort person attempt", (403, 403, 200, 404, 403, 302)),
     ("reset-link", "post", "cohort person", (403, 403, 200, 404, 403, 302)),
+    ("sign-offs", "get", "cohort", (403, 403, 200, 404, 403, 302)),
+    ("sign-off-person", "post", "cohort person", (403, 403, 422, 404, 403, 302)),
+    ("sign-off", "get", "cohort card", (403, 403, 200, 404, 403, 302)),
+    ("withdraw-sign-off", "post", "cohort card", (403, 403, 422, 404, 403, 302)),
+    ("bench-card", "get", "card", (200, 404, 200, 404, 404, 302)),
+    ("verify", "get", "", (200, 200, 200, 200, 200, 200)),
+    ("verify-card", "get", "card", (200, 200, 200, 200, 200, 200)),
+    ("verify-card", "get", "token", (404, 404, 404, 404, 404, 404)),
     ("account", "get", "", (200, 200, 200, 200, 200, 302)),
     ("details", "post", "", (422, 422, 422, 422, 422, 302)),
     ("in-words", "post", "", (302, 302, 302, 302, 302, 302)),
@@ -90,11 +101,13 @@ ADMIN_STATUSES = (302, 302, 302, 302, 200, 302)
 
 
 @pytest.fixture
-def world(harbour: Cohort, mina: Person) -> World:
+def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     answered = ask(mina, KINDS[DRILL])
     attempt = submit(answered, right_answer(answered))
     picture = token_of(ask(mina, KINDS["spot-by-eye"]), 0)
-    return World(harbour, mina, attempt, ask(mina, KINDS[DRILL]).token, picture)
+    decision = Decision(state="supervised", bench="Bench 1", note="", key="a" * 32)
+    card = sign_off(ines, mina, harbour, decision).code
+    return World(harbour, mina, attempt, ask(mina, KINDS[DRILL]).token, picture, card)
 
 
 @pytest.fixture

@@ -6,6 +6,7 @@ from django.db import transaction
 
 from course.cohorts.models import Cohort, Membership, Person
 from exercises.demo.cast import ADMINISTRATOR, COHORTS, INSTRUCTOR, LEARNERS, PASSWORD, Learner
+from exercises.demo.decisions import Signing
 from exercises.demo.practice import practise
 
 SIGN_IN_NAMES = {ADMINISTRATOR[0], INSTRUCTOR[0], *(learner.sign_in_name for learner in LEARNERS)}
@@ -25,9 +26,12 @@ def build(until: datetime) -> None:
         raise OtherPeopleError
     with transaction.atomic():
         make_person(*ADMINISTRATOR, role=Person.Role.ADMINISTRATOR)
-        cohorts = make_cohorts(make_person(*INSTRUCTOR, role=Person.Role.INSTRUCTOR), until)
+        instructor = make_person(*INSTRUCTOR, role=Person.Role.INSTRUCTOR)
+        cohorts = make_cohorts(instructor, until)
         for learner in LEARNERS:
-            enrol(learner, cohorts[learner.cohort], until)
+            person = enrol(learner, cohorts[learner.cohort])
+            signing = Signing(instructor, person, cohorts[learner.cohort], until)
+            practise(person, learner, until, before_day=signing.before)
 
 
 def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -> Person:
@@ -42,7 +46,7 @@ def make_cohorts(instructor: Person, until: datetime) -> list[Cohort]:
     return cohorts
 
 
-def enrol(learner: Learner, cohort: Cohort, until: datetime) -> None:
+def enrol(learner: Learner, cohort: Cohort) -> Person:
     person = make_person(learner.sign_in_name, learner.name)
     Membership.objects.create(cohort=cohort, person=person, joined_at=cohort.started_at)
-    practise(person, learner, until)
+    return person

@@ -103,3 +103,35 @@ LEARNERS = (
     ),
     Learner(sign_in_name="piran", name="Piran Locke", cohort=1, days=()),
 )
+
+
+@dataclass(frozen=True, kw_only=True)
+class Signed:
+    """A decision of the instructor, so many days before today; `withdrawn` gives the reason."""
+
+    sign_in_name: str
+    state: str
+    ago: int
+    note: str = ""
+    withdrawn: str = ""
+
+
+SIGNED = (
+    Signed(
+        sign_in_name="nell",
+        state="supervised",
+        ago=11,
+        note="Always with me in the room. Headphones on before the first edit.",
+    ),
+    Signed(sign_in_name="nell", state="alone", ago=3),
+    Signed(sign_in_name="bram", state="not-yet", ago=9, note="We talk about blank tape first."),
+    Signed(sign_in_name="maeve", state="supervised", ago=3),
+    Signed(sign_in_name="sorrel", state="supervised", ago=6),
+    Signed(
+        sign_in_name="tamsin",
+        state="supervised",
+        ago=12,
+        withdrawn="Two edits were made over the end of the master on Saturday. We look at run-up"
+        " together before the next bench time.",
+    ),
+)

@@ -15,11 +15,17 @@ from exercises.drills.register import KINDS
 Draw = Callable[[], float]
 
 
-def practise(person: Person, learner: Learner, until: datetime) -> None:
-    """Their answers on each of their days, the same for the same learner and day."""
+def practise(
+    person: Person, learner: Learner, until: datetime, *, before_day: Callable[[int], None]
+) -> None:
+    """Their answers on each of their days, the same for the same learner and day.
+
+    `before_day` is told how many days ago the next day was, and at the end 0 once more.
+    """
     draw = Random(learner.sign_in_name).random
     kinds = list(KINDS.values())
     for day, ago in enumerate(learner.days):
+        before_day(ago)
         held = {belief for belief, days in learner.beliefs.items() if day < days}
         for number, now in enumerate(moments(until - timedelta(days=ago), learner.answers, draw)):
             kind = kinds[number % len(kinds)]
@@ -28,6 +34,7 @@ def practise(person: Person, learner: Learner, until: datetime) -> None:
             if 100 * draw() < learner.slips:
                 answer = slipped(asked.as_question(), draw)
             submit(asked, answer, now=now + timedelta(seconds=20 + int(100 * draw())))
+    before_day(0)
 
 
 def moments(day: datetime, count: int, draw: Draw) -> Iterator[datetime]:

@@ -47,7 +47,7 @@ class SignOff(AppendOnly):
     cohort = models.ForeignKey(Cohort, models.SET_NULL, null=True, related_name="sign_offs")
     cohort_name = models.CharField(max_length=120)
     instructor = models.ForeignKey(
-        settings.AUTH_USER_MODEL, models.PROTECT, related_name="sign_offs_made"
+        settings.AUTH_USER_MODEL, models.RESTRICT, related_name="sign_offs_made"
     )
     bench = models.CharField(max_length=120)
     state = models.CharField(max_length=20, choices=State)
@@ -92,7 +92,7 @@ class Withdrawal(AppendOnly):
     """That a sign-off counts no more, by whom and why."""
 
     sign_off = models.OneToOneField(SignOff, models.CASCADE, related_name="withdrawal")
-    by = models.ForeignKey(settings.AUTH_USER_MODEL, models.PROTECT, related_name="withdrawals")
+    by = models.ForeignKey(settings.AUTH_USER_MODEL, models.RESTRICT, related_name="withdrawals")
     at = models.DateTimeField(default=timezone.now)
     reason = models.TextField()
 

@@ -8,6 +8,7 @@ from django.views.decorators.http import require_safe
 from course.cohorts.access import SignedInRequest, sign_in_required
 from exercises.models import Attempt
 from exercises.scores import skills_of
+from exercises.sign_offs import sign_offs_of
 from exercises.views.practice import attempt_context
 
 PER_PAGE = 25
@@ -18,9 +19,12 @@ PER_PAGE = 25
 def record(request: SignedInRequest) -> HttpResponse:
     attempts = Attempt.objects.filter(person=request.user).latest_first()
     page = Paginator(attempts, PER_PAGE).get_page(request.GET.get("page"))
-    return render(
-        request, "exercises/record.html", {"page": page, "skills": skills_of(request.user)}
-    )
+    context = {
+        "page": page,
+        "skills": skills_of(request.user),
+        "sign_offs": sign_offs_of(request.user),
+    }
+    return render(request, "exercises/record.html", context)
 
 
 @require_safe

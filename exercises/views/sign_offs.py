@@ -10,7 +10,7 @@ from course.cohorts.views.pages import form_page, posted
 from exercises.evidence import evidence_of
 from exercises.forms.sign_off import SignOffForm, WithdrawalForm
 from exercises.models import SignOff
-from exercises.sign_offs import lines_of, replaced_by, sign_off, sign_off_for, withdraw
+from exercises.sign_offs import bench_named, lines_of, replaced_by, sign_off, sign_off_for, withdraw
 
 STATES = [*SignOff.State.choices, ("withdrawn", "Withdrawn"), ("none", "No sign-off yet")]
 
@@ -41,7 +41,7 @@ def sign_off_person(request: SignedInRequest, cohort_pk: int, person_pk: int) ->
     """The evidence first, then the decision."""
     learner = learner_for(request.user, cohort_pk, person_pk)
     cohort = cohort_for(request.user, cohort_pk)
-    form = SignOffForm(posted(request), initial={"bench": cohort.name})
+    form = SignOffForm(posted(request), initial={"bench": bench_named(cohort)})
     if form.is_valid():
         made = sign_off(request.user, learner, cohort, form.decision())
         messages.success(request, f"{learner}: {made.get_state_display().lower()}. It is kept.")

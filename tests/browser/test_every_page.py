@@ -11,6 +11,7 @@ from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
+from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
 
@@ -48,6 +49,25 @@ def instructor_pages(harbour: Cohort, mina: Person) -> list[str]:
         reverse("cohort", args=[harbour.pk]),
         reverse("cohort-person", args=own),
         reverse("cohort-attempt", args=[*own, attempt.key]),
+        *sign_off_pages(harbour, mina, code_of(harbour, mina)),
+    ]
+
+
+def code_of(harbour: Cohort, mina: Person) -> str:
+    """The code of a sign-off, made on the way."""
+    decision = Decision(state="alone", bench="Bench 1", note="Headphones on.", key="b" * 32)
+    return sign_off(harbour.instructors.get(), mina, harbour, decision).code
+
+
+def sign_off_pages(harbour: Cohort, mina: Person, code: str) -> list[str]:
+    return [
+        reverse("sign-offs", args=[harbour.pk]),
+        reverse("sign-off-person", args=[harbour.pk, mina.pk]),
+        reverse("sign-off", args=[harbour.pk, code]),
+        reverse("withdraw-sign-off", args=[harbour.pk, code]),
+        reverse("bench-card", args=[code]),
+        reverse("verify"),
+        reverse("verify-card", args=[code]),
     ]
 
 

@@ -11,6 +11,7 @@ def evidence_of(person: Person) -> dict[str, Any]:
 
     Titles and sentences are kept, not ids: what was read that day is read again later.
     """
+    drills = progress_of(person)
     return {
         "skills": [
             {
@@ -25,8 +26,6 @@ def evidence_of(person: Person) -> dict[str, Any]:
             {"sentence": belief.instructor, "critical": belief.critical, "times": times}
             for belief, times, _ in beliefs_of(person)
         ],
-        "drills": [
-            {"title": each.kind.title, "complete": each.complete, "answers": len(each.rights)}
-            for each in progress_of(person)
-        ],
+        "completed": [each.kind.title for each in drills if each.complete],
+        "drills": len(drills),
     }

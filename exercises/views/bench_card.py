@@ -27,7 +27,7 @@ def bench_card(request: SignedInRequest, code: str) -> HttpResponse:
     context = {
         "sign_off": sign_off,
         "later": replaced_by(sign_off),
-        "check_at": request.build_absolute_uri(reverse("verify")),
+        "check_at": request.build_absolute_uri(reverse("verify-card", args=[code])),
     }
     return render(request, "sign_offs/card.html", context)
 

@@ -27,9 +27,7 @@ def sign_offs(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
         "cohort": cohort,
         "lines": [line for line in lines if state in ("", line.state)],
         "state": state,
-        "states": [
-            (slug, name, sum(line.state == slug for line in lines)) for slug, name in STATES
-        ],
+        "counts": [(*each, sum(line.state == each[0] for line in lines)) for each in STATES],
         "everybody": len(lines),
     }
     return render(request, "sign_offs/sign_offs.html", context)

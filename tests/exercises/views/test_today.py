@@ -12,6 +12,7 @@ from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from tests.answers import right_answer, wrong_answer
+from tests.pages import texts
 
 ClientOf = Callable[[Person], Client]
 MODE = KINDS["choose-the-mode"]
@@ -45,7 +46,7 @@ def test_today_of_a_reader_goes_on_where_they_were(mina: Person, client_of: Clie
 
     place = f'href="/lessons/{lesson.slug}/#{lesson.contents[1].id}"'
     assert page.content.decode().count(place) == 1
-    assert f"Go on at “{lesson.contents[1].title}”" in page.content.decode()
+    assert f"Go on at “{lesson.contents[1].title}”" in texts(page, "a", "button")
 
 
 def test_today_names_the_lesson_begun_beside_another_step(

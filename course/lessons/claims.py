@@ -7,31 +7,47 @@ own, by name, so that the sentence and the drawing beside it can't part ways.
 
 from collections.abc import Callable
 
-from course.lessons import drawn, figures, modes
+from course.lessons import care, drawn, figures, levelled, modes, plans
 from course.lessons.lesson import Answer, Claim, Lesson
 
 Check = Callable[..., Answer]
 
 CHECKS: dict[str, Check] = {
+    "air": care.air,
     "all-clean": drawn.all_clean,
+    "automatic-white": levelled.automatic_white_of,
+    "behind-the-clock": plans.behind_the_clock,
     "bench-figure": figures.bench_figure,
+    "bench-minutes": plans.bench_minutes,
+    "care-figure": care.care_figure,
     "chain-snr": figures.chain_snr,
     "edit-length": drawn.edit_length,
+    "ends-at": plans.ends_at,
     "faults-by": drawn.faults_by,
+    "faults-from": levelled.faults_from,
+    "first-edit-in": plans.first_edit_in,
     "generation-at": drawn.generation_at,
     "hole-length": drawn.hole_length,
+    "labels-left-out": plans.labels_left_out,
     "laid-at": drawn.laid_at,
     "laid-length": drawn.laid_length,
+    "limit": levelled.limit,
     "noise-grade": figures.noise_grade,
+    "pace": plans.pace,
     "pulse-spacing": figures.pulse_spacing,
     "pulses-a-second": figures.pulses_a_second,
     "recorded-over": drawn.recorded_over,
     "right-modes": modes.right_modes,
     "run-up": drawn.run_up,
+    "running-time": plans.running_time,
     "state-at": drawn.state_at,
     "state-length": drawn.state_length,
     "stripe-width": figures.stripe_width,
+    "tape-changes": plans.tape_changes,
     "track-unchanged": drawn.track_unchanged,
+    "usable-length": plans.usable_length,
+    "warming-time": care.warming_time,
+    "white-after": levelled.white_after,
 }
 
 

@@ -1,5 +1,6 @@
 """Checks of claims about a plan: when it ends, how long it takes at the bench."""
 
+from itertools import pairwise
 from typing import Any
 
 from course.lessons.drawn import session_of
@@ -54,7 +55,7 @@ def tape_changes(lesson: Lesson, *, order: list[int] | None = None, **at: Any) -
     """How often another source tape goes into the player."""
     session = session_of(lesson, **at)
     made = [session.edits[n] for n in order] if order else list(session.edits)
-    return sum(one.source != next_.source for one, next_ in zip(made, made[1:], strict=False))
+    return sum(one.source != next_.source for one, next_ in pairwise(made))
 
 
 def pace(lesson: Lesson, *, figure: str) -> Answer:

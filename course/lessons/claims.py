@@ -7,47 +7,52 @@ own, by name, so that the sentence and the drawing beside it can't part ways.
 
 from collections.abc import Callable
 
-from course.lessons import care, drawn, figures, levelled, modes, plans
+from course.lessons import adjusted, drawn, faulty, figures, levelled, modes
 from course.lessons.lesson import Answer, Claim, Lesson
 
 Check = Callable[..., Answer]
 
 CHECKS: dict[str, Check] = {
-    "air": care.air,
     "all-clean": drawn.all_clean,
-    "automatic-white": levelled.automatic_white_of,
-    "behind-the-clock": plans.behind_the_clock,
+    "automatic-gain": levelled.automatic_gain,
+    "automatic-picture": levelled.automatic_picture,
+    "automatic-reach": levelled.automatic_reach,
+    "bar-level": levelled.bar_level,
     "bench-figure": figures.bench_figure,
-    "bench-minutes": plans.bench_minutes,
-    "care-figure": care.care_figure,
     "chain-snr": figures.chain_snr,
     "edit-length": drawn.edit_length,
-    "ends-at": plans.ends_at,
+    "fault-after": faulty.fault_after,
+    "fault-count": faulty.fault_count,
+    "fault-kinds": faulty.fault_kinds,
+    "fault-length": faulty.fault_length,
+    "fault-measured": faulty.fault_measured,
     "faults-by": drawn.faults_by,
-    "faults-from": levelled.faults_from,
-    "first-edit-in": plans.first_edit_in,
+    "gained-white": levelled.gained_white,
     "generation-at": drawn.generation_at,
     "hole-length": drawn.hole_length,
-    "labels-left-out": plans.labels_left_out,
     "laid-at": drawn.laid_at,
     "laid-length": drawn.laid_length,
     "limit": levelled.limit,
+    "limited": levelled.limited,
+    "meter-reads": adjusted.meter_reads,
     "noise-grade": figures.noise_grade,
-    "pace": plans.pace,
+    "pause-gain": levelled.pause_gain,
     "pulse-spacing": figures.pulse_spacing,
     "pulses-a-second": figures.pulses_a_second,
     "recorded-over": drawn.recorded_over,
     "right-modes": modes.right_modes,
     "run-up": drawn.run_up,
-    "running-time": plans.running_time,
+    "skew-step": adjusted.skew_step,
+    "skew-width": adjusted.skew_width,
+    "spacing-loss": adjusted.spacing_loss,
     "state-at": drawn.state_at,
     "state-length": drawn.state_length,
     "stripe-width": figures.stripe_width,
-    "tape-changes": plans.tape_changes,
+    "vu-limit": levelled.vu_limit,
     "track-unchanged": drawn.track_unchanged,
-    "usable-length": plans.usable_length,
-    "warming-time": care.warming_time,
-    "white-after": levelled.white_after,
+    "tracking-loss": adjusted.tracking_loss,
+    "tracking-streaks": adjusted.tracking_streaks,
+    "tracking-shows": adjusted.tracking_shows,
 }
 
 

@@ -2,8 +2,10 @@
 
 import pytest
 
+from course.lessons.adjusted import skew_step, spacing_loss, tracking_loss
 from course.lessons.figures import chain_snr, noise_grade, pulse_spacing, stripe_width
 from course.lessons.lesson import Lesson
+from course.lessons.levelled import bar_level
 from course.lessons.shelf import shelf
 
 
@@ -64,3 +66,46 @@ def test_width_of_a_stripe(lesson: Lesson) -> None:
 def test_words_for_noise_are_those_of_the_recommendation(lesson: Lesson, words: str) -> None:
     # ITU-R BT.500, five-grade impairment scale: grades 5 and 4.
     assert words in lesson.text()
+
+
+@pytest.mark.parametrize(
+    ("percent", "decibels"),
+    # A head as wide as its track, off by part of it: 20 log10(1 - x), by the geometry of
+    # accounts of off-track heads.
+    [(10, 0.92), (25, 2.5), (50, 6.02), (75, 12.04), (90, 20)],
+)
+def test_loss_by_tracking(lesson: Lesson, percent: int, decibels: float) -> None:
+    told = float(str(tracking_loss(lesson, percent=percent)).removesuffix(" dB"))
+
+    assert told == pytest.approx(decibels, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("lines", "microseconds"),
+    # Strain times the field period (SMPTE 170M, ITU-R BT.1700): 1e-4 makes 1.67 and 2.0 µs.
+    [(525, 1.67), (625, 2.0)],
+)
+def test_step_by_skew(lesson: Lesson, lines: int, microseconds: float) -> None:
+    told = float(str(skew_step(lesson, parts=10_000, lines=lines)).removesuffix(" µs"))
+
+    assert told == pytest.approx(microseconds, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("micrometres", "decibels"),
+    # Wallace's 54.6 dB a wavelength (from memory), at a wavelength of 1.32 µm.
+    [(0.48, 20), (1, 41)],
+)
+def test_loss_by_spacing(lesson: Lesson, micrometres: float, decibels: int) -> None:
+    told = spacing_loss(lesson, micrometres=micrometres, speed=5.8, megahertz=4.4)
+
+    assert told == f"{decibels} dB"
+
+
+@pytest.mark.parametrize(
+    ("bar", "ire"),
+    # 75 % bars of SMPTE EG 1, luma of ITU-R BT.601, 7.5 IRE of setup: 7.5 + 92.5 Y'.
+    [("white", 76.9), ("yellow", 69.0), ("green", 48.2), ("blue", 15.4), ("black", 7.5)],
+)
+def test_level_of_a_bar(lesson: Lesson, bar: str, ire: float) -> None:
+    assert bar_level(lesson, bar=bar, lines=525) == f"{ire} IRE"

@@ -4,7 +4,7 @@ from pathlib import Path
 import course.lessons
 
 FOLDER = Path(course.lessons.__file__).parent
-PURE = ("exercises.tape", "exercises.drills", "exercises.mastery")
+PURE = ("exercises.tape", "exercises.signal", "exercises.drills", "exercises.mastery")
 
 
 def test_lessons_import_only_the_pure_layers_of_exercises() -> None:

@@ -62,10 +62,14 @@ def test_every_file_is_on_the_shelf() -> None:
 
 
 def test_first_lessons_are_in_the_order_of_the_course() -> None:
-    assert [str(lesson) for lesson in SHELF.lessons][:3] == [
+    assert [str(lesson) for lesson in SHELF.lessons][:7] == [
         "Lesson 1: What an edit is",
         "Lesson 2: What is on the tape",
-        "Lesson 3: Assemble and insert",
+        "Lesson 3: The machines",
+        "Lesson 4: Setting up the player",
+        "Lesson 5: Setting up the recorder",
+        "Lesson 6: Picture and sound levels",
+        "Lesson 7: Assemble and insert",
     ]
 
 

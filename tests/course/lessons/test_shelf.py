@@ -63,7 +63,7 @@ def test_lessons_are_read_once() -> None:
             "which-mode",
             LessonPlace(
                 "/lessons/assemble-and-insert/#which-mode",
-                "Lesson 3: Assemble and insert, “Which mode?”",
+                "Lesson 7: Assemble and insert, “Which mode?”",
             ),
         ),
         (

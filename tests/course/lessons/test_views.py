@@ -143,7 +143,7 @@ def test_lesson_leads_to_its_neighbours(client: Client) -> None:
         attributes["rel"]: attributes["href"]
         for tag, attributes in tags.found
         if tag == "a" and "rel" in attributes
-    } == {"prev": "/lessons/what-an-edit-is/", "next": "/lessons/assemble-and-insert/"}
+    } == {"prev": "/lessons/what-an-edit-is/", "next": "/lessons/the-machines/"}
 
 
 @every_page

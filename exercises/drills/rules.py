@@ -93,43 +93,43 @@ TRACKING_PEAK = Rule(
     text="Turn the player’s tracking to the meter’s peak, wherever the needle stands there; "
     "and where meter and picture disagree, go by the picture.",
     skill="player-set-up",
-    lesson="",
-    section="",
+    lesson="setting-up-the-player",
+    section="meter-and-picture",
 )
 FIXED_POSITION = Rule(
     text="While it records, the recorder’s tracking stands at its fixed position: "
     "turned, it lays its tracks where no other machine looks for them.",
     skill="recorder-set-up",
-    lesson="",
-    section="",
+    lesson="setting-up-the-recorder",
+    section="fixed-tracking",
 )
 STRAIGHT = Rule(
     text="Tracking clears a noise band, skew straightens verticals: "
     "turn skew until they stand upright right up to the upper edge.",
     skill="player-set-up",
-    lesson="",
-    section="",
+    lesson="setting-up-the-player",
+    section="skew",
 )
 WHITE_LEVEL = Rule(
     text="Set the picture level so that a white stands at 100 IRE, which is 700 mV at "
     "625 lines: above 110 IRE it is clipped for good, and too low it is flat.",
     skill="picture-level",
-    lesson="",
-    section="",
+    lesson="picture-and-sound-levels",
+    section="setting-white",
 )
 SOUND_LEVEL = Rule(
     text="Set the sound level so that speech just reaches 0 VU, and change nothing about it "
     "by machine that need not be: a limiter takes peaks only, automatic gain lifts every pause.",
     skill="sound-level",
-    lesson="",
-    section="",
+    lesson="picture-and-sound-levels",
+    section="limiter-and-automatic-gain",
 )
 DRIFTS = Rule(
     text="Tracking wanders while a tape runs: "
     "watch the picture, and touch it again as soon as a noise band shows.",
     skill="player-set-up",
-    lesson="",
-    section="",
+    lesson="setting-up-the-player",
+    section="drift",
 )
 NOISE_BAND = Rule(
     text="White streaks in a band across the picture: the player’s tracking was off. "
@@ -163,8 +163,8 @@ ALIKE_AT_A_CUT = Rule(
     text="Both sides of a cut may pass and still not match: more than 10 IRE between their whites "
     "is seen as a jump.",
     skill="seeing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="picture-and-sound-levels",
+    section="matching",
 )
 NO_FLASH = Rule(
     text="One to three frames of something else at a cut are a flash: "
@@ -205,27 +205,27 @@ SET_UP_FIRST = Rule(
     text="Set the player up for every source tape before you record: what is copied wrong "
     "stays wrong.",
     skill="player-set-up",
-    lesson="",
-    section="",
+    lesson="setting-up-the-player",
+    section="set-up-first",
 )
 SPEECH_BY_HAND = Rule(
     text="Set speech by hand so that its loudest words just reach 0 VU: too loud distorts for "
     "good, automatic gain lifts every pause.",
     skill="sound-level",
-    lesson="",
-    section="",
+    lesson="picture-and-sound-levels",
+    section="setting-speech",
 )
 LINE_UP = Rule(
     text="Line up on tone: recorded at 0 VU, it tells the next machine where your levels lie.",
     skill="sound-level",
-    lesson="",
-    section="",
+    lesson="setting-up-the-recorder",
+    section="leader",
 )
 LIMITER = Rule(
     text="A limiter holds down peaks that come without warning. It lifts nothing.",
     skill="sound-level",
-    lesson="",
-    section="",
+    lesson="picture-and-sound-levels",
+    section="limiter-and-automatic-gain",
 )
 AT_ONCE = Rule(
     text="Play every joint as soon as it is made, and mend a bad one before the next shot.",
@@ -237,35 +237,35 @@ LEADER_FIRST = Rule(
     text="A leader comes before the film, and the first edit needs pulses before it: record "
     "black first.",
     skill="continuing-a-master",
-    lesson="what-is-on-the-tape",
-    section="black",
+    lesson="setting-up-the-recorder",
+    section="leader",
 )
 ONE_RECORDER = Rule(
     text="One project, one recorder: no two are quite alike.",
     skill="recorder-set-up",
-    lesson="",
-    section="",
+    lesson="setting-up-the-recorder",
+    section="one-recorder",
 )
 LEAVE_IN_ORDER = Rule(
     text="Leave the edit master so that others can go on: its last joint good, its end noted "
     "in time code.",
     skill="planning-and-time-code",
-    lesson="finishing",
-    section="leave-in-order",
+    lesson="",
+    section="",
 )
 DROP_LABELS = Rule(
     text="Drop-frame time code leaves out labels, never pictures: 00 and 01 of every minute "
     "but each tenth.",
     skill="planning-and-time-code",
-    lesson="planning",
-    section="time-code",
+    lesson="",
+    section="",
 )
 COUNTER = Rule(
     text="The counter counts pulses from where it was set to zero; time code is recorded on "
     "the tape.",
     skill="planning-and-time-code",
-    lesson="planning",
-    section="time-code",
+    lesson="",
+    section="",
 )
 OUT_LESS_IN = Rule(
     text="A length is edit out less edit in: the edit out is the first frame that no longer "
@@ -289,39 +289,39 @@ KEEP_CLEAR = Rule(
 CLIMATE = Rule(
     text="Let a tape come to the room’s temperature slowly, and use it only in air that suits it.",
     skill="care-and-safety",
-    lesson="finishing",
-    section="climate",
+    lesson="",
+    section="",
 )
 AWAY_FROM_MAGNETS = Rule(
     text="Keep tapes away from whatever holds a magnet.",
     skill="care-and-safety",
-    lesson="finishing",
-    section="magnets",
+    lesson="",
+    section="",
 )
 CLEAN_SAFELY = Rule(
     text="Before cleaning: power off, plug out, air moving, no flame; the maker’s and the "
     "workshop’s rules first.",
     skill="care-and-safety",
-    lesson="your-first-bench-day",
-    section="cleaning",
+    lesson="setting-up-the-recorder",
+    section="heads-and-tape",
 )
 MAINS = Rule(
     text="Covers stay shut. Whatever concerns mains is for licensed people.",
     skill="care-and-safety",
-    lesson="your-first-bench-day",
-    section="mains",
+    lesson="the-machines",
+    section="before-you-switch-on",
 )
 LIFTING = Rule(
     text="Lift a heavy machine with somebody, or not at all; local rules first.",
     skill="care-and-safety",
-    lesson="your-first-bench-day",
-    section="lifting",
+    lesson="the-machines",
+    section="before-you-switch-on",
 )
 HANDLE = Rule(
     text="Touch a tape only by its shell, rewind it, and keep it upright in its case.",
     skill="care-and-safety",
-    lesson="finishing",
-    section="handle",
+    lesson="",
+    section="",
 )
 GENERATIONS_ADD = Rule(
     text="Each copy is one generation more, shot by shot, and the noise of every recording on the "
@@ -346,8 +346,8 @@ SOUND_ALIKE = Rule(
     text="Both sides of a cut may pass and still not match: a step of more than 3 dB in the speech "
     "is heard.",
     skill="hearing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="picture-and-sound-levels",
+    section="matching",
 )
 OVER_THE_HISS = Rule(
     text="Speech more than 10 dB under line-up lies too near the hiss, and turning it up later "
@@ -366,8 +366,8 @@ UNDER_THE_CEILING = Rule(
 QUIET_PAUSES = Rule(
     text="Noise that swells between the words comes from automatic gain: set the level by hand.",
     skill="hearing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="picture-and-sound-levels",
+    section="limiter-and-automatic-gain",
 )
 STEADY_PITCH = Rule(
     text="A pitch that wavers comes from a machine that was not locked: "

@@ -144,6 +144,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "when the edit master is played.",
             skill="player-set-up",
             critical=True,
+            lesson="setting-up-the-player",
         ),
         Misconception(
             id="meter-mark",
@@ -152,6 +153,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             instructor="Believes that the tracking meter must stand at a certain mark "
             "instead of at its peak.",
             skill="player-set-up",
+            lesson="setting-up-the-player",
         ),
         Misconception(
             id="meter-beats-picture",
@@ -159,6 +161,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "Where they disagree, the picture is right.",
             instructor="Believes that the meter is right even when the picture is not.",
             skill="player-set-up",
+            lesson="setting-up-the-player",
         ),
         Misconception(
             id="set-once",
@@ -166,6 +169,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "It drifts: look again at every tape and while a tape runs.",
             instructor="Believes that tracking set at the start stays right.",
             skill="player-set-up",
+            lesson="setting-up-the-player",
         ),
         Misconception(
             id="tracking-skew-swapped",
@@ -174,6 +178,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             instructor="Believes that tracking straightens verticals and skew clears "
             "the noise band.",
             skill="player-set-up",
+            lesson="setting-up-the-player",
         ),
         Misconception(
             id="tune-the-recorder",
@@ -182,6 +187,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             instructor="Believes that the recorder’s tracking is turned until the picture "
             "looks best.",
             skill="recorder-set-up",
+            lesson="setting-up-the-recorder",
         ),
         Misconception(
             id="recorders-alike",
@@ -189,6 +195,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "No two are quite alike: one project, one recorder.",
             instructor="Believes that another recorder may finish the tape.",
             skill="recorder-set-up",
+            lesson="setting-up-the-recorder",
         ),
         Misconception(
             id="hotter-is-better",
@@ -196,6 +203,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "Too much is clipped or distorted, and can’t be put right later.",
             instructor="Believes that as much level as the meter shows is safest.",
             skill="sound-level",
+            lesson="picture-and-sound-levels",
         ),
         Misconception(
             id="agc-evens-out",
@@ -203,12 +211,14 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "It lifts the noise in every pause.",
             instructor="Believes that automatic gain makes speech better.",
             skill="sound-level",
+            lesson="picture-and-sound-levels",
         ),
         Misconception(
             id="limiter-is-agc",
             learner="Perhaps you expected a limiter to lift quiet parts. It only holds down peaks.",
             instructor="Believes that a limiter lifts quiet parts.",
             skill="sound-level",
+            lesson="picture-and-sound-levels",
         ),
         Misconception(
             id="level-fades",
@@ -216,7 +226,6 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "It can’t: a fade is not what it is for, and what it leaves is a faulty picture.",
             instructor="Believes that the level knob can fade to or from black.",
             skill="what-the-bench-cant-do",
-            lesson="what-this-bench-cannot-do",
         ),
         Misconception(
             id="two-machines-dissolve",
@@ -224,7 +233,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "All they can make is a cut.",
             instructor="Believes that two machines can fade or dissolve.",
             skill="what-the-bench-cant-do",
-            lesson="what-this-bench-cannot-do",
+            lesson="what-an-edit-is",
         ),
         Misconception(
             id="mend-later",
@@ -253,7 +262,6 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "The counter counts from where it was set to zero; time code is on the tape.",
             instructor="Believes that the tape counter and time code are one thing.",
             skill="planning-and-time-code",
-            lesson="planning",
         ),
         Misconception(
             id="drop-frame-drops-pictures",
@@ -261,7 +269,6 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "It leaves out labels only.",
             instructor="Believes that drop-frame time code leaves pictures out.",
             skill="planning-and-time-code",
-            lesson="planning",
         ),
     )
 }

@@ -15,7 +15,7 @@ SUMS = Kind(
         "continuing-a-master",
         "mending",
     ),
-    lesson="planning",
+    lesson="",
     revision=1,
     template="drills/sums.html",
     make=make,

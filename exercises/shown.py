@@ -20,19 +20,22 @@ from exercises.drills.media import facts
 from exercises.drills.rendering import REVISION, Made, render
 from exercises.models import Asked
 
-SIGNER = Signer(salt="exercises.shown")
-
 logger = logging.getLogger(__name__)
 
 
+def signer() -> Signer:
+    """Made when it is needed: the first start builds the demo before there is a key."""
+    return Signer(salt="exercises.shown")
+
+
 def token_of(asked: Asked, number: int) -> str:
-    return SIGNER.sign(f"{asked.token}.{number}")
+    return signer().sign(f"{asked.token}.{number}")
 
 
 def medium_for(person: object, token: str) -> Json:
     """What a token stands for, or 404: also where somebody else was asked."""
     try:
-        question, _, number = SIGNER.unsign(token).rpartition(".")
+        question, _, number = signer().unsign(token).rpartition(".")
     except BadSignature as error:
         raise Http404 from error
     asked = Asked.objects.filter(token=question).select_related("person").first()

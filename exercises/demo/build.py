@@ -4,10 +4,19 @@ from datetime import datetime, timedelta
 
 from django.db import transaction
 
+from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Membership, Person
-from exercises.demo.cast import ADMINISTRATOR, COHORTS, INSTRUCTOR, LEARNERS, PASSWORD, Learner
+from exercises.demo.cast import (
+    ADMINISTRATOR,
+    BENCH,
+    COHORTS,
+    INSTRUCTOR,
+    LEARNERS,
+    PASSWORD,
+    Learner,
+)
 from exercises.demo.decisions import Signing
-from exercises.demo.practice import practise
+from exercises.demo.practice import practise, read
 
 SIGN_IN_NAMES = {ADMINISTRATOR[0], INSTRUCTOR[0], *(learner.sign_in_name for learner in LEARNERS)}
 
@@ -31,6 +40,7 @@ def build(until: datetime) -> None:
         for learner in LEARNERS:
             person = enrol(learner, cohorts[learner.cohort])
             signing = Signing(instructor, person, cohorts[learner.cohort], until)
+            read(person, learner, until)
             practise(person, learner, until, before_day=signing.before)
 
 
@@ -40,7 +50,8 @@ def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -
 
 def make_cohorts(instructor: Person, until: datetime) -> list[Cohort]:
     begun = until - timedelta(days=28)
-    cohorts = [Cohort.objects.create(name=name, started_at=begun) for name in COHORTS]
+    bench = Bench.objects.create(**BENCH)
+    cohorts = [Cohort.objects.create(name=name, started_at=begun, bench=bench) for name in COHORTS]
     for cohort in cohorts:
         cohort.instructors.add(instructor)
     return cohorts

@@ -1,11 +1,32 @@
 """Who is at Quay Street Media Workshop, and what its learners believe. All invented."""
 
 from dataclasses import dataclass, field
+from typing import Any
 
 PASSWORD = "run-up at quay street"  # noqa: S105 - printed by `manage.py start`; for the demo only
 ADMINISTRATOR = ("keeper", "Silas Wend")
 INSTRUCTOR = ("orla", "Orla Penhale")
 COHORTS = ("Tuesday bench group", "Saturday bench group")
+
+# Figures and rules of their bench; a little off the usual ones, as every bench is.
+BENCH: dict[str, Any] = {
+    "name": "Quay Street bench",
+    "line_system": "625",
+    "pre_roll": 6,
+    "source_run_up": 10,
+    "lock": 130,
+    "relock": 25,
+    "erase_gap": 44,
+    "meters": ["picture-needle", "vu", "tracking"],
+    "who_to_ask": "Orla Penhale, in the office beside the edit room",
+    "local_rules": """\
+Sign in at the office before you switch on, and sign out when you have switched off.
+No food and no drink in the edit room.
+Covers stay closed. If a machine is stuck, smells or smokes, switch off at the wall and fetch Orla.
+Two people carry a machine, never one.
+Label a tape before it goes into a machine. It goes back to its case when it comes out.
+Cleaning heads and setting inside controls is Orla’s work.""",
+}
 
 
 @dataclass(frozen=True, kw_only=True)

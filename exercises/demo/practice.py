@@ -6,6 +6,8 @@ from random import Random
 from typing import Any
 
 from course.cohorts.models import Person
+from course.lessons.reading import finish, reach
+from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
 from exercises.drills.believer import believed
@@ -35,6 +37,15 @@ def practise(
                 answer = slipped(asked.as_question(), draw)
             submit(asked, answer, now=now + timedelta(seconds=20 + int(100 * draw())))
     before_day(0)
+
+
+def read(person: Person, learner: Learner, until: datetime) -> None:
+    """A lesson on each of their days, in the course's order; the last one only begun."""
+    for lesson, ago in zip(shelf().lessons, learner.days, strict=False):
+        at = (until - timedelta(days=ago)).replace(hour=17, minute=30)
+        reach(person, lesson, lesson.contents[0].id, at)
+        if ago > min(learner.days):
+            finish(person, lesson, at)
 
 
 def moments(day: datetime, count: int, draw: Draw) -> Iterator[datetime]:

@@ -29,7 +29,7 @@ SHIFT = """() => new Promise(done => {
 
 
 def learner_pages(mina: Person) -> list[str]:
-    pages = ["/", "/drills/", "/record/", "/account/", "/join/", "/lessons/"]
+    pages = ["/", "/drills/", "/record/", "/account/", "/join/", "/lessons/", "/glossary/"]
     pages += [f"/lessons/{slug}/" for slug in LESSONS]
     for kind in KINDS.values():
         for answer in (right_answer, wrong_answer):
@@ -47,6 +47,7 @@ def instructor_pages(harbour: Cohort, mina: Person) -> list[str]:
         "/cohorts/",
         "/cohorts/new/",
         reverse("cohort", args=[harbour.pk]),
+        reverse("bench-figures", args=[harbour.pk]),
         reverse("cohort-person", args=own),
         reverse("cohort-attempt", args=[*own, attempt.key]),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),

@@ -5,8 +5,11 @@ from io import StringIO
 import pytest
 from django.core.management import CommandError, call_command
 
+from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Person
+from course.lessons.reading import readings_of
 from exercises.demo.cast import LEARNERS
+from exercises.drills.settings import Settings
 from exercises.models import Attempt
 from exercises.scores import board_of
 
@@ -41,6 +44,18 @@ def test_demo_twice_changes_nothing() -> None:
 
     assert demo() == "The demo is there already. Nothing was changed.\n"
     assert answers() == first
+
+
+def test_demo_has_a_bench_that_can_be_and_people_who_read() -> None:
+    demo()
+    bench = Bench.objects.get()
+    wren = Person.objects.get(sign_in_name="wren")
+
+    assert bench.as_settings().refusals() == {}
+    assert bench.as_settings() != Settings.usual()
+    assert set(bench.cohorts.all()) == set(Cohort.objects.all())
+    assert [each.done for each in readings_of(wren)][:3] == [True, True, True]
+    assert sum(each.begun for each in readings_of(Person.objects.get(sign_in_name="corin"))) == 1
 
 
 def test_demo_refuses_other_peoples_data(mina: Person) -> None:

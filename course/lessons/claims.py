@@ -7,52 +7,65 @@ own, by name, so that the sentence and the drawing beside it can't part ways.
 
 from collections.abc import Callable
 
-from course.lessons import adjusted, drawn, faulty, figures, levelled, modes
+from course.lessons import adjusted, care, drawn, faulty, figures, levelled, modes, plans
 from course.lessons.lesson import Answer, Claim, Lesson
 
 Check = Callable[..., Answer]
 
 CHECKS: dict[str, Check] = {
+    "air": care.air,
     "all-clean": drawn.all_clean,
     "automatic-gain": levelled.automatic_gain,
-    "automatic-picture": levelled.automatic_picture,
     "automatic-reach": levelled.automatic_reach,
+    "automatic-white": levelled.automatic_white_of,
     "bar-level": levelled.bar_level,
+    "behind-the-clock": plans.behind_the_clock,
     "bench-figure": figures.bench_figure,
+    "bench-minutes": plans.bench_minutes,
+    "care-figure": care.care_figure,
     "chain-snr": figures.chain_snr,
     "edit-length": drawn.edit_length,
+    "ends-at": plans.ends_at,
     "fault-after": faulty.fault_after,
-    "fault-count": faulty.fault_count,
     "fault-kinds": faulty.fault_kinds,
     "fault-length": faulty.fault_length,
     "fault-measured": faulty.fault_measured,
     "faults-by": drawn.faults_by,
-    "gained-white": levelled.gained_white,
+    "faults-from": levelled.faults_from,
+    "first-edit-in": plans.first_edit_in,
     "generation-at": drawn.generation_at,
     "hole-length": drawn.hole_length,
+    "labels-left-out": plans.labels_left_out,
     "laid-at": drawn.laid_at,
     "laid-length": drawn.laid_length,
     "limit": levelled.limit,
+    "limit-in-tenths": levelled.limit_in_tenths,
     "limited": levelled.limited,
     "meter-reads": adjusted.meter_reads,
     "noise-grade": figures.noise_grade,
+    "pace": plans.pace,
     "pause-gain": levelled.pause_gain,
     "pulse-spacing": figures.pulse_spacing,
     "pulses-a-second": figures.pulses_a_second,
     "recorded-over": drawn.recorded_over,
     "right-modes": modes.right_modes,
     "run-up": drawn.run_up,
+    "running-time": plans.running_time,
     "skew-step": adjusted.skew_step,
     "skew-width": adjusted.skew_width,
     "spacing-loss": adjusted.spacing_loss,
     "state-at": drawn.state_at,
     "state-length": drawn.state_length,
     "stripe-width": figures.stripe_width,
-    "vu-limit": levelled.vu_limit,
+    "tape-changes": plans.tape_changes,
     "track-unchanged": drawn.track_unchanged,
     "tracking-loss": adjusted.tracking_loss,
-    "tracking-streaks": adjusted.tracking_streaks,
     "tracking-shows": adjusted.tracking_shows,
+    "tracking-streaks": adjusted.tracking_streaks,
+    "usable-length": plans.usable_length,
+    "vu-limit": levelled.vu_limit,
+    "warming-time": care.warming_time,
+    "white-after": levelled.white_after,
 }
 
 

@@ -17,10 +17,6 @@ def fault_kinds(lesson: Lesson, **at: Any) -> Answer:
     return ", ".join(found) or "none"
 
 
-def fault_count(lesson: Lesson, *, fault: str, **at: Any) -> Answer:
-    return len(list(_found(lesson, fault, at)))
-
-
 def fault_length(lesson: Lesson, *, fault: str, **at: Any) -> Answer:
     """How much tape a kind of fault is on, all its stretches together."""
     length = sum(each.end - each.start for each in _found(lesson, fault, at))

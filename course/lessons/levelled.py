@@ -1,31 +1,45 @@
-"""Checks of claims about picture level, sound level, and what a recorder does to them."""
+"""Checks of claims about levels: what a recorder does to them, and where they are a fault."""
 
+from typing import Any
+
+from course.lessons.drawn import session_of
 from course.lessons.lesson import Answer, Lesson
 from exercises.signal.lines import Lines
 from exercises.signal.meters.scale import in_words
 from exercises.signal.patterns.bars import BARS
-from exercises.tape import Bench, Rate
-from exercises.tape.faults.fault import Unit
-from exercises.tape.faults.wording import amount
+from exercises.tape import Bench, Limits, Rate, faults
 from exercises.tape.levels import REACH, automatic_white, gained
-from exercises.tape.limits import LIMITS
-
-UNITS = {
-    "skew": Unit.MICROSECOND_TENTHS,
-    "picture_step": Unit.IRE,
-    "flat_picture": Unit.IRE,
-    "clipped_picture": Unit.IRE,
-}
 
 
-def limit(lesson: Lesson, *, limit: str) -> Answer:
-    """The last value that is still no fault: “10 IRE”, “3 dB”."""
-    return amount(getattr(LIMITS, limit), UNITS.get(limit, Unit.DECIBEL_TENTHS)).replace("-", "−")
+def white_after(lesson: Lesson, *, white: int, decibels: float) -> Answer:
+    """IRE of a white after the picture level was turned by so many dB."""
+    return f"{gained(white, 10 * decibels):.0f} IRE"
 
 
-def vu_limit(lesson: Lesson, *, limit: str) -> Answer:
+def automatic_white_of(lesson: Lesson, *, white: int) -> Answer:
+    """IRE that automatic picture level makes of a white."""
+    return f"{automatic_white(white):.0f} IRE"
+
+
+def faults_from(lesson: Lesson, *, kind: str, **at: Any) -> Answer:
+    """How many faults of a kind, beyond how it plays, the tape of a diagram has."""
+    session = session_of(lesson, **at)
+    return sum(fault.kind == kind for fault in faults(session.recorded(), session.bench))
+
+
+def limit(lesson: Lesson, *, figure: str, unit: str) -> Answer:
+    """Where a disturbance begins to be a fault: see `exercises.tape.Limits`."""
+    return f"{getattr(Limits(), figure)} {unit}"
+
+
+def limit_in_tenths(lesson: Lesson, *, figure: str, unit: str) -> Answer:
+    """The same of those that are kept in tenths of their unit: “3 dB”, “1 µs”."""
+    return f"{getattr(Limits(), figure) / 10:g} {unit}"
+
+
+def vu_limit(lesson: Lesson, *, figure: str) -> Answer:
     """The same of a sound level, as a VU meter reads it: “+3 VU”."""
-    return in_words(getattr(LIMITS, limit))
+    return in_words(getattr(Limits(), figure))
 
 
 def bar_level(lesson: Lesson, *, bar: str, lines: int) -> Answer:
@@ -35,19 +49,9 @@ def bar_level(lesson: Lesson, *, bar: str, lines: int) -> Answer:
     return f"{ire:.1f} IRE" if system is Lines.L525 else f"{ire * system.millivolts:.0f} mV"
 
 
-def gained_white(lesson: Lesson, *, white: float, gain: float) -> Answer:
-    """Where a white stands after a gain in dB, in whole IRE."""
-    return round(gained(white, 10 * gain))
-
-
 def automatic_reach(lesson: Lesson) -> Answer:
     """How far automatic picture level goes, either way."""
-    return amount(REACH, Unit.DECIBEL_TENTHS)
-
-
-def automatic_picture(lesson: Lesson, *, white: float) -> Answer:
-    """Where automatic picture level puts a white, in whole IRE."""
-    return round(automatic_white(white))
+    return f"{REACH / 10:g} dB"
 
 
 def limited(lesson: Lesson, *, level: float) -> Answer:

@@ -250,22 +250,22 @@ LEAVE_IN_ORDER = Rule(
     text="Leave the edit master so that others can go on: its last joint good, its end noted "
     "in time code.",
     skill="planning-and-time-code",
-    lesson="",
-    section="",
+    lesson="finishing",
+    section="leave-in-order",
 )
 DROP_LABELS = Rule(
     text="Drop-frame time code leaves out labels, never pictures: 00 and 01 of every minute "
     "but each tenth.",
     skill="planning-and-time-code",
-    lesson="",
-    section="",
+    lesson="planning",
+    section="time-code",
 )
 COUNTER = Rule(
     text="The counter counts pulses from where it was set to zero; time code is recorded on "
     "the tape.",
     skill="planning-and-time-code",
-    lesson="",
-    section="",
+    lesson="planning",
+    section="time-code",
 )
 OUT_LESS_IN = Rule(
     text="A length is edit out less edit in: the edit out is the first frame that no longer "
@@ -289,39 +289,39 @@ KEEP_CLEAR = Rule(
 CLIMATE = Rule(
     text="Let a tape come to the room’s temperature slowly, and use it only in air that suits it.",
     skill="care-and-safety",
-    lesson="",
-    section="",
+    lesson="finishing",
+    section="climate",
 )
 AWAY_FROM_MAGNETS = Rule(
     text="Keep tapes away from whatever holds a magnet.",
     skill="care-and-safety",
-    lesson="",
-    section="",
+    lesson="finishing",
+    section="magnets",
 )
 CLEAN_SAFELY = Rule(
     text="Before cleaning: power off, plug out, air moving, no flame; the maker’s and the "
     "workshop’s rules first.",
     skill="care-and-safety",
-    lesson="setting-up-the-recorder",
-    section="heads-and-tape",
+    lesson="your-first-bench-day",
+    section="cleaning",
 )
 MAINS = Rule(
     text="Covers stay shut. Whatever concerns mains is for licensed people.",
     skill="care-and-safety",
-    lesson="the-machines",
-    section="before-you-switch-on",
+    lesson="your-first-bench-day",
+    section="mains",
 )
 LIFTING = Rule(
     text="Lift a heavy machine with somebody, or not at all; local rules first.",
     skill="care-and-safety",
-    lesson="the-machines",
-    section="before-you-switch-on",
+    lesson="your-first-bench-day",
+    section="lifting",
 )
 HANDLE = Rule(
     text="Touch a tape only by its shell, rewind it, and keep it upright in its case.",
     skill="care-and-safety",
-    lesson="",
-    section="",
+    lesson="finishing",
+    section="handle",
 )
 GENERATIONS_ADD = Rule(
     text="Each copy is one generation more, shot by shot, and the noise of every recording on the "

@@ -226,6 +226,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "It can’t: a fade is not what it is for, and what it leaves is a faulty picture.",
             instructor="Believes that the level knob can fade to or from black.",
             skill="what-the-bench-cant-do",
+            lesson="what-this-bench-cannot-do",
         ),
         Misconception(
             id="two-machines-dissolve",
@@ -233,7 +234,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "All they can make is a cut.",
             instructor="Believes that two machines can fade or dissolve.",
             skill="what-the-bench-cant-do",
-            lesson="what-an-edit-is",
+            lesson="what-this-bench-cannot-do",
         ),
         Misconception(
             id="mend-later",
@@ -262,6 +263,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "The counter counts from where it was set to zero; time code is on the tape.",
             instructor="Believes that the tape counter and time code are one thing.",
             skill="planning-and-time-code",
+            lesson="planning",
         ),
         Misconception(
             id="drop-frame-drops-pictures",
@@ -269,6 +271,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "It leaves out labels only.",
             instructor="Believes that drop-frame time code leaves pictures out.",
             skill="planning-and-time-code",
+            lesson="planning",
         ),
     )
 }

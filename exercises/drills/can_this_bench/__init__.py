@@ -16,7 +16,7 @@ CAN_THIS_BENCH = Kind(
         "recorder-set-up",
         "what-a-copy-is",
     ),
-    lesson="what-an-edit-is",
+    lesson="what-this-bench-cannot-do",
     revision=1,
     template="drills/reply.html",
     make=make,

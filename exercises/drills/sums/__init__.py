@@ -15,7 +15,7 @@ SUMS = Kind(
         "continuing-a-master",
         "mending",
     ),
-    lesson="",
+    lesson="planning",
     revision=1,
     template="drills/sums.html",
     make=make,

@@ -9,13 +9,14 @@ from course.lessons.lesson import Claim, Lesson
 from exercises.tape import Rate
 from tests.course.lessons.sample import read_sample, spoilt
 
-# Black to 250; A from its 300 at 250, wiped to 500; a picture-only insert without run-up;
+# Black to 250; A from its 300 at 250, wiped to 500; a dark picture-only insert without run-up;
 # a sound-only insert where there are no pulses.
 SESSION = """\
 sources.B.takes = [{ start = 0, end = 750, generation = 2 }]
 edits = [
   { mode = "assemble", source = "A", in = 300, out = 450, at = 250 },
-  { mode = "insert", picture = true, sound = false, source = "B", in = 50, out = 100, at = 300 },
+  { mode = "insert", picture = true, sound = false, source = "B", in = 50, out = 100, at = 300,\
+ picture_level = { gain = -60 } },
   { mode = "insert", picture = false, sound = true, source = "B", in = 200, out = 250, at = 600 },
 ]
 """
@@ -33,21 +34,41 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
 @pytest.mark.parametrize(
     ("check", "given", "answer"),
     [
+        ("air", {"of": "playing", "what": "warmth"}, "17 to 25 °C"),
+        ("air", {"of": "storing", "what": "damp"}, "40 to 55 %"),
         ("all-clean", {**ONE, "within": [250, 400]}, True),
         ("all-clean", {**ONE, "within": [250, 401]}, False),
+        ("automatic-white", {"white": 60}, "100 IRE"),
+        ("automatic-white", {"white": 20}, "40 IRE"),
+        # An hour of labels is 108,000 frames, and those last 3,603.6 s (SMPTE ST 12-1).
+        ("behind-the-clock", {"code": "01:00:00:00"}, "3.6 seconds"),
         ("bench-figure", {"figure": "lock", "rate": "29.97"}, "5 seconds"),
+        # Three edits and one change of tapes, a minute each, and a minute to play and record them.
+        ("bench-minutes", AFTER, "6 minutes"),
+        ("bench-minutes", {**AFTER, "order": [0]}, "2 minutes"),
+        ("bench-minutes", {**AFTER, "edit": 1}, "3 minutes"),
+        ("care-figure", {"figure": "from magnets"}, "15 cm"),
         ("chain-snr", {"chain": [46]}, "46.0"),
         ("edit-length", {**AFTER, "edit": 0}, "6 seconds"),
+        ("ends-at", {**AFTER, "edit": 0}, "00:00:16:00"),
         ("faults-by", {**AFTER, "edit": 1, "states": ["unsettled"]}, 1),
         ("faults-by", {**AFTER, "edit": 1, "states": ["relock"]}, 0),
+        ("faults-from", {**ONE, "kind": "flat-picture"}, 0),
+        ("faults-from", {**AFTER, "kind": "flat-picture"}, 1),
+        ("first-edit-in", {**AFTER, "source": "B", "take": 0}, "00:00:05:00"),
         ("generation-at", {**AFTER, "track": "picture", "frame": 260}, 2),
         ("generation-at", {**AFTER, "track": "picture", "frame": 310}, 3),
         ("generation-at", {**AFTER, "track": "picture", "frame": 900}, 0),
         ("hole-length", {**AFTER, "between": [390, 425]}, "1 second"),
+        # Two labels in each minute but six of an hour (SMPTE ST 12-1).
+        ("labels-left-out", {"begins": "00:00:00;00", "ends": "01:00:00;00"}, 108),
+        ("labels-left-out", {"begins": "00:00:00;00", "ends": "00:00:59;29"}, 0),
         ("laid-at", {**AFTER, "track": "sound", "frame": 310}, "A"),
         ("laid-at", {**AFTER, "track": "sound", "frame": 700}, "nothing"),
         ("laid-length", {**AFTER, "track": "picture", "source": "A"}, "4 seconds"),
+        ("limit", {"figure": "flat_picture", "unit": "IRE"}, "80 IRE"),
         ("noise-grade", {"grade": 3}, "29.9"),
+        ("pace", {"figure": "set_up"}, "60 seconds"),
         ("pulse-spacing", {"millimetres_a_second": 100, "rate": "25"}, "4.00"),
         ("pulses-a-second", {"rate": "29.97"}, "29.97"),
         ("recorded-over", {**TWO, "track": "picture", "before": 1}, "2 seconds"),
@@ -61,6 +82,8 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("right-modes", {**AFTER, "edit": 2, "change": ["sound"], "keep_behind": True}, "none"),
         ("run-up", {**AFTER, "edit": 1, "tape": "source"}, "2 seconds"),
         ("run-up", {**AFTER, "edit": 1, "tape": "master"}, "12 seconds"),
+        ("running-time", AFTER, "10 seconds"),
+        ("running-time", {**AFTER, "edit": 1, "last": 1}, "2 seconds"),
         ("state-at", {**AFTER, "frame": 0}, "relock"),
         ("state-at", {**AFTER, "frame": 650}, "no-control"),
         ("state-length", {**AFTER, "state": "unsettled", "edit": 1}, "2 seconds"),
@@ -71,9 +94,15 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
             {"millimetres_a_second": 100, "degrees": 30, "rate": "25"},
             "1.00",
         ),
+        ("tape-changes", AFTER, 1),
+        ("tape-changes", {**AFTER, "order": [1, 0, 2]}, 2),
         ("track-unchanged", {**TWO, "track": "sound", "before": 1}, True),
         ("track-unchanged", {**TWO, "track": "picture", "before": 1}, False),
         ("track-unchanged", {**AFTER, "track": "control", "before": 1}, True),
+        ("usable-length", {**AFTER, "source": "B", "take": 0}, "25 seconds"),
+        ("warming-time", {"begins": 4, "ends": 22}, "1 h 48 min"),
+        # 20 dB are a tenth of the voltage.
+        ("white-after", {"white": 100, "decibels": -20}, "10 IRE"),
     ],
 )
 def test_check_answers_from_the_tape_model(

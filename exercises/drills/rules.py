@@ -302,8 +302,8 @@ CLEAN_SAFELY = Rule(
     text="Before cleaning: power off, plug out, air moving, no flame; the maker’s and the "
     "workshop’s rules first.",
     skill="care-and-safety",
-    lesson="your-first-bench-day",
-    section="cleaning",
+    lesson="setting-up-the-recorder",
+    section="heads-and-tape",
 )
 MAINS = Rule(
     text="Covers stay shut. Whatever concerns mains is for licensed people.",

@@ -31,9 +31,9 @@ def told_by(slug: str) -> Lesson:
         # IASA-TC 05, 3.7: 15 cm from microphones, headphones, loudspeakers and meters.
         ("finishing", "15 cm at least"),
         # NIOSH Pocket Guide 0359: 400 ppm (TWA), 500 ppm (STEL), flash point 53 °F, 11.7 °C.
-        ("your-first-bench-day", "400 ppm, averaged over a working day"),
-        ("your-first-bench-day", "500 ppm over any 15 minutes"),
-        ("your-first-bench-day", "catches fire from about 12 °C on"),
+        ("setting-up-the-recorder", "400 ppm over a working day"),
+        ("setting-up-the-recorder", "500 ppm over 15 minutes"),
+        ("setting-up-the-recorder", "catches fire from about 12 °C"),
     ],
 )
 def test_limit_is_the_published_one(slug: str, words: str) -> None:

@@ -6,6 +6,7 @@ from math import e, log10, pi
 from course.lessons.lesson import Answer, Lesson
 from exercises.drills.set_tracking.meter import Meter, in_words
 from exercises.drills.set_tracking.seen import seen
+from exercises.signal.displays.monitor import OVERSCAN
 from exercises.signal.lines import Lines
 from exercises.tape.geometry import envelope_loss
 
@@ -47,3 +48,8 @@ def spacing_loss(lesson: Lesson, *, micrometres: float, speed: float, megahertz:
     `speed` is that of the heads along the tape, in metres a second.
     """
     return f"{round(40 * pi * log10(e) * micrometres * megahertz / speed)} dB"
+
+
+def hidden_edge(lesson: Lesson) -> Answer:
+    """The part of the picture that a monitor hides at each edge: one in so many."""
+    return round(1 / OVERSCAN)

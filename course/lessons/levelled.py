@@ -2,11 +2,16 @@
 
 from typing import Any
 
+import numpy as np
+
 from course.lessons.drawn import session_of
 from course.lessons.lesson import Answer, Lesson
 from exercises.signal.lines import Lines
+from exercises.signal.meters import vu
 from exercises.signal.meters.scale import in_words
 from exercises.signal.patterns.bars import BARS
+from exercises.signal.sound.samples import RATE
+from exercises.signal.sound.tones import line_up_tone
 from exercises.tape import Bench, Limits, Rate, faults
 from exercises.tape.levels import REACH, automatic_white, gained
 
@@ -40,6 +45,12 @@ def limit_in_tenths(lesson: Lesson, *, figure: str, unit: str) -> Answer:
 def vu_limit(lesson: Lesson, *, figure: str) -> Answer:
     """The same of a sound level, as a VU meter reads it: “+3 VU”."""
     return in_words(getattr(Limits(), figure))
+
+
+def vu_burst(lesson: Lesson, *, milliseconds: int) -> Answer:
+    """By how many whole dB a VU meter reads a burst of line-up tone too low."""
+    burst = line_up_tone().read(0, milliseconds * RATE // 1000)
+    return -round(vu.peak(np.pad(burst, (0, RATE))) / 10)
 
 
 def bar_level(lesson: Lesson, *, bar: str, lines: int) -> Answer:

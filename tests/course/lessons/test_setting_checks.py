@@ -48,6 +48,7 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("fault-length", {**AFTER, "fault": "weak-sound"}, "0 seconds"),
         ("fault-measured", {**AFTER, "fault": "sound-level-jump", "edit": 1}, "4 dB"),
         ("fault-measured", {**AFTER, "fault": "bent-verticals", "edit": 1}, "1.2 µs"),
+        ("hidden-edge", {}, 20),
         ("limit-in-tenths", {"figure": "sound_step", "unit": "dB"}, "3 dB"),
         ("limit-in-tenths", {"figure": "skew", "unit": "µs"}, "1 µs"),
         ("limited", {"level": 20}, "+1"),
@@ -62,6 +63,7 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("tracking-shows", {"percent": 0}, "No streaks, and hardly any fine noise."),
         ("tracking-streaks", {"percent": 0}, "none"),
         ("tracking-streaks", {"percent": -50}, "upper third"),
+        ("vu-burst", {"milliseconds": 100}, 6),
         ("vu-limit", {"figure": "distorted_sound"}, "+3 VU"),
     ],
 )

@@ -15,18 +15,23 @@ MOST = 4  # beliefs that one question touches; they have 16 subsets
 
 
 def touched(
-    beliefs: Sequence[str], answer: Callable[[frozenset[str]], Json], *, true: Json | None = None
+    beliefs: Sequence[str],
+    answer: Callable[[frozenset[str]], Json | None],
+    *,
+    true: Json | None = None,
 ) -> list[str]:
     """The beliefs that alone change the answer."""
     right = answer(frozenset()) if true is None else true
     return [belief for belief in beliefs if answer(frozenset((belief,))) != right]
 
 
-def told_apart(beliefs: Sequence[str], answer: Callable[[frozenset[str]], Json]) -> Believed | None:
+def told_apart(
+    beliefs: Sequence[str], answer: Callable[[frozenset[str]], Json | None]
+) -> Believed | None:
     """The answer under every subset of the beliefs that change it.
 
-    None where nothing or too much changes it, or two subsets answer alike: such a question
-    can't tell what somebody believes.
+    None where nothing or too much changes it, two subsets answer alike, or one has no
+    answer: such a question can't tell what somebody believes.
     """
     true = answer(frozenset())
     changing = touched(beliefs, answer, true=true)
@@ -35,9 +40,25 @@ def told_apart(beliefs: Sequence[str], answer: Callable[[frozenset[str]], Json])
     found: Believed = []
     for subset in subsets(changing):
         given = answer(frozenset(subset)) if subset else true
-        if any(given == other for _, other in found):
+        if given is None or any(given == other for _, other in found):
             return None
         found.append([list(subset), given])
+    return found
+
+
+def as_many_as_can_be(
+    beliefs: Sequence[str], answer: Callable[[frozenset[str]], Json | None]
+) -> Believed | None:
+    """As `told_apart`, of as many of the beliefs as can be; the first ones go first.
+
+    Those that have no answer, alone or with others, are left out.
+    """
+    found: Believed | None = None
+    held: list[str] = []
+    for belief in beliefs:
+        kept = told_apart([*held, belief], answer) if len(held) < MOST else None
+        if kept and len(kept) == 2 ** (len(held) + 1):
+            found, held = kept, [*held, belief]
     return found
 
 

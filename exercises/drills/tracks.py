@@ -20,6 +20,12 @@ def stretch(track: Track[V], start: int, end: int) -> list[Run[V]]:
     ]
 
 
+def inside(track: Track[V], frame: int) -> bool:
+    """Whether one shot runs on across a frame's start."""
+    shot = track.at(frame)
+    return shot is not None and shot.start < frame
+
+
 def with_runs(
     tape: Tape, tracks: Sequence[Side], start: int, end: int, runs: list[Run[Laid]]
 ) -> Tape:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from exercises.drills.beliefs.attempt import Attempt
-from exercises.drills.tracks import in_phase, stretch, with_runs
+from exercises.drills.tracks import in_phase, inside, stretch, with_runs
 from exercises.drills.wants import SIDES, side
 from exercises.tape import Laid, Run, Tape
 
@@ -66,11 +66,13 @@ def pushed_along(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
     return in_phase(tape, phase.start, min(phase.end + shift, length)) if phase else tape
 
 
-def ragged_end(attempt: Attempt, _: Tape, tape: Tape) -> Tape:
-    """A disturbance in whatever follows the insert."""
+def ragged_end(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
+    """A disturbance after the insert, in what is left of a shot that it ends in."""
     end = attempt.change.end
     until = min(end + attempt.bench.relock, tape.length)
     for track in attempt.mode.tracks:
+        if not any(inside(side(each, track), end) for each in (before, tape)):
+            continue
         spoilt = [
             run._replace(value=_unsettled(run.value))
             for run in stretch(side(tape, track), end, until)

@@ -7,6 +7,7 @@ from exercises.drills.asks import Column, Json, Option, Table
 from exercises.drills.change import Mode
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
+from exercises.drills.mend_it import plans
 from exercises.drills.mend_it.repair import Offer, Repair
 from exercises.drills.mend_it.situations import SITUATIONS, Situation, name
 from exercises.drills.mend_it.spoiling import Film
@@ -19,12 +20,12 @@ AROUND = 5  # seconds of tape that maps show on either side of the film
 
 
 def make(seed: int) -> Question:
-    """The first spoilt film drawn from the seed that its mend puts right."""
+    """The first spoilt film drawn from the seed that tells apart the beliefs it touches."""
     return next(question for question in candidates(seed) if question)
 
 
 def candidates(seed: int) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where less than the mend is enough."""
+    """What the seed draws, one after the other; None where no belief can be told from none."""
     draw = Draw(seed)
     while True:
         yield question(draw.pick(SITUATIONS), Scene(draw))
@@ -36,25 +37,27 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     order = scene.draw.shuffled(range(len(film.clips)))
     offers = [film.offers()[number] for number in order]
     places = sorted(set(film.places))
-    repair = Repair(read_session(scene.document()), film.wants(), offers, places)
-    right = [
-        [mode.value, str(order.index(number)), str(places.index(at))]
-        for mode, number, at in film.right
-    ]
-    best = repair.mended(right)
-    if repair.left(best) or not repair.left(repair.spoilt):
+    onward = None if film.onward is None else order.index(film.onward)
+    repair = Repair(read_session(scene.document()), film.films(), offers, places, onward=onward)
+    found = plans.believed(repair, scene.draw)
+    if found is None:
         return None
+    believed, alone = found
+    right = believed[0][1]
+    best = repair.mended(right["recordings"])
     window = _window(film)
     return Question(
         situation=name(situation),
         skill=rule.skill,
         asks=(table(offers, [scene.code(place) for place in places]),),
         shown=page(film, repair, window),
-        right={"recordings": right},
+        right=right,
         reveals={},
         key={
             "session": scene.document(),
             **repair.as_json(),
+            "believed": believed,
+            "alone": alone,
             "window": list(window),
             "best": drawn(repair, best, window),
             "rule": asdict(rule),
@@ -100,9 +103,10 @@ def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
     }
 
 
-def drawn(repair: Repair, tape: Tape, window: tuple[int, int]) -> Json:
+def drawn(repair: Repair, tape: Tape, window: tuple[int, int], *, faults: bool = True) -> Json:
     start, end = window
-    return tape_map(tape, repair.session.bench, start=start, end=end).as_json()
+    bench = repair.session.bench
+    return tape_map(tape, bench, start=start, end=end, faults=faults).as_json()
 
 
 def _window(film: Film) -> tuple[int, int]:

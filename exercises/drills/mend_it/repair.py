@@ -4,9 +4,9 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import BELIEFS, Attempt, recorded
+from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
-from exercises.drills.wants import Miss, Want, misses
+from exercises.drills.wants import Miss, Want, given, misses
 from exercises.tape import Session, Tape, read_session
 
 Rows = Sequence[Sequence[str]]  # mode, shot, place: as they are chosen
@@ -23,58 +23,78 @@ class Offer:
 
 
 class Repair:
-    """`offers` and `places` are chosen by their index, as text."""
+    """What is wanted is any of `films`, the first of them best.
+
+    `offers` and `places` are chosen by their index, as text. `onward` is the offer that is
+    not laid yet and follows what is spoilt.
+    """
 
     def __init__(
         self,
         session: Session,
-        wants: Sequence[Want],
+        films: Sequence[Sequence[Want]],
         offers: Sequence[Offer],
         places: Sequence[int],
+        *,
+        onward: int | None = None,
     ) -> None:
         self.session = session
         self.spoilt = session.recorded()
-        self.wants = tuple(wants)
+        self.films = tuple(map(tuple, films))
         self.offers = tuple(offers)
         self.places = tuple(places)
+        self.onward = onward
 
     @classmethod
     def from_json(cls, key: Json) -> "Repair":
         return cls(
             read_session(key["session"]),
-            [Want(**want) for want in key["film"]],
+            [[Want(**want) for want in film] for film in key["films"]],
             [Offer(**offer) for offer in key["offers"]],
             key["places"],
+            onward=key["onward"],
         )
 
     def as_json(self) -> Json:
         return {
-            "film": [want.as_json() for want in self.wants],
+            "films": [[want.as_json() for want in film] for film in self.films],
             "offers": [
                 {name: getattr(offer, name) for name in ("tape", "in_", "out", "told")}
                 for offer in self.offers
             ],
             "places": list(self.places),
+            "onward": self.onward,
         }
 
     def mended(self, rows: Rows, beliefs: Collection[str] = ()) -> Tape:
         """The edit master after these recordings, or as a believer expects it."""
         tape = self.spoilt
-        for mode, shot, place in rows:
-            offer, way = self.offers[int(shot)], Mode(mode)
-            change = Change(
-                source=self.session.sources[offer.tape],
-                in_=offer.in_,
-                out=offer.out,
-                at=self.places[int(place)],
-                tracks=way.tracks,
-            )
-            tape = recorded(Attempt(tape, change, way, self.session.bench), beliefs)
+        for row in rows:
+            tape = self.after(tape, row, beliefs)
         return tape
 
+    def after(self, tape: Tape, row: Sequence[str], beliefs: Collection[str]) -> Tape:
+        """A tape after one more recording."""
+        mode, shot, place = row
+        offer, way = self.offers[int(shot)], Mode(mode)
+        change = Change(
+            source=self.session.sources[offer.tape],
+            in_=offer.in_,
+            out=offer.out,
+            at=self.places[int(place)],
+            tracks=way.tracks,
+        )
+        return recorded(Attempt(tape, change, way, self.session.bench), beliefs)
+
     def left(self, tape: Tape) -> list[Miss]:
-        """What is still not as it should be."""
-        return list(misses(self.wants, tape, self.session.bench))
+        """What is still not as it should be, by the film that it comes nearest to."""
+        found = [list(misses(film, tape, self.session.bench)) for film in self.films]
+        return min(found, key=lambda left: sum(miss.end - miss.start for miss in left))
+
+    def enough(self, rows: Rows, belief: str) -> bool:
+        """Whether somebody with a belief expects these recordings to mend the film."""
+        tape = as_played(self.mended(rows, (belief,)), self.session.bench, (belief,))
+        return any(given(film, tape, self.session.bench) for film in self.films)
 
     def explained(self, rows: Rows) -> tuple[str, ...]:
         """The first belief by which these recordings would be enough; none for others."""
@@ -83,5 +103,5 @@ class Repair:
     def _explaining(self, rows: Rows) -> Iterator[str]:
         modes = {Mode(row[0]) for row in rows}
         for belief in BELIEFS.values():
-            if modes & set(belief.modes) and not self.left(self.mended(rows, (belief.id,))):
+            if modes & set(belief.modes) and self.enough(rows, belief.id):
                 yield belief.id

@@ -1,6 +1,5 @@
 """How a film comes to be spoilt, told as the edits that were made."""
 
-from exercises.drills.change import Mode
 from exercises.drills.mend_it.repair import Offer
 from exercises.drills.phrases import begun
 from exercises.drills.quay_street import ACTIONS, TALKS
@@ -13,8 +12,8 @@ Placed = tuple[Clip, int, int, int]  # a clip, from which of its frames on, wher
 class Film:
     """Three shots on an edit master after a leader, and the repair that they will need.
 
-    `meant` holds, by track, what should be where; `right` is a list of recordings that
-    mends the film: mode, clip, from which frame of it on, where.
+    `meant` holds, by track, what should be where; `preferred` the same as it would be
+    better yet. `onward` is the offer that follows what is spoilt.
     """
 
     def __init__(self, scene: Scene) -> None:
@@ -38,13 +37,23 @@ class Film:
         self.happened: list[str] = []
         self.clips: list[tuple[Clip, int, int, str]] = []
         self.places: list[int] = [self.middle]
-        self.right: list[tuple[Mode, int, int]] = []
+        self.preferred: dict[Side, list[Placed]] | None = None
+        self.onward: int | None = None
 
     def finish(self) -> int:
         """The last shot laid well; where it ends."""
         self.laid.append((self.last, self.cut))
         self.mean(self.last, 0, self.cut)
         return self.scene.assemble(self.last, self.cut)
+
+    def either(
+        self, liked: Clip, other: Clip, at: int, *, tracks: tuple[Side, ...] = SIDES
+    ) -> None:
+        """The first clip should lie there, or else the other."""
+        kept = {track: list(placed) for track, placed in self.meant.items()}
+        self.mean(liked, 0, at, tracks=tracks)
+        self.preferred, self.meant = self.meant, kept
+        self.mean(other, 0, at, tracks=tracks)
 
     def mean(self, clip: Clip, skip: int, at: int, *, tracks: tuple[Side, ...] = SIDES) -> None:
         """This clip should lie there, over whatever else was meant."""
@@ -59,12 +68,9 @@ class Film:
                     kept.append((each, begun_at + later - start, later, stop))
             self.meant[side] = [*kept, (clip, skip, at, end)]
 
-    def wants(self) -> list[Want]:
-        return [
-            Want(track=side, start=start, end=end, source=clip.tape, frame=clip.in_ + skip)
-            for side in SIDES
-            for clip, skip, start, end in sorted(self.meant[side], key=lambda placed: placed[2])
-        ]
+    def films(self) -> list[list[Want]]:
+        """What will do, the best first."""
+        return [wants(meant) for meant in (self.preferred, self.meant) if meant]
 
     def offer(self, clip: Clip, told: str, *, skip: int = 0, end: int | None = None) -> int:
         """A stretch of a take that could be recorded; its number."""
@@ -85,10 +91,14 @@ class Film:
             for clip, skip, stop, told in self.clips
         ]
 
-    def mend(self, mode: Mode, offer: int, at: int) -> None:
-        self.right.append((mode, offer, at))
-        self.places.append(at)
-
     def within(self) -> int:
         """A place inside the long shot, a run-up from its start."""
         return self.middle + self.scene.seconds(7, 10)
+
+
+def wants(meant: dict[Side, list[Placed]]) -> list[Want]:
+    return [
+        Want(track=side, start=start, end=end, source=clip.tape, frame=clip.in_ + skip)
+        for side in SIDES
+        for clip, skip, start, end in sorted(meant[side], key=lambda placed: placed[2])
+    ]

@@ -1,16 +1,17 @@
 """How an answer to “mend it” is judged: the tape model makes the recordings."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
-from exercises.drills.asks import AnswerRefused
+from exercises.drills import telling_apart
+from exercises.drills.asks import AnswerRefused, Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.mend_it.question import drawn
-from exercises.drills.mend_it.repair import Repair
+from exercises.drills.mend_it.repair import Repair, Rows
 from exercises.drills.phrases import begun, listed, span
 from exercises.drills.wants import Miss, Trouble
 from exercises.mastery.misconceptions import MISCONCEPTIONS
-from exercises.tape import EditRefused
+from exercises.tape import EditRefused, Tape
 
 TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs
 
@@ -37,8 +38,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         raise AnswerRefused("One of these recordings runs past the end of the tape.") from refusal
     left = repair.left(tape)
     best = len(question.right["recordings"])
-    beliefs = repair.explained(rows) if left else ()
-    start, end = question.key["window"]
+    beliefs = explained(question, repair, answer) if left or len(rows) > best else ()
     return Verdict(
         right=not left and len(rows) <= best,
         score=0 if left else TOO_MANY if len(rows) > best else 100,
@@ -49,11 +49,37 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "right": right["recordings"],
             "left": [] if not left else told(repair, left),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "after": drawn(repair, tape, (start, end)),
+            "expected": _expected(question, repair, rows, beliefs),
+            "after": _drawn(question, repair, tape),
             "best": question.key["best"],
             "rule": question.key["rule"],
         },
     )
+
+
+def explained(question: Question, repair: Repair, answer: Mapping[str, Any]) -> tuple[str, ...]:
+    """The beliefs that lead to an answer: whose choice it is, or by which it would be enough."""
+    given = {"recordings": answer["recordings"]}
+    alone = [belief for belief, chosen in question.key["alone"].items() if chosen == given]
+    return (
+        telling_apart.explained(question.key["believed"], given)
+        or tuple(alone if len(alone) == 1 else ())
+        or repair.explained(answer["recordings"])
+    )
+
+
+def _expected(
+    question: Question, repair: Repair, rows: Rows, beliefs: Sequence[str]
+) -> Json | None:
+    """The edit master as somebody with these beliefs expects it, where it is another."""
+    tape = repair.mended(rows, beliefs)
+    other = beliefs and tape != repair.mended(rows)
+    return _drawn(question, repair, tape, faults=False) if other else None
+
+
+def _drawn(question: Question, repair: Repair, tape: Tape, *, faults: bool = True) -> Json:
+    start, end = question.key["window"]
+    return drawn(repair, tape, (start, end), faults=faults)
 
 
 def _reason(left: list[Miss], count: int, best: int) -> str:

@@ -114,7 +114,7 @@ def _mends(case: Case, right: str) -> dict[str, list[str]]:
         beliefs = _first(belief for belief in concerned if mend.works((belief,)))
         if beliefs:
             found[mode.value] = beliefs
-    if right != Mode.ASSEMBLE and not Mend(case, Mode(right)).works(("insert-ends-ragged",)):
+    if right != Mode.ASSEMBLE and Mend(case, Mode(right)).ends_inside_a_shot():
         found[Mode.ASSEMBLE.value] = ["insert-ends-ragged"]
     return found
 

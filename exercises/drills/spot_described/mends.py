@@ -7,6 +7,8 @@ from exercises.drills.beliefs import Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.spot_described.case import Case, as_meant
 from exercises.drills.spot_described.state import State
+from exercises.drills.tracks import inside
+from exercises.drills.wants import side
 from exercises.tape import Source, Take, Tape
 
 # From the least work to the most; assemble lays everything from there on again.
@@ -52,6 +54,14 @@ class Mend:
 
     def works(self, beliefs: Collection[str] = ()) -> bool:
         return 0 <= self.start < self.end and self.result(beliefs).plays_as_meant()
+
+    def ends_inside_a_shot(self) -> bool:
+        """Whether a shot of the film goes on where it ends."""
+        last = self.case.last
+        played, meant = (
+            [side(tape, track) for track in self.mode.tracks] for tape in (last.tape, last.meant)
+        )
+        return any(inside(track, self.end) for track in (*played, *meant))
 
 
 def ready_before(tape: Tape, frame: int, lock: int) -> int:

@@ -12,7 +12,7 @@ from course.lessons.front import Place, load_toml
 from course.lessons.problems import LessonProblem
 
 FILE = "glossary.toml"
-KEYS = {"term": str, "means": str, "forms": list, "not_before": list, "taught": str}
+KEYS = {"term": str, "means": str, "forms": list, "not_before": list, "not_after": list, "taught": str}
 NEEDED = {"term", "means"}
 TAUGHT = re.compile(r"(?P<slug>[a-z0-9-]+)#(?P<section>[a-z0-9-]+)")
 BRACKETED = re.compile(r"(?P<before>[^\[\]]*)\[(?P<linked>[^\[\]]+)\](?P<behind>[^\[\]]*)")
@@ -26,6 +26,7 @@ class Term:
     means: str
     forms: tuple[str, ...] = ()
     not_before: tuple[str, ...] = ()
+    not_after: tuple[str, ...] = ()
     taught: str = ""
     automatic: bool = True
     line: int = 0
@@ -53,7 +54,8 @@ class Term:
         others = "|".join(map(re.escape, self.not_before))
         barred = rf"(?! (?:{others})(?![\w-]))" if others else ""
         whole = f"{re.escape(before)}({re.escape(linked)}){re.escape(behind)}"
-        return rf"(?<![\w-]){whole}(?![\w-]){barred}"
+        after = "".join(rf"(?<!{re.escape(word)} )" for word in self.not_after)
+        return rf"(?<![\w-]){after}{whole}(?![\w-]){barred}"
 
 
 @dataclass(frozen=True)
@@ -99,7 +101,7 @@ def _term(given: Any, line: int) -> Term:
             raise LessonProblem(line, f"{key} is not known here, or is of the wrong kind.")
     if given.get("taught") and not TAUGHT.fullmatch(given["taught"]):
         raise LessonProblem(line, "taught is written lesson#section.")
-    lists = {key: tuple(map(str, given.get(key, ()))) for key in ("forms", "not_before")}
+    lists = {key: tuple(map(str, given.get(key, ()))) for key in ("forms", "not_before", "not_after")}
     return Term(**{**given, **lists}, line=line)
 
 

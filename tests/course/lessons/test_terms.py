@@ -13,6 +13,7 @@ GLOSSARY = """\
 [[terms]]
 term = "edit"
 not_before = ["in"]
+not_after = ["paper"]
 means = "A copy."
 
 [[terms]]
@@ -55,6 +56,7 @@ def html(glossary: Glossary, text: str) -> str:
     [
         ("One edit, then an edit.", f"<p>One {link('edit', 'edit')}, then an edit.</p>"),
         ("Edit it. *An edit*", f"<p>{link('edit', 'Edit')} it. <em>An edit</em></p>"),
+        ("A paper edit, an edit.", f"<p>A paper edit, an {link('edit', 'edit')}.</p>"),
         ("Credit, edit-like, edited.", "<p>Credit, edit-like, edited.</p>"),
         ("The edit in.", f"<p>The {link('edit-in', 'edit in')}.</p>"),
         ("Two edits in all.", f"<p>Two {link('edit-in', 'edits in')} all.</p>"),
@@ -127,18 +129,18 @@ def test_term_without_an_entry_is_told_with_its_line(
         (
             "automatic = false",
             'automatic = "no"',
-            17,
+            18,
             "automatic is not known here, or is of the wrong kind.",
         ),
         (
             "automatic = false",
             "colour = true",
-            17,
+            18,
             "colour is not known here, or is of the wrong kind.",
         ),
-        ("automatic = false", 'taught = "x"', 17, "taught is written lesson#section."),
-        ('term = "drill"', 'term = "Edits in"', 17, "“edits in” is a name of “edit in” already."),
-        ("automatic = false", "automatic =", 19, "This is not TOML: Invalid value."),
+        ("automatic = false", 'taught = "x"', 18, "taught is written lesson#section."),
+        ('term = "drill"', 'term = "Edits in"', 18, "“edits in” is a name of “edit in” already."),
+        ("automatic = false", "automatic =", 20, "This is not TOML: Invalid value."),
     ],
 )
 def test_mistake_in_the_glossary_is_told_with_its_line(

@@ -79,14 +79,14 @@ class BenchForm(forms.Form):
     who_to_ask = TextField(
         label="Who to ask",
         required=False,
-        max_length=200,
+        max_length=120,
         validators=[refuse_unseen],
         help_text="A name, and where or how to reach them. Learners see it.",
     )
     local_rules = TextField(
         label="Rules of your workshop",
         required=False,
-        max_length=2000,
+        max_length=1200,
         validators=[refuse_unseen_in_lines],
         widget=forms.Textarea(attrs={"rows": 6}),
         help_text="A rule a line. Lessons and checklists show them.",

@@ -14,10 +14,10 @@
 Everything else is the session document (rate, bench, master, sources, edits).
 """
 
-from course.lessons.front import load_toml
 from course.lessons.lesson import Diagram
 from course.lessons.problems import LessonProblem
 from course.lessons.showing import Showing
+from course.lessons.toml import load_toml
 from exercises.tape import DocumentError, TapeError, read_session
 
 DOCUMENT = ("rate", "bench", "master", "sources", "edits")

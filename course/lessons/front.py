@@ -1,12 +1,12 @@
 """The front matter of a lesson: TOML between two lines of `+++`."""
 
 import re
-import tomllib
 from collections.abc import Mapping
 from typing import Any, NamedTuple
 
 from course.lessons.lesson import Claim, Front
 from course.lessons.problems import LessonProblem
+from course.lessons.toml import load_toml
 
 FENCE = "+++"
 SUMMARY_LINES = 5
@@ -34,17 +34,6 @@ def split(text: str) -> Split:
             toml, body = lines[1:index], lines[index + 1 :]
             return Split("\n".join(toml), 2, "\n".join(body), index + 2)
     raise LessonProblem(1, f"The front matter has no closing {FENCE}.")
-
-
-def load_toml(toml: str, first_line: int) -> dict[str, Any]:
-    """Read TOML that begins on `first_line` of the file; its mistakes tell their line."""
-    try:
-        return tomllib.loads(toml)
-    except tomllib.TOMLDecodeError as error:
-        where = re.search(r" \(at (?:line (\d+), column \d+|end of document)\)$", str(error))
-        inside = int(where[1]) if where and where[1] else toml.count("\n") + 1
-        reason = str(error)[: where.start()] if where else str(error)
-        raise LessonProblem(first_line + inside - 1, f"This is not TOML: {reason}.") from None
 
 
 def read_front(toml: str, first_line: int) -> Front:

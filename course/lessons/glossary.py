@@ -8,11 +8,19 @@ from typing import Any, Self
 
 from django.utils.text import slugify
 
-from course.lessons.front import Place, load_toml
+from course.lessons.front import Place
 from course.lessons.problems import LessonProblem
+from course.lessons.toml import load_toml
 
 FILE = "glossary.toml"
-KEYS = {"term": str, "means": str, "forms": list, "not_before": list, "not_after": list, "taught": str}
+KEYS = {
+    "term": str,
+    "means": str,
+    "forms": list,
+    "not_before": list,
+    "not_after": list,
+    "taught": str,
+}
 NEEDED = {"term", "means"}
 TAUGHT = re.compile(r"(?P<slug>[a-z0-9-]+)#(?P<section>[a-z0-9-]+)")
 BRACKETED = re.compile(r"(?P<before>[^\[\]]*)\[(?P<linked>[^\[\]]+)\](?P<behind>[^\[\]]*)")
@@ -101,7 +109,9 @@ def _term(given: Any, line: int) -> Term:
             raise LessonProblem(line, f"{key} is not known here, or is of the wrong kind.")
     if given.get("taught") and not TAUGHT.fullmatch(given["taught"]):
         raise LessonProblem(line, "taught is written lesson#section.")
-    lists = {key: tuple(map(str, given.get(key, ()))) for key in ("forms", "not_before", "not_after")}
+    lists = {
+        key: tuple(map(str, given.get(key, ()))) for key in ("forms", "not_before", "not_after")
+    }
     return Term(**{**given, **lists}, line=line)
 
 

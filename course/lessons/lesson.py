@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any, ClassVar, Literal
 
+from course.lessons.blocks.checklist import Checklist
 from course.lessons.placeholders import fill
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
@@ -139,7 +140,7 @@ class LocalRules:
         return [self.section.title]
 
 
-Part = Prose | Table | Diagram | PlacedDrill | LocalRules | Box
+Part = Prose | Table | Diagram | PlacedDrill | LocalRules | Checklist | Box
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -210,6 +211,9 @@ class Lesson:
     def all_parts(self) -> Iterator[Part]:
         """Every part in reading order, those inside boxes after their box."""
         yield from _walk(self.parts)
+
+    def checklists(self) -> list[Checklist]:
+        return [part for part in self.all_parts() if isinstance(part, Checklist)]
 
     def diagrams(self) -> dict[str, Diagram]:
         return {part.name: part for part in self.all_parts() if isinstance(part, Diagram)}

@@ -7,6 +7,7 @@ A fenced block's first word says what it is:
     example      a worked example; Markdown, blocks allowed; the title follows the word
     goes-wrong   what goes wrong, the same way
     caution      where work can hurt someone, the same way
+    checklist    lines to tick on paper (TOML; see `blocks.checklist`)
     local-rules  the rules of the reader's workshop, and whom to ask; the block is empty
 
 A block that holds other blocks has a longer fence than they have. A heading may end in
@@ -23,8 +24,8 @@ from django.utils.text import slugify
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
+from course.lessons.blocks.checklist import Checklist, read_checklist
 from course.lessons.diagrams import read_diagram
-from course.lessons.front import load_toml
 from course.lessons.glossary import NO_GLOSSARY, Glossary
 from course.lessons.lesson import (
     Box,
@@ -40,6 +41,7 @@ from course.lessons.lesson import (
 )
 from course.lessons.problems import LessonProblem
 from course.lessons.terms import SCHEME, Linker
+from course.lessons.toml import load_toml
 from exercises.drills.register import KINDS
 
 MARKDOWN = MarkdownIt("commonmark", {"html": False}).enable("table")
@@ -90,12 +92,14 @@ class Reader:
             return self._diagram(token.content, line)
         if kind == "drill":
             return self._drill(token.content, line)
+        if kind == "checklist":
+            return self._checklist(token.content, line)
         if kind == "local-rules":
             return LocalRules(section=self._section("Rules of your workshop", 3, line))
         for box in BOXES:
             if kind == box:
                 return self._box(box, title.strip(), token.content, line)
-        known = ", ".join(("tape-map", "drill", "local-rules", *BOXES))
+        known = ", ".join(("tape-map", "drill", "checklist", "local-rules", *BOXES))
         raise LessonProblem(line, f"There is no block “{kind}”; there are {known}.")
 
     def _drill(self, source: str, line: int) -> PlacedDrill:
@@ -112,6 +116,11 @@ class Reader:
         diagram = read_diagram(source, line)
         self._claim_id(diagram.id, line)
         return diagram
+
+    def _checklist(self, source: str, line: int) -> Checklist:
+        checklist = read_checklist(source, line)
+        self._claim_id(checklist.id, line)
+        return checklist
 
     def _box(self, kind: BoxKind, title: str, source: str, line: int) -> Box:
         if not title:

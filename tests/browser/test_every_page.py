@@ -31,6 +31,7 @@ SHIFT = """() => new Promise(done => {
 def learner_pages(mina: Person) -> list[str]:
     pages = ["/", "/drills/", "/record/", "/account/", "/join/", "/lessons/", "/glossary/"]
     pages += [f"/lessons/{slug}/" for slug in LESSONS]
+    pages.append("/lessons/your-first-bench-day/checklist/")
     for kind in KINDS.values():
         for answer in (right_answer, wrong_answer):
             asked = ask(mina, kind)

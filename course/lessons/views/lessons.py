@@ -8,7 +8,7 @@ from django.views.decorators.http import require_safe
 from course.cohorts.equipping import bench_of
 from course.cohorts.models import Person
 from course.lessons.lesson import Lesson
-from course.lessons.placeholders import USUAL
+from course.lessons.placeholders import USUAL, WORDS
 from course.lessons.reading import Read, reading_of, readings_of
 from course.lessons.shelf import shelf
 from exercises.drills.bench_figures import BenchFigures
@@ -37,6 +37,18 @@ def lesson(request: HttpRequest, slug: str) -> HttpResponse:
         "behind": shelved.behind(found),
     }
     return render(request, "lessons/lesson.html", context)
+
+
+@require_safe
+def checklist(request: HttpRequest, slug: str) -> HttpResponse:
+    """The checklists of a lesson on one sheet of paper."""
+    bench = figures_for(request.user)
+    found = shelf().for_bench(lesson_or_404(slug), bench)
+    if not found.checklists():
+        raise Http404("This lesson has no checklist.")
+    figures = {name.replace("-", "_"): word(bench) for name, word in WORDS.items()}
+    context = {"lesson": found, "checklists": found.checklists(), "bench": bench}
+    return render(request, "lessons/checklist_sheet.html", context | {"figures": figures})
 
 
 @require_safe

@@ -144,7 +144,7 @@ def test_new_cohort_of_another_instructor_takes_none(own_bench: Bench, rafe: Per
         ({"line_system": "625"}, "Time code at 25 frames a second leaves no labels out."),
         ({"line_system": "405"}, "Select a valid choice. 405 is not one of the available choices."),
         ({"meters": ["nose"]}, "Select a valid choice. nose is not one of the available choices."),
-        ({"who_to_ask": "a" * 201}, "Use at most 200 characters. This has 201."),
+        ({"who_to_ask": "a" * 121}, "Use at most 120 characters. This has 121."),
         (
             {"local_rules": "a\u202eb"},
             "There is a character in this that can’t be seen. Type it again.",

@@ -193,7 +193,7 @@ MISTAKES = [
         "```tape-map",
         "```tapemap",
         line_of("```tape-map"),
-        "There is no block “tapemap”; there are tape-map, drill, local-rules, "
+        "There is no block “tapemap”; there are tape-map, drill, checklist, local-rules, "
         "example, goes-wrong, caution.",
         id="unknown block",
     ),

@@ -1,0 +1,1 @@
+"""Blocks of a lesson that are written as TOML, one module a block."""

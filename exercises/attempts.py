@@ -1,6 +1,7 @@
 """The verbs of practice: put a question to somebody, take their answer."""
 
 import secrets
+from collections.abc import Collection
 from datetime import datetime
 from typing import Any
 
@@ -8,10 +9,11 @@ from django.db import IntegrityError, transaction
 from django.utils import timezone
 
 from course.cohorts.models import Person
-from exercises.drills.kind import Kind
+from exercises.drills.kind import Kind, Question
 from exercises.models import Asked, Attempt
 
-SEEDS = 2**53  # every seed survives a round trip through JSON
+SEEDS = 2**53  # every seed survives a round trip through JSON; so many never come twice
+DRAWS = 25
 
 
 class OutdatedError(Exception):
@@ -19,17 +21,21 @@ class OutdatedError(Exception):
 
 
 def ask(
-    person: Person, drill: Kind, *, seed: int | None = None, now: datetime | None = None
+    person: Person,
+    drill: Kind,
+    *,
+    seed: int | None = None,
+    skills: Collection[str] = (),
+    now: datetime | None = None,
 ) -> Asked:
-    """The person's open question of this drill, or a new one.
+    """The person's open question of this drill, or a new one, on one of the skills if told.
 
     Asking twice, at the same moment too, gives the same question.
     """
     latest = Asked.objects.latest_of(person, drill.slug).select_related("attempt").first()
     if latest and latest.is_open:
         return describe(latest) if person.in_words else latest
-    seed = secrets.randbelow(SEEDS) if seed is None else seed
-    question = drill.make(seed)
+    seed, question = new_question(drill, skills) if seed is None else (seed, drill.make(seed))
     made = Asked(
         person=person,
         drill=drill.slug,
@@ -47,6 +53,16 @@ def ask(
     except IntegrityError:
         return Asked.objects.latest_of(person, drill.slug).get()
     return made
+
+
+def new_question(drill: Kind, skills: Collection[str]) -> tuple[int, Question]:
+    """A fresh seed and its question: on one of the skills, where the drill soon has one."""
+    for _ in range(DRAWS):
+        seed = secrets.randbelow(SEEDS)
+        question = drill.make(seed)
+        if not skills or question.skill in skills:
+            break
+    return seed, question
 
 
 def describe(asked: Asked) -> Asked:
@@ -80,6 +96,7 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
         right=verdict.right,
         score=verdict.score,
         described=asked.described,
+        pending=bool(verdict.feedback.get("pending")),
         misconceptions=list(verdict.misconceptions),
         feedback=verdict.feedback,
         asked_at=asked.asked_at,

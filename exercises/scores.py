@@ -9,7 +9,14 @@ from course.cohorts.models import Cohort, Person
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
-from exercises.mastery.progress import COMPLETE, RECENT, in_a_row, is_complete, mean_score
+from exercises.mastery.progress import (
+    COMPLETE,
+    RECENT,
+    in_a_row,
+    is_complete,
+    mean_score,
+    row_words,
+)
 from exercises.mastery.skills import SKILLS, Skill
 from exercises.models import Attempt
 
@@ -64,6 +71,7 @@ def standings(people: Iterable[Person]) -> dict[int, dict[str, Standing]]:
     """By person and skill; one query."""
     rows = (
         Attempt.objects.filter(person__in=list(people))
+        .judged()
         .recent(RECENT)
         .latest_first()
         .values_list("person", "skill", "score", "answered_at")
@@ -116,7 +124,16 @@ def board_row(person: Person, skills: list[Skill], own: dict[str, Standing]) -> 
 def progress_of(person: Person) -> list[Progress]:
     """Each drill of the register with the person's answers to it; one query."""
     rights: dict[str, list[bool]] = defaultdict(list)
-    answers = Attempt.objects.filter(person=person).latest_first()
+    answers = Attempt.objects.filter(person=person).judged().latest_first()
     for drill, right in answers.values_list("drill", "right"):
         rights[drill].append(right)
     return [Progress(kind, rights[slug], is_complete(rights[slug])) for slug, kind in KINDS.items()]
+
+
+def row_in_words(attempt: Attempt) -> str:
+    """What the attempt did to the drill's row of right answers; nothing while it waits."""
+    if attempt.pending:
+        return ""
+    same = Attempt.objects.filter(person=attempt.person_id, drill=attempt.drill).judged()
+    until = same.filter(answered_at__lte=attempt.answered_at).latest_first()
+    return row_words(list(until.values_list("right", flat=True)))

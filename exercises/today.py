@@ -8,6 +8,7 @@ from course.lessons.shelf import shelf
 from exercises.mastery.next_step import DrillState, next_step
 from exercises.models import Attempt
 from exercises.scores import Progress, progress_of
+from exercises.sessions import session_going
 from exercises.sign_offs import standing_of
 
 LATEST = 5
@@ -33,6 +34,7 @@ def today_of(person: Person) -> dict[str, Any]:
         "drills": drills,
         "latest": Attempt.objects.filter(person=person).latest_first()[:LATEST],
         "cohorts": list(person.cohorts.all()),
+        "going": session_going(person),
         "sign_offs": standing_of(person),
     }
 

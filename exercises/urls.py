@@ -1,6 +1,6 @@
 from django.urls import path
 
-from exercises.views import bench_card, cohort, practice, record, shown, sign_offs, today
+from exercises.views import bench_card, cohort, practice, record, shown, sign_offs, sitting, today
 
 # /
 today_urls = [
@@ -14,6 +14,13 @@ drill_urls = [
     path("drills/<slug:slug>/ask/", practice.drill_ask, name="drill-ask"),
     path("answers/<str:token>/", practice.drill_answer, name="drill-answer"),
     path("answers/<str:token>/in-words/", practice.drill_in_words, name="drill-in-words"),
+]
+
+# /practice/…: sets of questions
+practice_urls = [
+    path("practice/", sitting.new_practice, name="new-practice"),
+    path("practice/<str:token>/", sitting.practice, name="practice"),
+    path("practice/<str:token>/stop/", sitting.practice_stop, name="practice-stop"),
 ]
 
 # /shown/…: pictures and sounds of questions
@@ -68,6 +75,7 @@ card_urls = [
 urlpatterns = [
     *today_urls,
     *drill_urls,
+    *practice_urls,
     *shown_urls,
     *record_urls,
     *cohort_urls,

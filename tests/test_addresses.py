@@ -12,6 +12,7 @@ from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
+from exercises.sessions import start
 from exercises.shown import token_of
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer
@@ -31,6 +32,7 @@ class World:
     open_token: str
     picture: str
     card: str
+    practice: str
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -44,6 +46,7 @@ class World:
             "open": self.open_token,
             "picture": self.picture,
             "card": self.card,
+            "practice": self.practice,
             "uid": "no-uid",
             "token": "no-token",
         }
@@ -65,6 +68,9 @@ TABLE = [
     ("drill-ask", "post", "drill", (302, 302, 302, 302, 302, 302)),
     ("drill-answer", "post", "open", (422, 404, 404, 404, 404, 302)),
     ("drill-in-words", "post", "open", (302, 404, 404, 404, 404, 302)),
+    ("new-practice", "post", "", (302, 422, 422, 422, 422, 302)),
+    ("practice", "get", "practice", (200, 404, 404, 404, 404, 302)),
+    ("practice-stop", "post", "practice", (302, 404, 404, 404, 404, 302)),
     ("shown", "get", "picture", (200, 404, 200, 404, 404, 404)),
     ("shown", "get", "token", (404, 404, 404, 404, 404, 404)),
     ("record", "get", "", (200, 200, 200, 200, 200, 302)),
@@ -109,7 +115,9 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     picture = token_of(ask(mina, KINDS["spot-by-eye"]), 0)
     decision = Decision(state="supervised", bench="Bench 1", note="", key="a" * 32)
     card = sign_off(ines, mina, harbour, decision).code
-    return World(harbour, mina, attempt, ask(mina, KINDS[DRILL]).token, picture, card)
+    practice = start(mina, [], 5).token
+    waiting = ask(mina, KINDS[DRILL]).token
+    return World(harbour, mina, attempt, waiting, picture, card, practice)
 
 
 @pytest.fixture

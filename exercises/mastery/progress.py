@@ -25,3 +25,16 @@ def is_complete(rights: list[bool]) -> bool:
 def mean_score(scores: list[int]) -> int:
     """The mean in hundredths, rounded half up; `scores` is not empty."""
     return (2 * sum(scores) + len(scores)) // (2 * len(scores))
+
+
+def row_words(rights: list[bool]) -> str:
+    """How far the row has come, in words, after the latest answer; `rights` from it back."""
+    if is_complete(rights[1:]):
+        return ""
+    row = in_a_row(rights)
+    if row >= COMPLETE:
+        return "Three right in a row: you have completed this drill."
+    if not row:
+        return "Three right in a row complete this drill."
+    more = COMPLETE - row
+    return f"{row} right in a row. {more} more {'completes' if more == 1 else 'complete'} it."

@@ -1,14 +1,17 @@
 """What the site keeps of practice, a module a thing."""
 
 from exercises.models.append_only import AppendOnlyError
-from exercises.models.asked import Asked, drill_choices, new_token
+from exercises.models.asked import Asked, drill_choices
 from exercises.models.attempt import Attempt
+from exercises.models.practice_session import PracticeSession
 from exercises.models.sign_off import SignOff, Withdrawal
+from exercises.models.tokens import new_token
 
 __all__ = [
     "AppendOnlyError",
     "Asked",
     "Attempt",
+    "PracticeSession",
     "SignOff",
     "Withdrawal",
     "drill_choices",

@@ -1,6 +1,5 @@
 """One question put to one person."""
 
-import secrets
 from typing import Any, Self
 
 from django.conf import settings
@@ -9,10 +8,8 @@ from django.utils import timezone
 
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS, kind
-
-
-def new_token() -> str:
-    return secrets.token_urlsafe(16)
+from exercises.models.practice_session import PracticeSession
+from exercises.models.tokens import new_token
 
 
 def drill_choices() -> list[tuple[str, str]]:
@@ -46,6 +43,9 @@ class Asked(models.Model):
     asked_at = models.DateTimeField(default=timezone.now)
     described = models.BooleanField("in words", default=False)
     latest = models.BooleanField(default=True)
+    session = models.ForeignKey(
+        PracticeSession, models.SET_NULL, null=True, blank=True, related_name="asked"
+    )
 
     objects = AskedQuerySet.as_manager()
 

@@ -20,6 +20,10 @@ class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
         """Attempts of everybody who is in the cohort now."""
         return self.filter(person__memberships__cohort=cohort)
 
+    def judged(self) -> Self:
+        """Those that are right or not; without what waits for an instructor."""
+        return self.filter(pending=False)
+
     def latest_first(self) -> Self:
         return self.order_by("-answered_at", "-pk")
 
@@ -47,6 +51,7 @@ class Attempt(AppendOnly):
     right = models.BooleanField()
     score = models.PositiveSmallIntegerField(help_text="in hundredths; 100 is right")
     described = models.BooleanField("in words", default=False)
+    pending = models.BooleanField("waits for an instructor", default=False)
     misconceptions = models.JSONField(default=list)
     feedback = models.JSONField(default=dict)
     asked_at = models.DateTimeField()

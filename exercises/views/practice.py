@@ -11,7 +11,8 @@ from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
 from exercises.forms.answer import AnswerForm
 from exercises.models import Asked, Attempt
-from exercises.scores import progress_of
+from exercises.scores import progress_of, row_in_words
+from exercises.sessions import session_going
 
 
 def drill_or_404(slug: str) -> Kind:
@@ -23,7 +24,8 @@ def drill_or_404(slug: str) -> Kind:
 @require_safe
 @sign_in_required
 def drills(request: SignedInRequest) -> HttpResponse:
-    return render(request, "exercises/drills.html", {"drills": progress_of(request.user)})
+    context = {"drills": progress_of(request.user), "going": session_going(request.user)}
+    return render(request, "exercises/drills.html", context)
 
 
 @require_safe
@@ -85,14 +87,18 @@ def show_question(
     request: SignedInRequest, asked: Asked, form: AnswerForm, status: int = 200
 ) -> HttpResponse:
     template = "exercises/drill.html" + ("#question" if request.htmx else "")
-    context = {
+    return render(request, template, question_context(asked, form), status=status)
+
+
+def question_context(asked: Asked, form: AnswerForm) -> dict[str, object]:
+    """What the page of a question shows."""
+    return {
         "asked": asked,
         "kind": asked.kind,
         "question_template": f"{asked.kind.template}#question",
         "shown": asked.question["shown"],
         "form": form,
     }
-    return render(request, template, context, status=status)
 
 
 def show_attempt(request: SignedInRequest, attempt: Attempt) -> HttpResponse:
@@ -115,6 +121,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
         "answer": attempt.answer,
         "verdict": attempt.verdict,
         "feedback": attempt.feedback,
+        "row": row_in_words(attempt),
     }
 
 

@@ -8,10 +8,12 @@ from django.views.decorators.http import require_safe
 from course.cohorts.access import SignedInRequest, sign_in_required
 from exercises.models import Attempt
 from exercises.scores import skills_of
+from exercises.sessions import sessions_of
 from exercises.sign_offs import sign_offs_of
 from exercises.views.practice import attempt_context
 
 PER_PAGE = 25
+SETS = 10
 
 
 @require_safe
@@ -22,6 +24,7 @@ def record(request: SignedInRequest) -> HttpResponse:
     context = {
         "page": page,
         "skills": skills_of(request.user),
+        "sets": sessions_of(request.user)[:SETS],
         "sign_offs": sign_offs_of(request.user),
     }
     return render(request, "exercises/record.html", context)
@@ -30,5 +33,7 @@ def record(request: SignedInRequest) -> HttpResponse:
 @require_safe
 @sign_in_required
 def attempt(request: SignedInRequest, key: str) -> HttpResponse:
-    found = get_object_or_404(Attempt.objects.select_related("asked"), key=key, person=request.user)
+    found = get_object_or_404(
+        Attempt.objects.select_related("asked__session"), key=key, person=request.user
+    )
     return render(request, "exercises/attempt.html", attempt_context(found))

@@ -50,7 +50,8 @@ def test_record_queries_do_not_grow(
     client = client_of(mina)
     for _ in range(2):
         answer_times(mina, 3)
-        with django_assert_num_queries(6):  # session, person, count, page, standings, sign-offs
+        # session, person, count, page, standings, sets, sign-offs
+        with django_assert_num_queries(7):
             client.get(reverse("record"))
 
 

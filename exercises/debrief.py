@@ -1,0 +1,98 @@
+"""What a practice session comes to, in four lines: tried, happened, why, next."""
+
+from collections import Counter
+from dataclasses import dataclass
+
+from course.lessons.shelf import LessonPlace, lesson_place
+from exercises.drills.register import KINDS
+from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
+from exercises.mastery.progress import COMPLETE
+from exercises.models import Attempt, PracticeSession
+from exercises.scores import Progress, progress_of
+from exercises.sessions import answers_of
+
+
+@dataclass(frozen=True, kw_only=True)
+class Debrief:
+    """`why` says what the misses point at; `next_drill` or `next_place` is the one next step."""
+
+    tried: str
+    happened: str
+    why: str
+    why_place: LessonPlace | None
+    next: str
+    next_place: LessonPlace | None
+    next_drill: Progress | None
+
+
+def debrief(session: PracticeSession) -> Debrief:
+    """A constant number of queries."""
+    answers = list(answers_of(session).order_by("answered_at", "pk"))
+    belief = commonest_belief(answers)
+    place = lesson_place(belief.lesson) if belief else None
+    drill = None if place else drill_to_practise(session, answers)
+    return Debrief(
+        tried=tried(session, answers),
+        happened=happened(answers),
+        why=why(answers, belief),
+        why_place=place,
+        next=next_words(place, drill),
+        next_place=place,
+        next_drill=drill,
+    )
+
+
+def tried(session: PracticeSession, answers: list[Attempt]) -> str:
+    if not answers:
+        return "Nothing yet: you stopped before the first answer."
+    titles = dict.fromkeys(KINDS[answer.drill].title for answer in answers)
+    return f"{len(answers)} of {session.length} questions: {', '.join(titles)}."
+
+
+def happened(answers: list[Attempt]) -> str:
+    """How many were right, partly right, not right; what waits is counted apart."""
+    waiting = sum(answer.pending for answer in answers)
+    right = sum(answer.right for answer in answers)
+    partly = sum(not answer.right and answer.score > 0 for answer in answers)
+    wrong = len(answers) - waiting - right - partly
+    counts = [(right, "right"), (partly, "partly right"), (wrong, "not right")]
+    parts = [f"{count} {word}" for count, word in counts if count]
+    if waiting:
+        parts.append(f"{waiting} waiting for your instructor")
+    return f"{', '.join(parts)}." if parts else "Nothing was answered."
+
+
+def commonest_belief(answers: list[Attempt]) -> Misconception | None:
+    """What most of the wrong answers point at; the critical first, then the earliest."""
+    seen = Counter(belief for answer in answers for belief in answer.misconceptions)
+    known = [(MISCONCEPTIONS[belief], times) for belief, times in seen.items()]
+    return max(known, key=lambda each: (each[0].critical, each[1]))[0] if known else None
+
+
+def why(answers: list[Attempt], belief: Misconception | None) -> str:
+    if belief:
+        return belief.learner
+    missed = dict.fromkeys(
+        answer.skill_title for answer in answers if not (answer.right or answer.pending)
+    )
+    if missed:
+        return f"No single belief stands behind it. What was missed is in: {', '.join(missed)}."
+    return "Nothing went wrong, so there is nothing to explain." if answers else "–"
+
+
+def drill_to_practise(session: PracticeSession, answers: list[Attempt]) -> Progress | None:
+    """The drill of this set with the fewest right in a row that is not complete yet."""
+    inside = {answer.drill for answer in answers}
+    progress = progress_of(session.person)
+    undone = [each for each in progress if not each.complete]
+    ranked = sorted(undone, key=lambda each: (each.kind.slug not in inside, each.in_a_row))
+    return ranked[0] if ranked else None
+
+
+def next_words(place: LessonPlace | None, drill: Progress | None) -> str:
+    if place:
+        return "Read this again, then take another set:"
+    if drill is None:
+        return "You have completed every drill. Come back in a few days, so that it stays."
+    more = COMPLETE - drill.in_a_row
+    return f"{more} more right in a row {'complete' if more > 1 else 'completes'} this drill:"

@@ -1,0 +1,62 @@
+"""A set of questions that somebody takes in one sitting."""
+
+from typing import Self
+
+from django.conf import settings
+from django.db import models
+from django.urls import reverse
+from django.utils import timezone
+
+from exercises.mastery.skills import SKILLS
+from exercises.models.tokens import new_token
+
+
+class PracticeSessionQuerySet(models.QuerySet["PracticeSession"]):
+    def open_of(self, person: object) -> Self:
+        """The one that the person has not ended: one or none."""
+        return self.filter(person=person, ended_at=None)
+
+    def latest_first(self) -> Self:
+        return self.order_by("-started_at", "-pk")
+
+
+class PracticeSession(models.Model):
+    """`length` questions on some skills, or on any where `skills` is empty.
+
+    It ends when all are answered, or when the learner stops.
+    """
+
+    token = models.CharField(max_length=32, unique=True, default=new_token)
+    person = models.ForeignKey(
+        settings.AUTH_USER_MODEL, models.CASCADE, related_name="practice_sessions"
+    )
+    skills = models.JSONField(default=list)
+    length = models.PositiveSmallIntegerField()
+    started_at = models.DateTimeField(default=timezone.now)
+    ended_at = models.DateTimeField(null=True, blank=True)
+
+    objects = PracticeSessionQuerySet.as_manager()
+
+    class Meta:
+        constraints = [
+            # Starting twice, in parallel too, gives one set.
+            models.UniqueConstraint(
+                fields=["person"],
+                condition=models.Q(ended_at=None),
+                name="one_open_practice_session",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.length} questions for {self.person}"
+
+    def get_absolute_url(self) -> str:
+        return reverse("practice", args=[self.token])
+
+    @property
+    def is_open(self) -> bool:
+        return self.ended_at is None
+
+    @property
+    def skill_titles(self) -> list[str]:
+        return [SKILLS[slug].title for slug in self.skills if slug in SKILLS]

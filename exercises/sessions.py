@@ -1,0 +1,93 @@
+"""The verbs of a practice session: start a set of questions, take the next one, stop."""
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from django.db import IntegrityError, transaction
+from django.db.models import Count, Q, QuerySet
+from django.utils import timezone
+
+from course.cohorts.models import Person
+from exercises.attempts import ask
+from exercises.drills.register import KINDS
+from exercises.mastery.sitting import Candidate, next_drill
+from exercises.models import Asked, Attempt, PracticeSession
+from exercises.scores import progress_of
+
+LENGTHS = (5, 10, 15, 20)
+
+
+def start(
+    person: Person, skills: Sequence[str], length: int, *, now: datetime | None = None
+) -> PracticeSession:
+    """A set of questions; the one that is open already, where there is one."""
+    made = PracticeSession(
+        person=person, skills=list(skills), length=length, started_at=now or timezone.now()
+    )
+    try:
+        with transaction.atomic():
+            made.save(force_insert=True)
+    except IntegrityError:
+        found = open_session(person)
+        return made if found is None else found
+    return made
+
+
+def open_session(person: Person) -> PracticeSession | None:
+    return PracticeSession.objects.open_of(person).first()
+
+
+def session_going(person: Person) -> PracticeSession | None:
+    """The open one, with `answered`, how many of its questions are; one query."""
+    counted = PracticeSession.objects.open_of(person).annotate(answered=Count("asked__attempt"))
+    return counted.first()
+
+
+def sessions_of(person: Person) -> QuerySet[PracticeSession]:
+    """All sets of somebody, the latest first, with `answered` and `right` counted."""
+    sets = PracticeSession.objects.filter(person=person).latest_first()
+    right = Count("asked__attempt", filter=Q(asked__attempt__right=True))
+    return sets.annotate(answered=Count("asked__attempt"), right=right)
+
+
+def next_question(session: PracticeSession) -> Asked | None:
+    """The question that waits, or the next one; None, and the set has ended, after the last.
+
+    Going back and forth, or asking twice, gives the same question.
+    """
+    if not session.is_open:
+        return None
+    if answers_of(session).count() >= session.length:
+        stop(session)
+        return None
+    waiting = session.asked.open().select_related("attempt").first()
+    if waiting and waiting.is_open:
+        return waiting
+    asked = ask(session.person, KINDS[next_slug(session)], skills=session.skills)
+    if asked.session_id != session.pk and asked.is_open:
+        asked.session = session
+        asked.save(update_fields=["session"])
+    return asked
+
+
+def next_slug(session: PracticeSession) -> str:
+    """The drill to ask next, from all that the person has answered so far."""
+    progress = progress_of(session.person)
+    wanted = set(session.skills)
+    fitting = [each for each in progress if not wanted or wanted & set(each.kind.skills)]
+    candidates = [
+        Candidate(slug=each.kind.slug, rights=tuple(each.rights)) for each in fitting or progress
+    ]
+    taken = answers_of(session).order_by("answered_at", "pk").values_list("drill", flat=True)
+    return next_drill(candidates, list(taken))
+
+
+def answers_of(session: PracticeSession) -> QuerySet[Attempt]:
+    return Attempt.objects.filter(asked__session=session)
+
+
+def stop(session: PracticeSession, *, now: datetime | None = None) -> None:
+    """End it; a question that waits stays open in its drill. Stopping twice changes nothing."""
+    moment = now or timezone.now()
+    PracticeSession.objects.filter(pk=session.pk, ended_at=None).update(ended_at=moment)
+    session.refresh_from_db(fields=["ended_at"])

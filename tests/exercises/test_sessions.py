@@ -1,0 +1,161 @@
+"""Practice sessions: one open at a time, its questions, its end, what it came to."""
+
+from concurrent.futures import ThreadPoolExecutor
+from threading import Barrier
+
+import pytest
+from django.db import connection
+from pytest_django import DjangoAssertNumQueries
+
+from course.cohorts.models import Person
+from exercises.attempts import ask, submit
+from exercises.debrief import Debrief, debrief
+from exercises.drills.register import KINDS
+from exercises.models import Asked, PracticeSession
+from exercises.sessions import next_question, session_going, start, stop
+from tests.answers import right_answer, wrong_answer
+
+
+def take(session: PracticeSession, answers: str) -> list[Asked]:
+    """Answer so many questions: "rw" is one right, then one wrong."""
+    found = []
+    for letter in answers:
+        asked = next_question(session)
+        assert asked
+        submit(asked, right_answer(asked) if letter == "r" else wrong_answer(asked))
+        found.append(asked)
+    return found
+
+
+def told(session: PracticeSession) -> Debrief:
+    stop(session)
+    return debrief(session)
+
+
+def test_starting_twice_goes_on_with_the_open_one(mina: Person) -> None:
+    assert start(mina, [], 5) == start(mina, ["mending"], 20)
+
+
+@pytest.mark.django_db(transaction=True)
+def test_starting_in_parallel_makes_one(mina: Person) -> None:
+    together = Barrier(4)
+
+    def begin(_: int) -> int:
+        together.wait()
+        try:
+            return int(start(mina, [], 5).pk)
+        finally:
+            connection.close()
+
+    with ThreadPoolExecutor(4) as threads:
+        assert len(set(threads.map(begin, range(4)))) == 1
+
+
+def test_question_waits_until_it_is_answered(mina: Person) -> None:
+    session = start(mina, [], 5)
+
+    first = next_question(session)
+
+    assert next_question(session) == first
+    assert Asked.objects.count() == 1
+
+
+def test_set_ends_with_its_last_answer(mina: Person) -> None:
+    session = start(mina, [], 5)
+    take(session, "rwrwr")
+
+    assert next_question(session) is None
+    assert not session.is_open
+    assert session_going(mina) is None
+    assert start(mina, [], 5) != session
+
+
+def test_set_mixes_kinds(mina: Person) -> None:
+    asked = take(start(mina, [], 5), "rrrrr")
+
+    assert len({each.drill for each in asked}) == 5
+
+
+def test_set_of_one_skill_asks_for_that_skill(mina: Person) -> None:
+    asked = take(start(mina, ["care-and-safety"], 5), "rwrwr")
+
+    assert {each.question["skill"] for each in asked} == {"care-and-safety"}
+
+
+def test_set_takes_the_question_that_is_open_already(mina: Person) -> None:
+    session = start(mina, ["care-and-safety"], 5)
+    waiting = ask(mina, KINDS["care-and-safety"])
+
+    assert next_question(session) == waiting
+    assert Asked.objects.get().session == session
+
+
+def test_stopped_set_asks_nothing_more(mina: Person) -> None:
+    session = start(mina, [], 5)
+    take(session, "r")
+    stop(session)
+
+    assert next_question(session) is None
+    ended = session.ended_at
+    stop(session)
+    assert session.ended_at == ended
+
+
+def test_question_left_by_a_stop_stays_open_in_its_drill(mina: Person) -> None:
+    session = start(mina, [], 5)
+    waiting = next_question(session)
+    assert waiting
+    stop(session)
+
+    assert ask(mina, waiting.kind) == waiting
+
+
+def test_debrief_of_nothing(mina: Person) -> None:
+    found = told(start(mina, [], 5))
+
+    assert found.tried == "Nothing yet: you stopped before the first answer."
+    assert found.happened == "Nothing was answered."
+
+
+def test_debrief_counts_what_happened(mina: Person) -> None:
+    session = start(mina, ["care-and-safety"], 5)
+    take(session, "rrw")
+
+    found = told(session)
+
+    assert found.tried == "3 of 5 questions: Care and safety."
+    assert found.happened == "2 right, 1 not right."
+
+
+def test_debrief_names_the_belief_and_where_it_is_taught(mina: Person) -> None:
+    session = start(mina, ["continuing-a-master"], 5)
+    while not any(found.misconceptions for found in mina.attempts.all()):
+        take(session, "w")
+
+    found = told(session)
+
+    assert found.why.startswith("Perhaps you expected")
+    assert found.why_place
+    assert found.next_place == found.why_place
+
+
+def test_debrief_of_right_answers_names_a_drill_to_complete(mina: Person) -> None:
+    session = start(mina, ["care-and-safety"], 5)
+    take(session, "rr")
+
+    found = told(session)
+
+    assert found.why == "Nothing went wrong, so there is nothing to explain."
+    assert found.next == "1 more right in a row completes this drill:"
+    assert found.next_drill
+    assert found.next_drill.kind.slug == "care-and-safety"
+
+
+def test_debrief_queries_do_not_grow(
+    mina: Person, django_assert_num_queries: DjangoAssertNumQueries
+) -> None:
+    session = start(mina, ["care-and-safety"], 20)
+    for more in ("r", "rr", "rrrr"):
+        take(session, more)
+        with django_assert_num_queries(2):  # answers, progress
+            debrief(session)

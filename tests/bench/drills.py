@@ -1,8 +1,8 @@
 """How many questions a kind of drill makes, and how fairly: ``python -m tests.bench.drills``.
 
-Speed is counted in processor time, so that a busy machine doesn't matter. The longest
-answer is right by chance in one of as many cases as an ask has options; positions of a
-control are words of no such meaning.
+Speed is counted in processor time, so that a busy machine doesn't matter. Shares are of the
+questions that hold the ask; of a table, of its cells. By chance the longest option of a
+choice is right in one of as many cases as it has options, and so is the shortest.
 """
 
 import hashlib
@@ -36,6 +36,12 @@ from exercises.drills.what_plays.question import candidates as plays
 from exercises.drills.which_generation.question import candidates as generations
 
 SEEDS = 10_000
+ALIKE = 2  # characters: options that differ by less look alike
+TITLES = {
+    "longest": "longest is right, %",
+    "shortest": "shortest is right, %",
+    "chance": "by chance, %",
+}
 KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
     "choose-the-mode": modes,
     "spot-the-bad-edit": faults,
@@ -59,6 +65,27 @@ KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
 
 
 @dataclass
+class Lengths:
+    """How often the longest and the shortest option were right, and how often by chance."""
+
+    longest: float = 0.0
+    shortest: float = 0.0
+    chance: float = 0.0
+
+    def add(self, ask: Choice, right: str) -> None:
+        texts = {option.value: len(option.text) for option in ask.options}
+        most, least = max(texts.values()), min(texts.values())
+        self.longest += share(right, [each for each, n in texts.items() if n >= most - ALIKE])
+        self.shortest += share(right, [each for each, n in texts.items() if n <= least + ALIKE])
+        self.chance += 1 / len(texts)
+
+
+def share(right: str, values: list[str]) -> float:
+    """How likely somebody is right who picks any of these."""
+    return (right in values) / len(values)
+
+
+@dataclass
 class Tally:
     """What was counted over the questions of one kind."""
 
@@ -67,8 +94,8 @@ class Tally:
     shown: set[bytes] = field(default_factory=set)
     situations: set[str] = field(default_factory=set)
     answers: dict[str, Counter[str]] = field(default_factory=dict)
-    longest: Counter[str] = field(default_factory=Counter)
-    chance: Counter[str] = field(default_factory=Counter)
+    asked: Counter[str] = field(default_factory=Counter)
+    lengths: dict[str, Lengths] = field(default_factory=dict)
 
     def add(self, question: Question) -> None:
         text = json.dumps(question.shown, sort_keys=True).encode()
@@ -76,12 +103,11 @@ class Tally:
         self.situations.add(question.situation)
         for ask in question.asks:
             value = question.right[ask.name]
-            self.answers.setdefault(ask.name, Counter()).update(positions(ask, value))
-            if isinstance(ask, Dial):
-                continue
-            longest = max(ask.every(), key=lambda answer: len(ask.in_words(answer)))
-            self.longest[ask.name] += longest == value
-            self.chance[ask.name] += len(ask.every())
+            self.asked[ask.name] += 1
+            for name, position in positions(ask, value):
+                self.answers.setdefault(name, Counter())[position] += 1
+            if isinstance(ask, Choice):
+                self.lengths.setdefault(ask.name, Lengths()).add(ask, value)
 
     def figures(self) -> dict[str, object]:
         return {
@@ -90,30 +116,46 @@ class Tally:
             "distinct in 10,000 seeds": len(self.shown),
             "situations": len(self.situations),
             "right answers, %": {
-                name: {value: percent(count) for value, count in sorted(counts.items())}
+                name: {
+                    value: percent(count, self.asked[name] or counts.total())
+                    for value, count in sorted(counts.items(), key=in_order)
+                }
                 for name, counts in self.answers.items()
             },
-            "longest is right, %": {name: percent(self.longest[name]) for name in self.chance},
-            "by chance, %": {
-                name: round(100 * SEEDS / self.chance[name], 1) for name in self.chance
+            **{
+                TITLES[extreme]: {
+                    name: percent(getattr(lengths, extreme), self.asked[name])
+                    for name, lengths in self.lengths.items()
+                }
+                for extreme in TITLES
             },
         }
 
 
-def positions(ask: Ask, answer: Any) -> Iterator[str]:
-    """Which options make up an answer; for what is typed, nothing."""
-    if isinstance(ask, Choice):
-        yield answer
+def positions(ask: Ask, answer: Any) -> Iterator[tuple[str, str]]:
+    """Which options make up an answer, by ask; of a table, which place in a column's list.
+
+    For what is typed, nothing.
+    """
+    if isinstance(ask, (Choice, Dial)):
+        yield ask.name, str(answer)
     elif isinstance(ask, Several):
-        yield from answer
+        yield from ((ask.name, value) for value in answer)
     elif isinstance(ask, Table):
-        yield from (value for row in answer for value in row)
-    elif isinstance(ask, Dial):
-        yield str(answer)
+        for row in answer:
+            for column, value in zip(ask.columns, row, strict=True):
+                values = [option.value for option in column.options]
+                yield column.title, str(values.index(value) + 1)
 
 
-def percent(count: int) -> float:
-    return round(100 * count / SEEDS, 1)
+def in_order(entry: tuple[str, int]) -> tuple[int, str]:
+    """By number where it is one, else by name."""
+    value = entry[0]
+    return (int(value) if value.isdigit() else 0, value)
+
+
+def percent(count: float, asked: int) -> float:
+    return round(100 * count / asked, 1)
 
 
 def tally(candidates: Callable[[int], Iterator[Question | None]]) -> Tally:

@@ -30,7 +30,7 @@ def candidates(seed: int) -> Iterator[Question | None]:
 
 def question(situation: Situation, scene: Scene) -> Question | None:
     log = situation(scene)
-    asked = scene.draw.pick([each for each in log.entries if each.on_source < log.lock])
+    asked = scene.draw.pick([each for each in log.listed if each.on_source < log.lock])
     believed = telling_apart.told_apart(BELIEFS, lambda beliefs: answer(log, asked, beliefs))
     if believed is None:
         return None
@@ -43,7 +43,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         reveals={},
         key={
             "session": scene.document(),
-            "asked": log.entries.index(asked),
+            "asked": log.listed.index(asked),
             "believed": believed,
             "told": told(log, asked),
             "rule": asdict(RUN_UP),
@@ -55,14 +55,14 @@ def answer(log: Log, asked: Entry, beliefs: Collection[str]) -> Json:
     """The true answer, or that of somebody with these beliefs."""
     bad = [
         str(number)
-        for number, entry in enumerate(log.entries, 1)
+        for number, entry in enumerate(log.listed, 1)
         if entry.hindered(log.lock, beliefs)
     ]
     return {"shots": bad or [NONE], "earliest": log.earliest(asked, beliefs)}
 
 
 def asks(log: Log, asked: Entry) -> tuple[Ask, ...]:
-    number = log.entries.index(asked) + 1
+    number = log.listed.index(asked) + 1
     return (
         Several(
             name="shots",
@@ -70,7 +70,7 @@ def asks(log: Log, asked: Entry) -> tuple[Ask, ...]:
             options=(
                 *(
                     Option(value=str(number), text=f"{number}: {each.clip.shot.picture}")
-                    for number, each in enumerate(log.entries, 1)
+                    for number, each in enumerate(log.listed, 1)
                 ),
                 Option(value=NONE, text="None: all of them can"),
             ),

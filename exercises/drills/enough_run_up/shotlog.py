@@ -36,7 +36,7 @@ class Entry:
 
 
 class Log:
-    """Shots in the order in which they are to be edited, each following the one before."""
+    """Shots, each to follow the one before; the log lists them by source tape."""
 
     def __init__(self, scene: Scene, *, at: int, assembled: bool) -> None:
         self.scene = scene
@@ -59,12 +59,17 @@ class Log:
 
     @cached_property
     def entries(self) -> tuple[Entry, ...]:
-        """The shots, with the run-up that the tape model finds when their turn comes."""
+        """The shots as they are edited, with the run-up that there is when their turn comes."""
         tape, found = self.session.master, []
         for clip, edit in zip(self._clips, self.session.edits, strict=True):
             found.append(Entry(clip, edit.at, edit.source.run_up(edit.in_), tape.run_up(edit.at)))
             tape = record(tape, edit, self.session.bench)
         return tuple(found)
+
+    @cached_property
+    def listed(self) -> tuple[Entry, ...]:
+        """The shots in the order of the log."""
+        return tuple(sorted(self.entries, key=lambda entry: (entry.clip.tape, entry.clip.in_)))
 
     @property
     def lock(self) -> int:
@@ -91,5 +96,5 @@ class Log:
                 "edit": [scene.code(entry.clip.in_), scene.code(entry.clip.out)],
                 "at": scene.code(entry.at),
             }
-            for number, entry in enumerate(self.entries, 1)
+            for number, entry in enumerate(self.listed, 1)
         ]

@@ -14,14 +14,14 @@ SHOTS = (5, 6)
 def short_leader(scene: Scene) -> Log:
     log = early(scene)
     log.story = f"""The tape is new but for a leader of black, {length(log)}, and the film is to be
-    assembled right after that leader, shot by shot, as the log says."""
+    assembled right after that leader, shot by shot."""
     return filled(log, ACTIONS)
 
 
 def hurried_leader(scene: Scene) -> Log:
     log = early(scene)
     log.story = f"""In a hurry, only {length(log)} of black were laid on the new tape. The opening
-    of the film is logged; all its shots are to be assembled in this order."""
+    of the film is logged; all its shots are to be assembled, one after the other."""
     return filled(log, ACTIONS)
 
 
@@ -62,8 +62,8 @@ def continuing(scene: Scene) -> Log:
 
 def new_day(scene: Scene) -> Log:
     log = continued(scene)
-    log.story = """Yesterday’s work ended where the first shot of this log is to begin; nothing was
-    recorded beyond that. All of these shots are to be assembled in turn."""
+    log.story = """Yesterday’s work ended where the first of these shots is to begin; nothing was
+    recorded beyond that. They are all to be assembled in turn."""
     return filled(log, TALKS)
 
 
@@ -84,7 +84,7 @@ def titles(scene: Scene) -> Log:
 def last_check(scene: Scene) -> Log:
     log = prepared(scene, scene.seconds(1, 4))
     log.story = """Ten minutes before the bench is free, the log is read once more. The tape is
-    black from end to end, and the shots are to be inserted in this order."""
+    black from end to end, and the shots are to be inserted one after the other."""
     return filled(log, ACTIONS)
 
 

@@ -14,7 +14,7 @@ def told(log: Log, asked: Entry) -> Json:
     end = min(scene.length, last.at + last.clip.length + AFTER * scene.rate.nominal)
     first = max(0, log.start - AFTER * scene.rate.nominal)
     return {
-        "why": [" ".join(_reasons(log, entry)) for entry in log.entries],
+        "why": [" ".join(_reasons(log, entry)) for entry in log.listed],
         "earliest": f"The take begins at {scene.code(asked.clip.takes[0][0])}; "
         f"{scene.lasting(log.lock)} later the player is locked.",
         "map": tape_map(log.after, log.session.bench, start=first, end=end).as_json(),

@@ -98,9 +98,13 @@ class Search:
 
     def wrong(self, tape: Tape) -> int | None:
         """The first frame that is not as it should be."""
-        bench = self.repair.session.bench
-        left = misses(self.film, as_played(tape, bench, self.beliefs), bench)
-        return min((miss.start for miss in left), default=None)
+        bench, first = self.repair.session.bench, None
+        played = as_played(tape, bench, self.beliefs)
+        for want in self.film:
+            if first is None or want.start < first:
+                miss = next(misses((want,), played, bench), None)
+                first = miss.start if miss and (first is None or miss.start < first) else first
+        return first
 
     @cached_property
     def rows(self) -> list[tuple[int, Row]]:

@@ -9,7 +9,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.mend_it import plans
 from exercises.drills.mend_it.repair import Offer, Repair
-from exercises.drills.mend_it.situations import SITUATIONS, Situation, name
+from exercises.drills.mend_it.situations import DRAWN, Situation, name
 from exercises.drills.mend_it.spoiling import Film
 from exercises.drills.scene import Scene, opening
 from exercises.tape import Tape, read_session, tape_map
@@ -28,7 +28,7 @@ def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where no belief can be told from none."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw))
+        yield question(draw.pick(DRAWN), Scene(draw))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

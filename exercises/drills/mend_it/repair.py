@@ -97,11 +97,16 @@ class Repair:
         return any(given(film, tape, self.session.bench) for film in self.films)
 
     def explained(self, rows: Rows) -> tuple[str, ...]:
-        """The first belief by which these recordings would be enough; none for others."""
+        """The first belief by which these recordings would be enough; none for others.
+
+        Somebody who sees nothing to mend is not explained by what they record.
+        """
         return next(((belief,) for belief in self._explaining(rows)), ())
 
     def _explaining(self, rows: Rows) -> Iterator[str]:
         modes = {Mode(row[0]) for row in rows}
         for belief in BELIEFS.values():
-            if modes & set(belief.modes) and self.enough(rows, belief.id):
+            if not modes & set(belief.modes) or self.enough((), belief.id):
+                continue
+            if self.enough(rows, belief.id):
                 yield belief.id

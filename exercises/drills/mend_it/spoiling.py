@@ -36,7 +36,7 @@ class Film:
         self.laid = [(self.first, self.at), (self.talk, self.middle)]
         self.happened: list[str] = []
         self.clips: list[tuple[Clip, int, int, str]] = []
-        self.places: list[int] = [self.middle]
+        self.places = [self.middle] if scene.draw.chance(0.5) else []
         self.preferred: dict[Side, list[Placed]] | None = None
         self.onward: int | None = None
 

@@ -12,10 +12,10 @@ from exercises.drills.scene import Scene, opening
 from exercises.drills.telling_apart import told_apart
 
 TEXTS = {
-    Mode.HAND: "Level by hand, nothing else on",
-    Mode.LIMITER: "Level by hand, and the limiter on",
-    Mode.AUTOMATIC: "Automatic gain, no limiter beside it",
-    Mode.BOTH: "Automatic gain, and the limiter on",
+    Mode.HAND: "Level by hand, limiter off",
+    Mode.LIMITER: "Level by hand, limiter on",
+    Mode.AUTOMATIC: "Automatic gain, limiter off",
+    Mode.BOTH: "Automatic gain, limiter on",
 }
 
 

@@ -25,6 +25,10 @@ SITUATIONS: tuple[Situation, ...] = (
     endings.short_black_between,
 )
 
+# An insert mends those that are spoilt within a shot: twice as many, since most others
+# take two assembles.
+DRAWN = SITUATIONS + tuple(each for each in SITUATIONS if each in within.MENDED_BY_INSERT)
+
 
 def name(situation: Situation) -> str:
     return situation.__name__.replace("_", "-")

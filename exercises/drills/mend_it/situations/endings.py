@@ -19,7 +19,7 @@ def early_last_shot(film: Film) -> Rule:
     film.happened.append(LIKED)
     film.offer(bad, f"{bad.shot.picture}, the same take")
     film.offer(good, f"{bad.shot.picture}, a longer take")
-    film.places.append(film.cut)
+    film.places += [film.cut, film.cut + bad.length]
     return RUN_UP
 
 
@@ -39,7 +39,7 @@ def inserted_past_the_end(film: Film) -> Rule:
     film.scene.insert(film.last, film.cut)
     film.mean(film.last, 0, film.cut)
     told(film, "The last shot was inserted, picture and sound,", film.last, film.cut)
-    film.places.append(film.cut)
+    film.places += [film.cut, film.cut + film.last.length]
     _offer_ends(film)
     return NO_PULSES
 

@@ -27,10 +27,10 @@ def test_every_situation_occurs() -> None:
 @pytest.mark.parametrize(
     ("situation", "words"),
     [
-        (situations.talk_with_pauses, "Level by hand, nothing else on"),
-        (situations.narration, "Level by hand, nothing else on"),
-        (situations.horn_in_the_fog, "Level by hand, and the limiter on"),
-        (situations.laughter, "Level by hand, and the limiter on"),
+        (situations.talk_with_pauses, "Level by hand, limiter off"),
+        (situations.narration, "Level by hand, limiter off"),
+        (situations.horn_in_the_fog, "Level by hand, limiter on"),
+        (situations.laughter, "Level by hand, limiter on"),
     ],
 )
 def test_mode_follows_from_what_is_recorded(situation: Situation, words: str) -> None:

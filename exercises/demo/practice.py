@@ -15,6 +15,7 @@ from exercises.drills.kind import Question
 from exercises.drills.register import KINDS
 
 Draw = Callable[[], float]
+KINDS_A_DAY = 3  # the next three of the register each day, in turn
 
 
 def practise(
@@ -30,7 +31,7 @@ def practise(
         before_day(ago)
         held = {belief for belief, days in learner.beliefs.items() if day < days}
         for number, now in enumerate(moments(until - timedelta(days=ago), learner.answers, draw)):
-            kind = kinds[number % len(kinds)]
+            kind = kinds[(day * KINDS_A_DAY + number % KINDS_A_DAY) % len(kinds)]
             asked = ask(person, kind, seed=int(draw() * 2**31), now=now)
             answer = believed(asked.as_question(), held)
             if 100 * draw() < learner.slips:

@@ -8,7 +8,7 @@ import logging
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache
+from functools import cache, cached_property, lru_cache
 from pathlib import Path
 from typing import NamedTuple
 
@@ -52,12 +52,21 @@ class Shelf:
 
     def teaches(self, term: Term) -> "LessonPlace | None":
         """Where a term is taught: as its entry says, or where it first stands in bold or at all."""
-        if term.taught:
-            return self.place(*term.taught.split("#"))
-        uses = [(use, lesson) for lesson in self.lessons for use in lesson.terms]
-        own = [(use, lesson) for use, lesson in uses if use.term == term.slug]
-        own.sort(key=lambda each: not each[0].marked)
-        return self.place(own[0][1].slug, own[0][0].section) if own else None
+        return self._taught[term.slug]
+
+    @cached_property
+    def _taught(self) -> dict[str, "LessonPlace | None"]:
+        uses = [(lesson.slug, use) for lesson in self.lessons for use in lesson.terms]
+        uses.sort(key=lambda each: not each[1].marked)  # those in bold first, in order
+        found: dict[str, tuple[str, str]] = {}
+        for slug, use in uses:
+            found.setdefault(use.term, (slug, use.section))
+        told = {term.slug: term.taught.split("#") for term in self.glossary.terms if term.taught}
+        places = {**found, **told}
+        return {
+            term.slug: self.place(*places[term.slug]) if term.slug in places else None
+            for term in self.glossary.terms
+        }
 
     def place(self, slug: str, section: str = "") -> "LessonPlace | None":
         """A place in a lesson; the lesson as a whole, where it has no such section."""

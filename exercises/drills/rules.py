@@ -135,29 +135,29 @@ NOISE_BAND = Rule(
     text="White streaks in a band across the picture: the player’s tracking was off. "
     "What was copied so stays so, and the shot must be copied again.",
     skill="seeing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="picture",
 )
 BENT_TOP = Rule(
     text="Upright lines that bend over at the top of the picture: the player’s skew was off. "
     "It is in the copy for good.",
     skill="seeing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="picture",
 )
 TOO_LOW = Rule(
     text="A flat, grey picture has its white too low: below 80 IRE it is a fault. "
     "Set the picture level before the edit.",
     skill="seeing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="picture",
 )
 TOO_HIGH = Rule(
     text="White without any detail has been clipped: above 110 IRE nothing more is recorded, "
     "and no level brings it back.",
     skill="seeing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="picture",
 )
 ALIKE_AT_A_CUT = Rule(
     text="Both sides of a cut may pass and still not match: more than 10 IRE between their whites "
@@ -170,8 +170,8 @@ NO_FLASH = Rule(
     text="One to three frames of something else at a cut are a flash: "
     "an edit out came too early, or an edit in too late.",
     skill="seeing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="level-and-timing",
 )
 FEW_COPIES = Rule(
     text="Each copy adds grain and takes detail: soft, grainy pictures were copied too often. "
@@ -230,8 +230,8 @@ LIMITER = Rule(
 AT_ONCE = Rule(
     text="Play every joint as soon as it is made, and mend a bad one before the next shot.",
     skill="mending",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="mend-now",
 )
 LEADER_FIRST = Rule(
     text="A leader comes before the film, and the first edit needs pulses before it: record "
@@ -333,14 +333,14 @@ GENERATIONS_ADD = Rule(
 WHOLE_WORDS = Rule(
     text="Cut between words: a word that begins or ends at a cut must be heard whole.",
     skill="hearing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="sound",
 )
 NO_BREATH = Rule(
     text="A breath right at a cut belongs to words that are not there: cut before it or after it.",
     skill="hearing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="sound",
 )
 SOUND_ALIKE = Rule(
     text="Both sides of a cut may pass and still not match: a step of more than 3 dB in the speech "
@@ -353,15 +353,15 @@ OVER_THE_HISS = Rule(
     text="Speech more than 10 dB under line-up lies too near the hiss, and turning it up later "
     "turns up both.",
     skill="hearing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="sound",
 )
 UNDER_THE_CEILING = Rule(
     text="Harsh, rough speech was recorded too high: "
     "what the tape can’t hold is lost, and no level brings it back.",
     skill="hearing-a-bad-edit",
-    lesson="",
-    section="",
+    lesson="knowing-a-bad-edit",
+    section="sound",
 )
 QUIET_PAUSES = Rule(
     text="Noise that swells between the words comes from automatic gain: set the level by hand.",

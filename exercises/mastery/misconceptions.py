@@ -243,12 +243,14 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             instructor="Believes that bad edits can be collected and mended at the end.",
             skill="mending",
             critical=True,
+            lesson="knowing-a-bad-edit",
         ),
         Misconception(
             id="tape-fault",
             learner="Perhaps you suspected the tape. A disturbance at an edit comes from the edit.",
             instructor="Believes that a disturbance at an edit is the tape’s fault.",
             skill="seeing-a-bad-edit",
+            lesson="knowing-a-bad-edit",
         ),
         Misconception(
             id="words-can-spare",
@@ -256,6 +258,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             "A clipped syllable or a breath at a cut is heard.",
             instructor="Believes that a clipped syllable or a breath at a cut will not be noticed.",
             skill="hearing-a-bad-edit",
+            lesson="knowing-a-bad-edit",
         ),
         Misconception(
             id="counter-is-time-code",

@@ -15,7 +15,7 @@ MEND_IT = Kind(
         "tracks-and-pulses",
         "mending",
     ),
-    lesson="assemble-and-insert",
+    lesson="knowing-a-bad-edit",
     revision=2,
     template="drills/mend_it.html",
     make=make,

@@ -18,7 +18,7 @@ PUT_IN_ORDER = Kind(
         "continuing-a-master",
         "planning-and-time-code",
     ),
-    lesson="",
+    lesson="making-an-edit",
     revision=1,
     template="drills/put_in_order.html",
     make=make,

@@ -17,7 +17,7 @@ CAN_THIS_BENCH = Kind(
         "what-a-copy-is",
     ),
     lesson="what-this-bench-cannot-do",
-    revision=1,
+    revision=2,
     template="drills/reply.html",
     make=make,
     grade=grade,

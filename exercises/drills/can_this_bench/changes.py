@@ -93,7 +93,7 @@ MAKE_ROOM = Effect(
         "Between two shots that meet at {code}, {person} wants {shot}, six seconds of it, and "
         "all the rest as it is.",
     ),
-    right="No: give up six seconds, or lay all that follows again",
+    right="No: give up six seconds of the film, or lay all that follows again",
     because="Nothing on a tape moves; a recording replaces what is there.",
     replies=(
         says(

@@ -65,7 +65,7 @@ OTHER_ORDER = Effect(
         "The film should begin with its second half, {shot} at {code}. {person} would copy both "
         "halves from the edit master to another tape, without loss.",
     ),
-    right="Not without loss: each shot becomes a generation older",
+    right="Not without loss: every shot copied becomes one generation older",
     because="Each copy adds noise. Going back to the source tapes costs time instead.",
     replies=(
         says(

@@ -33,7 +33,7 @@ FADE_IN = Effect(
         "The film is to begin in the dark: at {code}, {shot} should come up slowly out of black.",
         "{person} wants {shot} to appear gradually, from black, beginning at {code}.",
     ),
-    right="No: begin with a cut, or film it from dark to light",
+    right="No: begin with a cut, or film the shot from darkness to light",
     because="A cut is all that this bench can make; a fade must already be on the source tape.",
     replies=(
         says("Yes: turn the picture level up from nothing while recording", NO_FADE, FADES),

@@ -1,6 +1,7 @@
 """A situation with people, machines and tape: four things to do, one of them right."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from exercises.drills.rules import Rule
 
@@ -10,9 +11,10 @@ LICENSED = "What is behind a cover, and all mains wiring, is for licensed people
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Case:
-    """`wish` is the question; `wrong` gives three other answers with the reason against each.
+    """`wish` is the question; `wrong` gives three other answers with what is dangerous in each.
 
-    `source` says where the figures come from, or that it is common practice.
+    `held` names the misconception behind one of them, where there is one. `source` says where
+    the figures come from, or that it is common practice.
     """
 
     story: str
@@ -23,6 +25,7 @@ class Case:
     rule: Rule
     source: str = "common practice"
     caution: str = LOCAL
+    held: Mapping[str, str] = field(default_factory=dict)
 
     def texts(self) -> list[str]:
         return [self.right, *self.wrong]

@@ -56,7 +56,8 @@ def cold_tape(scene: Scene) -> Case:
         f"{clock(minutes)}. A cold tape also gathers damp, and sticks.",
         wrong={
             "no time at all": "A cold tape gathers damp from warm air, and sticks to the drum.",
-            f"{clock(minutes // 4)}, no more": "That is four times too fast.",
+            f"{clock(minutes // 4)}, no more": "That is four times too fast: it "
+            "still gathers damp.",
             f"{clock(minutes // 2)}, lying on a radiator": "That is twice too fast, and "
             "uneven heat bends the tape’s edges.",
         },
@@ -90,10 +91,28 @@ def edit_room(scene: Scene) -> Case:
         wish="May it be played?",
         right=right,
         because="Tapes are played at 17 to 25 °C and 30 to 70 % relative humidity.",
-        wrong=dict.fromkeys(texts.values(), "The readings say otherwise."),
+        wrong={text: against(name, warmth, damp) for name, text in texts.items()},
         rule=CLIMATE,
         source=OPERATING.source,
     )
+
+
+DANGERS = {
+    "warm": "Warm tape softens, and its layers stick together.",
+    "cold": "Cold tape is stiff, and gathers damp in warmer air.",
+    "damp": "Damp tape sticks to the drum, and is pulled out of the shell.",
+}
+
+
+def against(name: str, warmth: int, damp: int) -> str:
+    """What speaks against an answer: a danger, or that a reading is within the limits."""
+    if not name:
+        return DANGERS[OPERATING.fault(warmth, damp)]
+    if name == "damp":
+        return f"{damp} % is not too damp: up to {OPERATING.damp[1]} % will do."
+    low, high = OPERATING.warmth
+    limit = f"up to {high} °C" if name == "warm" else f"{low} °C or more"
+    return f"{warmth} °C is not too {name}: {limit} will do."
 
 
 def place_to_keep(scene: Scene, air: Air, years: str) -> Case:
@@ -102,18 +121,19 @@ def place_to_keep(scene: Scene, air: Air, years: str) -> Case:
     damp = scene.draw.whole(low + 1, high - 1)
     shelf = f"{scene.draw.whole(17, air.warmth[1] - 1)} °C and {damp} %"
     places = {
-        f"the attic, up to {scene.draw.whole(29, 40)} °C and {damp} %": "It is too warm there.",
+        f"the attic, up to {scene.draw.whole(29, 40)} °C and {damp} %": "It is too warm "
+        "there: tape ages faster, and its layers stick.",
         f"the cellar, {scene.draw.whole(14, 17)} °C and {scene.draw.whole(72, 90)} %": "It is too "
         "damp there, and tape grows mould.",
         f"over the heater, {scene.draw.whole(26, 30)} °C and {scene.draw.whole(8, 18)} %": "It is "
-        "too warm and too dry there.",
+        "too warm and too dry there: tape ages faster, and draws dust.",
     }
     limits = f"{air.warmth[0]} to {air.warmth[1]} °C" if air is STORING else "at most 23 °C"
     return Case(
         story=f"When the film is finished, {scene.draw.pick(TAPES)} with "
         f"{scene.draw.pick(ACTIONS).picture} is to be kept, {years}.",
         wish="Where? Each place with its warmth and relative humidity:",
-        right=f"the office, {shelf}",
+        right=f"the office shelf, {shelf}",
         because=f"For that long: {limits}, {low} to {high} % relative humidity, and steady.",
         wrong=places,
         rule=CLIMATE,

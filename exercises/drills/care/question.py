@@ -54,7 +54,7 @@ def question(situation: Callable[[Scene], Case], scene: Scene) -> Question | Non
         asks=(Choice(name="reply", legend=case.wish, options=options),),
         shown={"story": f"{opening(scene)} {case.story}"},
         right={"reply": letters[case.right]},
-        reveals={},
+        reveals={"reply": {letters[text]: [belief] for text, belief in case.held.items()}},
         key={
             "whys": {letters[text]: why for text, why in case.wrong.items()},
             "because": case.because,

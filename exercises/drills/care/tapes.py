@@ -5,6 +5,7 @@ from exercises.drills.quay_street import ACTIONS, TAPES
 from exercises.drills.rules import AWAY_FROM_MAGNETS, HANDLE
 from exercises.drills.scene import Scene
 
+COUNTED = "Where it is in the machine, as the counter marks the place"
 NEAREST = 15  # cm, to microphones, headphones, loudspeakers (IASA-TC 05)
 
 
@@ -13,13 +14,13 @@ def headphones(scene: Scene) -> Case:
         story=f"{scene.draw.pick(TAPES)}, with {scene.draw.pick(ACTIONS).picture}, lies on "
         f"{scene.room}, and so do the headphones.",
         wish="How far apart should they be at least?",
-        right=f"{NEAREST} cm, which keeps the magnets weak enough",
+        right=f"{NEAREST} cm at least: the magnets’ field is weak enough there",
         because="Headphones, microphones, loudspeakers and needle meters hold magnets.",
         wrong={
             "It does not matter as long as the headphones are unplugged": "Their magnet needs no "
-            "current.",
-            "1 cm: just so that they don’t touch each other": "So close, the field is far too "
-            "strong.",
+            "current, and can wipe part of what is recorded.",
+            "1 cm: just so that they don’t touch each other": "So close, the field is strong "
+            "enough to wipe part of what is recorded.",
             "3 m: even in the same room they would wipe it": "The field falls off fast; 15 cm do.",
         },
         rule=AWAY_FROM_MAGNETS,
@@ -35,8 +36,10 @@ def on_the_loudspeaker(scene: Scene) -> Case:
         right="Put it upright in its case, on the shelf",
         because="A loudspeaker holds a strong magnet, whether it sounds or not.",
         wrong={
-            "Leave it while the loudspeaker is silent": "The magnet is there in silence too.",
-            "Put a sheet of card between the two": "Card stops no magnetic field.",
+            "Leave it while the loudspeaker is silent": "The magnet is there in silence too, "
+            "and can wipe part of what is recorded.",
+            "Put a sheet of card between the two": "Card stops no magnetic field: the tape is "
+            "still in it.",
             "Lay it flat under the monitor instead, out of the way": "There are strong fields "
             "under a monitor, and a tape is kept upright.",
         },
@@ -73,12 +76,14 @@ def end_of_the_day(scene: Scene) -> Case:
         right="Rewound to its start, in its case and standing upright",
         because="An even wind and an upright case keep its edges straight.",
         wrong={
-            "Where it is in the machine, so as to find the place": "Tape left around a drum takes "
-            "a dent.",
+            COUNTED: "Tape left around a drum takes a dent; and the counter finds no place once it "
+            "has been set to zero.",
             "Out of the machine at that place, flat on the pile": "A tape that lies flat slips, "
             "and its edge with it.",
-            "Rewound, without its case, so that it gets air": "Dust is what it gets.",
+            "Rewound, without its case, so that it gets air": "Dust is what it gets, and dust "
+            "scratches tape and heads.",
         },
+        held={COUNTED: "counter-is-time-code"},
         rule=HANDLE,
     )
 
@@ -92,9 +97,11 @@ def dusty_floor(scene: Scene) -> Case:
         right="Don’t play it: put a label on it, and ask first",
         because="A cracked shell may tear the tape or jam; it can be given a new shell first.",
         wrong={
-            "Play it through once, to see whether it still runs": "That may be the last time.",
+            "Play it once, to see whether it still runs": "A broken shell can jam or tear the "
+            "tape: that may be the last time.",
             "Copy it as fast as can be, before the crack grows": "Playing is what harms it now.",
-            "Glue the corner at once, and leave it for an hour": "Glue runs where the tape goes.",
+            "Glue the corner, and play it later": "Glue runs where the tape goes, and sticks its "
+            "layers.",
         },
         rule=HANDLE,
     )

@@ -1,8 +1,10 @@
 import pytest
 
-from exercises.drills.care.climate import KEEPING, OPERATING, STORING, Air, clock
+from exercises.drills.believer import believed
+from exercises.drills.care.climate import KEEPING, OPERATING, STORING, Air, against, clock
 from exercises.drills.care.question import SITUATIONS, make
 from exercises.drills.care.verdict import grade
+from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def test_every_situation_occurs() -> None:
@@ -44,3 +46,29 @@ def test_limits_of_air_belong_to_it(air: Air, warmth: int, damp: int, fault: str
 @pytest.mark.parametrize(("minutes", "text"), [(45, "45 min"), (60, "1 h"), (90, "1 h 30 min")])
 def test_minutes_in_words(minutes: int, text: str) -> None:
     assert clock(minutes) == text
+
+
+@pytest.mark.parametrize(
+    ("situation", "belief"),
+    [("dead-machine", "recorders-alike"), ("end-of-the-day", "counter-is-time-code")],
+)
+def test_belief_is_revealed_beside_the_danger(situation: str, belief: str) -> None:
+    question = next(each for each in map(make, range(400)) if each.situation == situation)
+    verdict = grade(question, believed(question, {belief}))
+
+    assert verdict.misconceptions == (belief,)
+    assert verdict.feedback["beliefs"] == [MISCONCEPTIONS[belief].learner]
+    assert verdict.feedback["why_not"]
+
+
+@pytest.mark.parametrize(
+    ("warmth", "damp", "danger"),
+    [(30, 50, "Warm"), (10, 50, "Cold"), (20, 80, "Damp")],
+)
+def test_beginning_all_the_same_is_told_its_danger(warmth: int, damp: int, danger: str) -> None:
+    assert against("", warmth, damp).startswith(danger)
+
+
+@pytest.mark.parametrize("name", ["warm", "cold", "damp"])
+def test_needless_waiting_is_told_the_limit(name: str) -> None:
+    assert against(name, 20, 50).endswith(" will do.")

@@ -1,6 +1,16 @@
 from django.urls import path
 
-from exercises.views import bench_card, cohort, practice, record, shown, sign_offs, sitting, today
+from exercises.views import (
+    bench_card,
+    cohort,
+    practice,
+    record,
+    results,
+    shown,
+    sign_offs,
+    sitting,
+    today,
+)
 
 # /
 today_urls = [
@@ -65,6 +75,19 @@ sign_off_urls = [
     ),
 ]
 
+# /cohorts/<cohort>/results/…: tables and packages to take away
+result_urls = [
+    path("cohorts/<int:cohort_pk>/results/", results.results, name="results"),
+    path(
+        "cohorts/<int:cohort_pk>/results/oneroster/",
+        results.results_package,
+        name="results-package",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/results/<slug:table>/", results.results_table, name="results-table"
+    ),
+]
+
 # /cards/…, /verify/…: what is printed of a sign-off, and whether it still holds
 card_urls = [
     path("cards/<str:code>/", bench_card.bench_card, name="bench-card"),
@@ -80,5 +103,6 @@ urlpatterns = [
     *record_urls,
     *cohort_urls,
     *sign_off_urls,
+    *result_urls,
     *card_urls,
 ]

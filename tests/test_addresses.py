@@ -47,6 +47,7 @@ class World:
             "picture": self.picture,
             "card": self.card,
             "practice": self.practice,
+            "table": "answers",
             "uid": "no-uid",
             "token": "no-token",
         }
@@ -88,6 +89,10 @@ TABLE = [
     ("sign-off-person", "post", "cohort person", (403, 403, 422, 404, 403, 302)),
     ("sign-off", "get", "cohort card", (403, 403, 200, 404, 403, 302)),
     ("withdraw-sign-off", "post", "cohort card", (403, 403, 422, 404, 403, 302)),
+    ("results", "get", "cohort", (403, 403, 200, 404, 403, 302)),
+    ("results-table", "get", "cohort table", (403, 403, 200, 404, 403, 302)),
+    ("results-table", "get", "cohort token", (403, 403, 404, 404, 403, 302)),
+    ("results-package", "get", "cohort", (403, 403, 200, 404, 403, 302)),
     ("bench-card", "get", "card", (200, 404, 200, 404, 404, 302)),
     ("verify", "get", "", (200, 200, 200, 200, 200, 200)),
     ("verify-card", "get", "card", (200, 200, 200, 200, 200, 200)),

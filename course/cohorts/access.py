@@ -12,6 +12,7 @@ from django.conf import settings
 from django.contrib.auth.views import redirect_to_login
 from django.core.exceptions import PermissionDenied
 from django.http import HttpRequest, HttpResponse
+from django.http.response import HttpResponseBase
 from django.shortcuts import get_object_or_404, resolve_url
 from django_htmx.http import HttpResponseClientRedirect
 from django_htmx.middleware import HtmxDetails
@@ -27,8 +28,8 @@ class SignedInRequest(HttpRequest):
 
 
 Arguments = ParamSpec("Arguments")
-SignedInView = Callable[Concatenate[SignedInRequest, Arguments], HttpResponse]
-View = Callable[Concatenate[HttpRequest, Arguments], HttpResponse]
+SignedInView = Callable[Concatenate[SignedInRequest, Arguments], HttpResponseBase]
+View = Callable[Concatenate[HttpRequest, Arguments], HttpResponseBase]
 
 
 def cohort_for(person: Person, pk: int) -> Cohort:
@@ -54,7 +55,7 @@ def sign_in_required(view: SignedInView[Arguments]) -> View[Arguments]:
     @wraps(view)
     def guarded(
         request: HttpRequest, /, *args: Arguments.args, **kwargs: Arguments.kwargs
-    ) -> HttpResponse:
+    ) -> HttpResponseBase:
         if not isinstance(request.user, Person):
             return to_sign_in(request)
         return view(request, *args, **kwargs)  # type: ignore[arg-type]
@@ -69,7 +70,7 @@ def instructor_required(view: SignedInView[Arguments]) -> View[Arguments]:
     @wraps(view)
     def guarded(
         request: SignedInRequest, /, *args: Arguments.args, **kwargs: Arguments.kwargs
-    ) -> HttpResponse:
+    ) -> HttpResponseBase:
         if not request.user.is_instructor:
             raise PermissionDenied("This page is for instructors.")
         return view(request, *args, **kwargs)

@@ -51,6 +51,7 @@ def instructor_pages(harbour: Cohort, mina: Person) -> list[str]:
         reverse("bench-figures", args=[harbour.pk]),
         reverse("cohort-person", args=own),
         reverse("cohort-attempt", args=[*own, attempt.key]),
+        reverse("results", args=[harbour.pk]),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),
     ]
 

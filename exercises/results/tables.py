@@ -1,0 +1,124 @@
+"""What is known of a cohort, as tables to take away; each in a constant number of queries."""
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from course.cohorts.models import Cohort
+from exercises.models import Attempt, SignOff
+from exercises.scores import board_of, practised_skills
+
+Row = Sequence[Any]
+AT_ONCE = 2000
+
+
+@dataclass(frozen=True)
+class Table:
+    """A file to take away. Its rows are made as they are read, however many there are."""
+
+    slug: str
+    title: str
+    header: Callable[[], Sequence[str]]
+    rows: Callable[[Cohort], Iterator[Row]]
+
+
+def attempts_header() -> Sequence[str]:
+    return (
+        "answered at",
+        "name",
+        "sign-in name",
+        "drill",
+        "skill",
+        "situation",
+        "result",
+        "score in per cent",
+        "seconds taken",
+        "described in words",
+        "points at",
+    )
+
+
+def attempts(cohort: Cohort) -> Iterator[Row]:
+    """Every answer of the people who are in the cohort now, the earliest first."""
+    found = Attempt.objects.of_cohort(cohort).select_related("person").defer("feedback", "answer")
+    for attempt in found.order_by("answered_at", "pk").iterator(chunk_size=AT_ONCE):
+        yield (
+            attempt.answered_at.isoformat(timespec="seconds"),
+            attempt.person.name,
+            attempt.person.sign_in_name,
+            attempt.kind.title,
+            attempt.skill_title,
+            attempt.situation,
+            result(attempt),
+            "" if attempt.pending else attempt.score,
+            round((attempt.answered_at - attempt.asked_at).total_seconds()),
+            "yes" if attempt.described else "no",
+            " ".join(attempt.misconceptions),
+        )
+
+
+def result(attempt: Attempt) -> str:
+    if attempt.pending:
+        return "waits for the instructor"
+    if attempt.right:
+        return "right"
+    return "partly right" if attempt.score else "not right"
+
+
+def board_header() -> Sequence[str]:
+    return ("name", "sign-in name", "last practice", *(s.title for s in practised_skills()))
+
+
+def board(cohort: Cohort) -> Iterator[Row]:
+    """Everybody with the mean of their last ten answers in each skill; blank: not practised."""
+    for row in board_of(cohort).rows:
+        last = row.last_practised
+        scores = (cell.score if cell else "" for cell in row.cells)
+        practised = last.isoformat(timespec="seconds") if last else ""
+        yield (row.person.name, row.person.sign_in_name, practised, *scores)
+
+
+def sign_offs_header() -> Sequence[str]:
+    return (
+        "signed at",
+        "name",
+        "sign-in name",
+        "decided",
+        "bench",
+        "instructor",
+        "note",
+        "code",
+        "withdrawn at",
+        "withdrawn by",
+        "reason",
+    )
+
+
+def sign_offs(cohort: Cohort) -> Iterator[Row]:
+    """Every decision made in the cohort, the earliest first."""
+    made = SignOff.objects.filter(cohort=cohort).order_by("at", "pk").defer("evidence")
+    for each in made.select_related("person", "instructor", "withdrawal__by"):
+        gone = each.withdrawal if each.is_withdrawn else None
+        yield (
+            each.at.isoformat(timespec="seconds"),
+            each.person.name,
+            each.person.sign_in_name,
+            each.get_state_display(),
+            each.bench,
+            each.instructor.name,
+            each.note,
+            each.code,
+            gone.at.isoformat(timespec="seconds") if gone else "",
+            gone.by.name if gone else "",
+            gone.reason if gone else "",
+        )
+
+
+TABLES = {
+    table.slug: table
+    for table in (
+        Table("answers", "Every answer", attempts_header, attempts),
+        Table("board", "The board: people and skills", board_header, board),
+        Table("sign-offs", "Sign-offs, with what was withdrawn", sign_offs_header, sign_offs),
+    )
+}

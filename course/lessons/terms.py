@@ -13,6 +13,7 @@ from markdown_it.token import Token
 
 from course.lessons.glossary import Glossary, Term
 from course.lessons.lesson import Use
+from course.lessons.placeholders import PLACEHOLDER
 from course.lessons.problems import LessonProblem
 
 SCHEME = "term:"
@@ -70,8 +71,11 @@ class Linker:
 
     def _text(self, text: str, section: str) -> Iterator[Token]:
         finder, terms = self.glossary.finder
+        figures = [found.span() for found in PLACEHOLDER.finditer(text)]
         done = 0
         for found in finder.finditer(text):
+            if any(start <= found.start() < end for start, end in figures):
+                continue
             term = terms[(found.lastindex or 1) - 1]
             if self._is_first(term, section):
                 start, end = found.span(found.lastindex or 1)

@@ -64,6 +64,10 @@ def html(glossary: Glossary, text: str) -> str:
         ("It takes a take.", f"<p>It takes a {link('take', 'take')}.</p>"),
         ("Two takes of it.", f"<p>Two {link('take', 'takes')} of it.</p>"),
         ("A drill.", "<p>A drill.</p>"),
+        (
+            "On {bench:edit}, an edit.",
+            f"<p>On {{bench:edit}}, an {link('edit', 'edit')}.</p>",
+        ),
         ("`edit`, edit", f"<p><code>edit</code>, {link('edit', 'edit')}</p>"),
         (
             "[an edit](lesson:x), edit",

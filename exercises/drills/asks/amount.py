@@ -3,7 +3,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
-from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer
+from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer, only
 
 NUMBER = re.compile(r"[-−+]?[0-9]{1,9}([.,][0-9]{1,9})?")
 
@@ -38,7 +38,7 @@ class Amount(Ask):
         return f"no more than {self.decimals} decimal{'' if self.decimals == 1 else 's'}"
 
     def read(self, typed: Sequence[str]) -> float:
-        text = typed[0].strip() if typed else ""
+        text = only(typed)
         if not text:
             raise AnswerRefused("Give a number. Nothing has been recorded yet.")
         if not NUMBER.fullmatch(text):

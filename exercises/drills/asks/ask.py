@@ -59,3 +59,10 @@ class Option:
 
 def no_answer(hint: str = "Choose one of those below.") -> AnswerRefused:
     return AnswerRefused(f"That is not one of the answers. {hint}")
+
+
+def only(typed: Sequence[str]) -> str:
+    """The one value that a browser sent, empty where it sent none."""
+    if len(typed) > 1:
+        raise AnswerRefused("Give one answer here, not several.")
+    return typed[0].strip() if typed else ""

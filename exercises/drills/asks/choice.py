@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
-from exercises.drills.asks.ask import AnswerRefused, Ask, Json, Option, no_answer
+from exercises.drills.asks.ask import AnswerRefused, Ask, Json, Option, no_answer, only
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -20,9 +20,10 @@ class Choice(Ask):
         raise no_answer("Choose one of those below.")
 
     def read(self, typed: Sequence[str]) -> str:
-        if not any(typed):
+        value = only(typed)
+        if not value:
             raise AnswerRefused("Choose one answer. Nothing has been recorded yet.")
-        return self.option(typed[0]).value
+        return self.option(value).value
 
     def in_words(self, answer: Any) -> str:
         return self.option(answer).text

@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
-from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer
+from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer, only
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -22,11 +22,12 @@ class Dial(Ask):
         return len(self.positions) - 1
 
     def read(self, typed: Sequence[str]) -> int:
-        if not any(typed):
+        text = only(typed)
+        if not text:
             raise AnswerRefused("Set the control. Nothing has been recorded yet.")
-        if not (typed[0].isascii() and typed[0].isdigit() and len(typed[0]) < 6):
+        if not (text.isascii() and text.isdigit() and len(text) < 6):
             raise AnswerRefused(f"Give a whole number from 0 to {self.last}.")
-        position = int(typed[0])
+        position = int(text)
         if position > self.last:
             raise AnswerRefused(f"The control goes from 0 to {self.last}.")
         return position

@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
-from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer
+from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer, only
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -20,9 +20,11 @@ class FreeText(Ask):
         return f"{self.least:,} to {self.most:,} characters"
 
     def read(self, typed: Sequence[str]) -> str:
-        text = "\n".join(typed[0].splitlines()).strip() if typed else ""
+        text = "\n".join(only(typed).splitlines())
         if not text:
             raise AnswerRefused("Write an answer. Nothing has been recorded yet.")
+        if "\0" in text:
+            raise AnswerRefused("There is a character in it that can’t be kept. Type it again.")
         if not self.least <= len(text) <= self.most:
             raise AnswerRefused(f"Write {self.limits}; there are {len(text):,}.")
         return text

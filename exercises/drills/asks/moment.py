@@ -2,7 +2,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
-from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer
+from exercises.drills.asks.ask import AnswerRefused, Ask, Json, no_answer, only
 from exercises.tape import Rate, TimecodeError, frame_of, label
 
 
@@ -19,7 +19,7 @@ class Moment(Ask):
     drop: bool = False
 
     def read(self, typed: Sequence[str]) -> int:
-        text = typed[0].strip() if typed else ""
+        text = only(typed)
         if not text:
             raise AnswerRefused("Give a time code. Nothing has been recorded yet.")
         try:

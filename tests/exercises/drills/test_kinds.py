@@ -150,6 +150,16 @@ def test_believer_of_one_belief_is_diagnosed(drill: Kind) -> None:
         assert [verdict.misconceptions for verdict in found] == [(each,) for each in touches]
 
 
+def test_every_misconception_is_revealed_by_some_kind() -> None:
+    left = set(MISCONCEPTIONS)
+    for seed in range(300):
+        left -= {belief for each in KINDS.values() for belief in touched(each.make(seed))}
+        if not left:
+            break
+
+    assert left == set()
+
+
 @EACH_KIND
 def test_right_answer_is_read_back_as_it_was_typed(drill: Kind) -> None:
     for seed in range(12):

@@ -141,6 +141,18 @@ SIGN_IN_FAILURES_PER_ADDRESS = 30
 # Within the same window; a whole classroom may share an address.
 NEW_ACCOUNTS_PER_ADDRESS = 100
 
+# --- E-mail: an extra, off unless EMAIL_URL names a server --------------------------
+
+EMAIL_URL = env.str("EMAIL_URL", default="")
+SENDS_MAIL = bool(EMAIL_URL)
+EMAIL_TIMEOUT = 10
+DEFAULT_FROM_EMAIL = env.str("EMAIL_FROM", default="run-up@localhost")
+MAIL_ENDS = (
+    "You find all of this on Today as well. Take your address out of My account to get no more."
+)
+if SENDS_MAIL:
+    vars().update(env.email_url_config(EMAIL_URL))
+
 # --- Security: follows DEBUG, by way of HTTPS -------------------------------------
 
 SECURE_CSP = {

@@ -15,6 +15,7 @@ from django.utils import timezone
 from course.cohorts import throttle
 from course.cohorts.joining import read_code
 from course.cohorts.models import CODE_LENGTH, Cohort, Person
+from course.letters import write_to
 from exercises.evidence import evidence_of
 from exercises.models import SignOff, Withdrawal
 
@@ -74,9 +75,15 @@ def sign_off(
     try:
         with transaction.atomic():
             made.save(force_insert=True)
+            write_to(learner, f"{made.get_state_display()}, {made.bench}", told(made))
     except IntegrityError:  # the same form, sent before
         return SignOff.objects.get(key=decision.key, instructor=instructor)
     return made
+
+
+def told(made: SignOff) -> str:
+    """A decision, as its learner is told of it."""
+    return f"{made.instructor} has signed on {made.at:%-d %B %Y}: {made.get_state_display()}."
 
 
 def withdraw(
@@ -85,9 +92,11 @@ def withdraw(
     """Say that it counts no more. A second withdrawal changes nothing and gives the first."""
     try:
         with transaction.atomic():
-            return Withdrawal.objects.create(
+            made = Withdrawal.objects.create(
                 sign_off=found, by=instructor, reason=reason, at=now or timezone.now()
             )
+            write_to(found.person, "Your sign-off is withdrawn", f"{instructor} writes: {reason}")
+            return made
     except IntegrityError:
         return Withdrawal.objects.get(sign_off=found)
 

@@ -3,6 +3,7 @@
 from typing import Any
 
 from django import forms
+from django.conf import settings
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
 
@@ -14,6 +15,9 @@ from course.cohorts.fields import (
     TitleField,
 )
 from course.cohorts.models import Person
+
+SENDS_NOTHING = "The site sends nothing."
+WRITES = "The site writes to it when something new is on Today; leave it out for no e-mail."
 
 
 class SignInForm(forms.Form):
@@ -67,7 +71,8 @@ def email_field() -> forms.EmailField:
         required=False,
         max_length=254,
         error_messages=SAID_PLAINLY | {"invalid": "This is not an e-mail address."},
-        help_text="Your instructor can see it. The site sends nothing.",
+        help_text="Your instructor can see it. "
+        + (WRITES if settings.SENDS_MAIL else SENDS_NOTHING),
         widget=forms.EmailInput(attrs={"autocomplete": "email"}),
     )
 

@@ -59,7 +59,11 @@ class Prose:
 
 @dataclass(frozen=True, kw_only=True)
 class Table(Prose):
+    """A table; `label` tells it from the others of the lesson."""
+
     part: ClassVar[str] = "table"
+
+    label: str = "Table"
 
 
 @dataclass(frozen=True, kw_only=True)

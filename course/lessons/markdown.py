@@ -17,6 +17,7 @@ A block that holds other blocks has a longer fence than they have. A heading may
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import get_args
 
 from django.urls import reverse
@@ -58,7 +59,7 @@ class Reader:
         self.terms = Linker(glossary)
         self.links: list[Link] = []
         self._ids: set[str] = set()
-        self._drills = 0
+        self._drills = self._tables = 0
 
     def parts(self, text: str, first_line: int) -> tuple[Part, ...]:
         """The parts of a text that begins on `first_line` of its file."""
@@ -81,8 +82,7 @@ class Reader:
             if token.type == "fence":
                 yield self._fence(token, line)
             else:
-                tokens = self._prepared(tokens, first_line)
-                yield Table(html=_html(tokens), text=_plain(tokens))
+                yield self._table(self._prepared(tokens, first_line))
         if prose:
             yield _prose(prose)
 
@@ -101,6 +101,12 @@ class Reader:
                 return self._box(box, title.strip(), token.content, line)
         known = ", ".join(("tape-map", "drill", "checklist", "local-rules", *BOXES))
         raise LessonProblem(line, f"There is no block “{kind}”; there are {known}.")
+
+    def _table(self, tokens: list[Token]) -> Table:
+        self._tables += 1
+        heads = [_plain([two]) for one, two in pairwise(tokens) if one.type == "th_open"]
+        label = f"Table {self._tables}: {', '.join(filter(None, heads))}"
+        return Table(html=_html(tokens), text=_plain(tokens), label=label)
 
     def _drill(self, source: str, line: int) -> PlacedDrill:
         given = load_toml(source, line + 1)

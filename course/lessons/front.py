@@ -6,7 +6,7 @@ from typing import Any, NamedTuple
 
 from course.lessons.lesson import Claim, Front
 from course.lessons.problems import LessonProblem
-from course.lessons.toml import load_toml
+from course.lessons.toml import Place, load_toml
 
 FENCE = "+++"
 SUMMARY_LINES = 5
@@ -60,24 +60,6 @@ def read_front(toml: str, first_line: int) -> Front:
     )
 
 
-class Place:
-    """Finds the line that a key of the front matter is on."""
-
-    def __init__(self, toml: str, first_line: int) -> None:
-        self.lines = toml.split("\n")
-        self.first_line = first_line
-
-    def line_of(self, pattern: str, occurrence: int = 0) -> int:
-        found = [i for i, line in enumerate(self.lines) if re.match(pattern, line.strip())]
-        return self.first_line + (found[occurrence] if occurrence < len(found) else 0)
-
-    def claim(self, index: int) -> int:
-        return self.line_of(r"\[\[\s*claims\s*\]\]", index)
-
-    def problem(self, key: str, problem: str) -> LessonProblem:
-        return LessonProblem(self.line_of(rf'"?{re.escape(key)}"?\s*='), problem)
-
-
 def _refuse_keys(given: Mapping[str, Any], known: tuple[str, ...], place: Place) -> None:
     for key in given:
         if key not in known:
@@ -105,7 +87,7 @@ def _minutes(value: object, place: Place) -> int:
 def _claims(value: object, place: Place) -> tuple[Claim, ...]:
     if not isinstance(value, list) or not all(isinstance(item, dict) for item in value):
         raise place.problem("claims", "claims are written as [[claims]] tables.")
-    return tuple(_claim(item, place.claim(index)) for index, item in enumerate(value))
+    return tuple(_claim(item, place.table("claims", index)) for index, item in enumerate(value))
 
 
 def _claim(item: dict[str, Any], line: int) -> Claim:

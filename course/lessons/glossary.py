@@ -8,9 +8,8 @@ from typing import Any, Self
 
 from django.utils.text import slugify
 
-from course.lessons.front import Place
 from course.lessons.problems import LessonProblem
-from course.lessons.toml import load_toml
+from course.lessons.toml import Place, load_toml
 
 FILE = "glossary.toml"
 KEYS = {

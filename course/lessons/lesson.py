@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from typing import Any, ClassVar, Literal
 
 from course.lessons.blocks.checklist import Checklist
+from course.lessons.blocks.figure import Figure
 from course.lessons.placeholders import fill
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
@@ -144,7 +145,7 @@ class LocalRules:
         return [self.section.title]
 
 
-Part = Prose | Table | Diagram | PlacedDrill | LocalRules | Checklist | Box
+Part = Prose | Table | Diagram | Figure | PlacedDrill | LocalRules | Checklist | Box
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -218,6 +219,18 @@ class Lesson:
 
     def checklists(self) -> list[Checklist]:
         return [part for part in self.all_parts() if isinstance(part, Checklist)]
+
+    def figures(self, part: str) -> dict[str, Any]:
+        """The blocks of one kind that show something, or let it be heard, by name."""
+        parts = self.all_parts()
+        return {each.name: each for each in parts if isinstance(each, Figure) and each.part == part}
+
+    def places(self) -> set[str]:
+        """All that a link can lead to within the lesson."""
+        blocks = (
+            part for part in self.all_parts() if not isinstance(part, Prose | Box | LocalRules)
+        )
+        return {*(section.id for section in self.sections), *(block.id for block in blocks)}
 
     def diagrams(self) -> dict[str, Diagram]:
         return {part.name: part for part in self.all_parts() if isinstance(part, Diagram)}

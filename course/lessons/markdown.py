@@ -1,13 +1,12 @@
 """The text of a lesson: Markdown, and fenced blocks for what Markdown hasn't.
 
-A fenced block's first word says what it is:
+A fenced block's first word says what it is. Those of `blocks.register` are written as TOML. Beside
+them there are
 
-    tape-map     a diagram, written as a session document (see `diagrams`)
     drill        a place where a drill can be answered (TOML: slug, lead)
     example      a worked example; Markdown, blocks allowed; the title follows the word
     goes-wrong   what goes wrong, the same way
     caution      where work can hurt someone, the same way
-    checklist    lines to tick on paper (TOML; see `blocks.checklist`)
     local-rules  the rules of the reader's workshop, and whom to ask; the block is empty
 
 A block that holds other blocks has a longer fence than they have. A heading may end in
@@ -22,16 +21,13 @@ from typing import get_args
 
 from django.urls import reverse
 from django.utils.text import slugify
-from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
-from course.lessons.blocks.checklist import Checklist, read_checklist
-from course.lessons.diagrams import read_diagram
+from course.lessons.blocks.register import BLOCKS, read_block
 from course.lessons.glossary import NO_GLOSSARY, Glossary
 from course.lessons.lesson import (
     Box,
     BoxKind,
-    Diagram,
     Link,
     LocalRules,
     Part,
@@ -41,11 +37,11 @@ from course.lessons.lesson import (
     Table,
 )
 from course.lessons.problems import LessonProblem
+from course.lessons.rendered import grouped, html, plain
 from course.lessons.terms import SCHEME, Linker
 from course.lessons.toml import load_toml
 from exercises.drills.register import KINDS
 
-MARKDOWN = MarkdownIt("commonmark", {"html": False}).enable("table")
 BOXES: tuple[BoxKind, ...] = get_args(BoxKind)
 NAMED_HEADING = re.compile(r"(?P<title>.*\S)\s*\{#(?P<id>[a-z0-9-]+)\}")
 LESSON_LINK = re.compile(r"lesson:(?P<slug>[a-z0-9-]+)(#(?P<section>[a-z0-9-]+))?")
@@ -67,7 +63,7 @@ class Reader:
 
     def _parts(self, text: str, first_line: int) -> Iterator[Part]:
         prose: list[Token] = []
-        for tokens in _blocks(MARKDOWN.parse(text)):
+        for tokens in grouped(text):
             token = tokens[0]
             line = first_line + (token.map[0] if token.map else 0)
             if prose and token.tag == "h2":
@@ -88,25 +84,23 @@ class Reader:
 
     def _fence(self, token: Token, line: int) -> Part:
         kind, _, title = token.info.strip().partition(" ")
-        if kind == "tape-map":
-            return self._diagram(token.content, line)
+        if kind in BLOCKS:
+            return self._block(kind, token.content, line)
         if kind == "drill":
             return self._drill(token.content, line)
-        if kind == "checklist":
-            return self._checklist(token.content, line)
         if kind == "local-rules":
             return LocalRules(section=self._section("Rules of your workshop", 3, line))
         for box in BOXES:
             if kind == box:
                 return self._box(box, title.strip(), token.content, line)
-        known = ", ".join(("tape-map", "drill", "checklist", "local-rules", *BOXES))
+        known = ", ".join((*BLOCKS, "drill", "local-rules", *BOXES))
         raise LessonProblem(line, f"There is no block “{kind}”; there are {known}.")
 
     def _table(self, tokens: list[Token]) -> Table:
         self._tables += 1
-        heads = [_plain([two]) for one, two in pairwise(tokens) if one.type == "th_open"]
+        heads = [plain([two]) for one, two in pairwise(tokens) if one.type == "th_open"]
         label = f"Table {self._tables}: {', '.join(filter(None, heads))}"
-        return Table(html=_html(tokens), text=_plain(tokens), label=label)
+        return Table(html=html(tokens), text=plain(tokens), label=label)
 
     def _drill(self, source: str, line: int) -> PlacedDrill:
         given = load_toml(source, line + 1)
@@ -118,15 +112,10 @@ class Reader:
         self._drills += 1
         return PlacedDrill(number=self._drills, slug=slug, title=KINDS[slug].title, lead=lead)
 
-    def _diagram(self, source: str, line: int) -> Diagram:
-        diagram = read_diagram(source, line)
-        self._claim_id(diagram.id, line)
-        return diagram
-
-    def _checklist(self, source: str, line: int) -> Checklist:
-        checklist = read_checklist(source, line)
-        self._claim_id(checklist.id, line)
-        return checklist
+    def _block(self, kind: str, source: str, line: int) -> Part:
+        block = read_block(kind, source, line)
+        self._claim_id(block.id, line)
+        return block
 
     def _box(self, kind: BoxKind, title: str, source: str, line: int) -> Box:
         if not title:
@@ -198,30 +187,6 @@ def lesson_url(slug: str, section: str = "") -> str:
     return reverse("lesson", args=[slug]) + (f"#{section}" if section else "")
 
 
-def _blocks(tokens: Sequence[Token]) -> Iterator[list[Token]]:
-    """Tokens in groups, one for each block at the outermost level."""
-    group: list[Token] = []
-    for token in tokens:
-        group.append(token)
-        if token.level == 0 and token.nesting <= 0:
-            yield group
-            group = []
-
-
 def _prose(tokens: Sequence[Token]) -> Prose:
     section = str(tokens[0].attrGet("id") or "")
-    return Prose(html=_html(tokens), text=_plain(tokens), section=section)
-
-
-def _html(tokens: Sequence[Token]) -> str:
-    html: str = MARKDOWN.renderer.render(tokens, MARKDOWN.options, {})
-    return html
-
-
-def _plain(tokens: Sequence[Token]) -> str:
-    """What is read aloud, a paragraph, heading, cell or list item a line."""
-    return "\n".join(
-        "".join(" " if child.type == "softbreak" else child.content for child in token.children)
-        for token in tokens
-        if token.children
-    )
+    return Prose(html=html(tokens), text=plain(tokens), section=section)

@@ -20,6 +20,7 @@ from course.lessons.lesson import Front, Lesson
 from course.lessons.markdown import Reader, lesson_url
 from course.lessons.placeholders import filled, refuse_unknown
 from course.lessons.problems import LessonProblem, Problem
+from course.lessons.toml import Place
 from exercises.drills.bench_figures import BenchFigures
 from exercises.drills.register import KINDS
 
@@ -160,7 +161,7 @@ def read_lesson(path: Path, glossary: Glossary = NO_GLOSSARY) -> Lesson:
 
 
 def _refuse_name(path: Path, given: Front, parted: front.Split) -> None:
-    place = front.Place(parted.toml, parted.toml_line)
+    place = Place(parted.toml, parted.toml_line)
     name = FILE_NAME.fullmatch(path.name)
     if name is None or name["slug"] != given.slug:
         raise place.problem("slug", f"A lesson with this slug is in a file NN-{given.slug}.md.")
@@ -188,12 +189,12 @@ def _is_figure(expect: object) -> bool:
 
 
 def _broken_links(lessons: dict[Path, Lesson]) -> Iterator[Problem]:
-    sections = {lesson.slug: {each.id for each in lesson.sections} for lesson in lessons.values()}
+    places = {lesson.slug: lesson.places() for lesson in lessons.values()}
     for path, lesson in lessons.items():
         for link in lesson.links:
-            if link.slug not in sections:
+            if link.slug not in places:
                 yield Problem(str(path), link.line, f"There is no lesson “{link.slug}”.")
-            elif link.section and link.section not in sections[link.slug]:
+            elif link.section and link.section not in places[link.slug]:
                 yield Problem(str(path), link.line, f"“{link.slug}” has no place “{link.section}”.")
 
 

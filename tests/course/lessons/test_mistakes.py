@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from django.core.checks.registry import registry
 
+from course.lessons.blocks.register import BLOCKS
 from course.lessons.checks import check_folder, check_lessons
 from course.lessons.problems import Problem
 from course.lessons.shelf import CONTENT
@@ -193,7 +194,7 @@ MISTAKES = [
         "```tape-map",
         "```tapemap",
         line_of("```tape-map"),
-        "There is no block “tapemap”; there are tape-map, drill, checklist, local-rules, "
+        f"There is no block “tapemap”; there are {', '.join(BLOCKS)}, drill, local-rules, "
         "example, goes-wrong, caution.",
         id="unknown block",
     ),

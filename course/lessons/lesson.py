@@ -225,6 +225,14 @@ class Lesson:
         parts = self.all_parts()
         return {each.name: each for each in parts if isinstance(each, Figure) and each.part == part}
 
+    def seen(self) -> list[Part]:
+        """What counts as a diagram."""
+        return [
+            part
+            for part in self.all_parts()
+            if isinstance(part, Diagram) or (isinstance(part, Figure) and part.is_seen)
+        ]
+
     def places(self) -> set[str]:
         """All that a link can lead to within the lesson."""
         blocks = (

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
+from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
@@ -23,6 +24,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         misconceptions=beliefs,
         feedback={
             "parts": parts,
+            "credit": counted(rights, len(parts)),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "happened": key["happened"],
             "pictures": [*key["afterwards"], *_chosen(question, answer["fault"])],

@@ -1,10 +1,11 @@
 """How the position of a control is judged, with what else is asked, and what is shown then."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from statistics import mean
 from typing import Any
 
 from exercises.drills.asks import Dial, Json
+from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.knobs.aim import Aim
 from exercises.drills.knobs.copy import Copy
@@ -33,6 +34,7 @@ def graded(question: Question, answer: Mapping[str, Any], making: Json) -> Verdi
         misconceptions=beliefs,
         feedback={
             "choices": choices,
+            "credit": credit(aim.score(position), choices),
             **settings(question, position),
             "remark": "" if near or beliefs else turned(question, position),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
@@ -40,6 +42,17 @@ def graded(question: Question, answer: Mapping[str, Any], making: Json) -> Verdi
             "rule": question.key["rule"],
         },
     )
+
+
+def credit(setting: int, choices: Sequence[Json]) -> str:
+    """Why the score is what it is; empty where the setting alone counts, all of it or nothing."""
+    found = []
+    if 0 < setting < 100:
+        found.append(f"The setting is outside the band, but not by far: it counts {setting} %.")
+    if choices:
+        rights = sum([setting == 100, *(choice["is_right"] for choice in choices)])
+        found.append(counted(rights, 1 + len(choices)))
+    return " ".join(found)
 
 
 def dial_of(question: Question) -> Dial:

@@ -44,7 +44,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         score=0 if left else TOO_MANY if len(rows) > best else 100,
         misconceptions=beliefs,
         feedback={
-            "reason": _reason(left, len(rows), best),
+            "credit": _reason(left, len(rows), best),
             "chosen": chosen["recordings"],
             "right": right["recordings"],
             "left": [] if not left else told(repair, left),

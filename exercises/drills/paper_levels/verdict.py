@@ -21,6 +21,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         misconceptions=beliefs,
         feedback={
             "parts": parts,
+            "credit": "Each of the two answers counts for half." if len(parts) > 1 else "",
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "rule": question.key["rule"],
         },

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
+from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.spot_described.answers import LEAVE
 from exercises.mastery.misconceptions import MISCONCEPTIONS
@@ -28,6 +29,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         feedback={
             **told,
             "parts": parts,
+            "credit": counted(rights, len(parts)),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "mends": _mends(told, answer["mend"], question.right["mend"]),
             "rule": question.key["rule"],

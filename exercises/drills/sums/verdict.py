@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import Json, Moment
+from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.telling_apart import explained
 from exercises.mastery.misconceptions import MISCONCEPTIONS
@@ -21,7 +22,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         feedback={
             "parts": parts,
             "note": question.key["note"],
-            "credit": f"{rights} of {len(parts)} results are right." if len(parts) > 1 else "",
+            "credit": counted(rights, len(parts), "results"),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "rule": question.key["rule"],
         },

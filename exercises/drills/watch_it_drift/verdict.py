@@ -26,6 +26,9 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         feedback={
             "settings": list(looks(question, chosen, right)),
             "verdict": said(right),
+            "credit": "A step beside the right one counts for half."
+            if score(chosen, right) == BESIDE
+            else "",
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "happened": copy.sentences() or ["The copy has no fault."],
             "map": copy.map(),

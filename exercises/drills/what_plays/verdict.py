@@ -5,6 +5,7 @@ from typing import Any, cast
 
 from exercises.drills import telling_apart
 from exercises.drills.asks import Json, Table
+from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
@@ -24,7 +25,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         score=100 * rights // len(rows),
         misconceptions=beliefs,
         feedback={
-            "reason": f"{rights} of {len(rows)} stretches right.",
+            "credit": counted(rights, len(rows), "stretches"),
             "rows": rows,
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "expected": told["expected"].get(beliefs[0]) if len(beliefs) == 1 else None,

@@ -27,7 +27,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         score=round(100 * (counted / len(rows) + noise + again) / 3),
         misconceptions=beliefs,
         feedback={
-            "reason": f"{counted} of {len(rows)} generations right; each of the three answers "
+            "credit": f"{counted} of {len(rows)} generations right; each of the three answers "
             "counts for a third.",
             "rows": rows,
             "parts": [

@@ -161,6 +161,17 @@ def test_every_misconception_is_revealed_by_some_kind() -> None:
 
 
 @EACH_KIND
+def test_partial_credit_is_told_in_words(drill: Kind) -> None:
+    for seed in range(30):
+        question = drill.make(seed)
+        for number in range(8):
+            verdict = drill.grade(question, nth_answer(question, 7 * seed + number))
+
+            if 0 < verdict.score < 100:
+                assert verdict.feedback["credit"].endswith(".")
+
+
+@EACH_KIND
 def test_right_answer_is_read_back_as_it_was_typed(drill: Kind) -> None:
     for seed in range(12):
         question = drill.make(seed)

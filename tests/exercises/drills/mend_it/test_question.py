@@ -139,7 +139,7 @@ def test_too_many_recordings_of_somebody_who_expects_a_push_show_it() -> None:
     verdict = MEND_IT.grade(question, believed(question, {"insert-pushes-along"}))
 
     assert (verdict.score, verdict.misconceptions) == (75, ("insert-pushes-along",))
-    assert verdict.feedback["reason"] == "The film is mended, with 3 recordings; 1 would do."
+    assert verdict.feedback["credit"] == "The film is mended, with 3 recordings; 1 would do."
 
 
 def test_tape_that_was_expected_stands_beside_the_tape_as_it_is() -> None:
@@ -186,7 +186,7 @@ def test_one_recording_too_many_is_partly_right() -> None:
     verdict = MEND_IT.grade(question, {"recordings": rows})
 
     assert (verdict.right, verdict.score) == (False, 75)
-    assert verdict.feedback["reason"] == "The film is mended, with 2 recordings; 1 would do."
+    assert verdict.feedback["credit"] == "The film is mended, with 2 recordings; 1 would do."
 
 
 @pytest.mark.parametrize(

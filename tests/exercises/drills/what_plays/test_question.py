@@ -170,7 +170,9 @@ def test_one_wrong_stretch_costs_its_share() -> None:
     verdict = WHAT_PLAYS.grade(question, {"plays": rows})
 
     assert (verdict.right, verdict.score) == (False, 100 * (len(rows) - 1) // len(rows))
-    assert verdict.feedback["reason"] == f"{len(rows) - 1} of {len(rows)} stretches right."
+    assert verdict.feedback["credit"] == (
+        f"{len(rows) - 1} of {len(rows)} stretches right; each counts as much as another."
+    )
     assert verdict.misconceptions == ()
 
 

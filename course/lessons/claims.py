@@ -33,6 +33,7 @@ CHECKS: dict[str, Check] = {
     "faults-by": drawn.faults_by,
     "faults-from": levelled.faults_from,
     "first-edit-in": plans.first_edit_in,
+    "frames-in": figures.frames_in,
     "generation-at": drawn.generation_at,
     "hidden-edge": adjusted.hidden_edge,
     "hole-length": drawn.hole_length,

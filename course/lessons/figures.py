@@ -16,6 +16,11 @@ def duration(frames: int, rate: Rate) -> str:
     )
 
 
+def frames_in(lesson: Lesson, *, milliseconds: int, rate: str) -> Answer:
+    """How many frames a stretch of time lasts, to the nearest: “5 frames”."""
+    return f"{round(milliseconds * Rate(rate).fraction / 1000)} frames"
+
+
 def bench_figure(lesson: Lesson, *, figure: str, rate: str) -> Answer:
     """A default of the bench: lock, relock or erase_gap."""
     bench = Bench.default(Rate(rate))

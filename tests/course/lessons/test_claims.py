@@ -56,6 +56,8 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("faults-from", {**ONE, "kind": "flat-picture"}, 0),
         ("faults-from", {**AFTER, "kind": "flat-picture"}, 1),
         ("first-edit-in", {**AFTER, "source": "B", "take": 0}, "00:00:05:00"),
+        # 29.97 frames a second (SMPTE ST 12-1): 200 ms are 5.99 frames.
+        ("frames-in", {"milliseconds": 200, "rate": "29.97"}, "6 frames"),
         ("generation-at", {**AFTER, "track": "picture", "frame": 260}, 2),
         ("generation-at", {**AFTER, "track": "picture", "frame": 310}, 3),
         ("generation-at", {**AFTER, "track": "picture", "frame": 900}, 0),

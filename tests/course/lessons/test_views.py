@@ -9,7 +9,8 @@ from django.test import Client
 from django.urls import reverse
 from pytest_django import DjangoAssertNumQueries
 
-from course.cohorts.models import Person
+from course.cohorts.benches import usual_bench
+from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
 
 ClientOf = Callable[[Person], Client]
@@ -80,6 +81,28 @@ def test_list_says_what_each_lesson_teaches(client: Client) -> None:
         assert f'<a href="/lessons/{lesson.slug}/">{lesson.title}</a>' in html
         assert all(ability in html for ability in lesson.front.outcome)
         assert " · ".join(drill.title for drill in lesson.drills) in html
+
+
+def plain(html: str) -> str:
+    return " ".join(re.sub("<[^>]+>", "", html).split())
+
+
+def test_lesson_has_the_figures_of_the_readers_bench(
+    client_of: ClientOf, client: Client, mina: Person, harbour: Cohort
+) -> None:
+    bench = usual_bench()
+    bench.name, bench.pre_roll, bench.lock = "Bench 2", 7, 150
+    bench.save()
+    harbour.bench = bench
+    harbour.save()
+    page = reverse("lesson", args=["what-is-on-the-tape"])
+
+    own, usual = plain(html_of(client_of(mina), page)), plain(html_of(client, page))
+
+    assert "for Bench 2, count on 6 seconds." in own
+    assert "The bench’s figures in this lesson are those of Bench 2." in own
+    assert "for your bench, count on 5 seconds." in usual
+    assert "are the usual ones, by common practice. Ask for those of your own bench." in usual
 
 
 def test_unknown_lesson_is_not_found(client: Client, db: None) -> None:

@@ -70,7 +70,8 @@ def filled(value: Value, figures: BenchFigures) -> Value:
     if isinstance(value, str):
         result = fill(value, figures)
     elif isinstance(value, tuple | list):
-        result = type(value)(filled(each, figures) for each in value)
+        make = getattr(type(value), "_make", type(value))  # of a named tuple, or of any other
+        result = make(filled(each, figures) for each in value)
     elif isinstance(value, dict):
         result = {key: filled(each, figures) for key, each in value.items()}
     elif is_dataclass(value) and type(value).__module__.startswith("course.lessons."):

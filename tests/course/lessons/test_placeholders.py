@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from django.template.loader import render_to_string
 
+from course.lessons.blocks.signal_path import Link
 from course.lessons.lesson import LocalRules
 from course.lessons.markdown import Reader
 from course.lessons.placeholders import WORDS, fill, fill_html, filled
@@ -125,3 +126,9 @@ def test_stranger_is_told_to_ask_for_the_rules() -> None:
 
     assert "Your workshop has rules of its own." in html
     assert "Who to ask: your instructor." in html
+
+
+def test_named_tuples_are_filled_as_what_they_are() -> None:
+    link = Link("player", "recorder", "picture", "at {bench:name}")
+
+    assert filled((link,), OWN) == (Link("player", "recorder", "picture", "at Bench <2>"),)

@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING, Self
 
+from django.conf import settings
 from django.db import models
 
 from exercises.drills.bench_figures import BenchFigures
@@ -15,8 +16,9 @@ if TYPE_CHECKING:
 
 class BenchQuerySet(models.QuerySet["Bench"]):
     def of_instructor(self, person: "Person") -> Self:
-        """Those that a cohort taught by the person works at."""
-        return self.filter(cohorts__instructors=person).distinct()
+        """Those that a cohort taught by the person works at, and those that they described."""
+        own = models.Q(cohorts__instructors=person) | models.Q(made_by=person)
+        return self.filter(own).distinct()
 
 
 class Bench(models.Model):
@@ -37,6 +39,9 @@ class Bench(models.Model):
     meters = models.JSONField(default=list)
     local_rules = models.TextField(blank=True)
     who_to_ask = models.CharField(max_length=200, blank=True)
+    made_by = models.ForeignKey(
+        settings.AUTH_USER_MODEL, models.SET_NULL, null=True, related_name="benches"
+    )
 
     objects = BenchQuerySet.as_manager()
 

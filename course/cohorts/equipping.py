@@ -34,7 +34,7 @@ def set_figures(instructor: Person, cohort: Cohort, figures: dict[str, Any]) -> 
     with transaction.atomic():
         locked = Cohort.objects.select_for_update().get(pk=cohort.pk)
         if locked.bench is None:
-            bench = Bench.objects.create(**figures)
+            bench = Bench.objects.create(**figures, made_by=instructor)
             own = Cohort.objects.taught_by(instructor).filter(bench=None)
             Cohort.objects.filter(pk__in=list(own.values_list("pk", flat=True))).update(bench=bench)
             return bench

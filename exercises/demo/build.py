@@ -50,7 +50,7 @@ def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -
 
 def make_cohorts(instructor: Person, until: datetime) -> list[Cohort]:
     begun = until - timedelta(days=28)
-    bench = Bench.objects.create(**BENCH)
+    bench = Bench.objects.create(**BENCH, made_by=instructor)
     cohorts = [Cohort.objects.create(name=name, started_at=begun, bench=bench) for name in COHORTS]
     for cohort in cohorts:
         cohort.instructors.add(instructor)

@@ -1,17 +1,20 @@
 """The figures of a bench: set once by an instructor, used by the learners of their cohorts."""
 
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from datetime import timedelta
+from threading import Barrier
 from typing import Any
 
 import pytest
+from django.db import connection
 from django.test import Client
 from django.urls import reverse
 from django.utils import timezone
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.benches import Bench, usual_bench
-from course.cohorts.equipping import bench_of
+from course.cohorts.equipping import bench_of, set_figures
 from course.cohorts.joining import start_cohort
 from course.cohorts.models import Cohort, Membership, Person
 from exercises.drills.bench_figures import BenchFigures
@@ -197,3 +200,28 @@ def test_cohort_can_not_move_to_somebody_elses_bench(
     slipway.refresh_from_db()
     assert slipway.bench is None
     assert notices(page) == ["You look after no such bench. Choose one of the list."]
+
+
+def test_bench_that_no_cohort_works_at_stays_with_who_described_it(
+    ines: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    client = client_of(ines)
+    client.post(reverse("bench-figures", args=[harbour.pk]), sent())
+    client.post(reverse("bench-choice", args=[harbour.pk]), {"bench": ""})
+
+    assert [bench.name for bench in Bench.objects.of_instructor(ines)] == ["Bench 2"]
+
+
+@pytest.mark.django_db(transaction=True)
+def test_figures_sent_at_the_same_moment_make_one_bench(ines: Person, harbour: Cohort) -> None:
+    start = Barrier(4)
+
+    def one(_: int) -> None:
+        start.wait()
+        set_figures(ines, harbour, FIGURES)
+        connection.close()
+
+    with ThreadPoolExecutor(4) as pool:
+        list(pool.map(one, range(4)))
+
+    assert Bench.objects.count() == 1

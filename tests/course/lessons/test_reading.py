@@ -2,9 +2,12 @@
 
 import re
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime
+from threading import Barrier
 
 import pytest
+from django.db import connection
 from django.test import Client
 from django.urls import reverse
 
@@ -141,3 +144,21 @@ def test_reading_goes_with_the_person(mina: Person) -> None:
     mina.delete()
 
     assert Reading.objects.count() == 0
+
+
+@pytest.mark.django_db(transaction=True)
+def test_told_at_the_same_moment_is_kept_once(mina: Person) -> None:
+    start = Barrier(4)
+
+    def one(number: int) -> None:
+        start.wait()
+        if number % 2:
+            finish(mina, LESSON)
+        else:
+            reach(mina, LESSON, SECOND)
+        connection.close()
+
+    with ThreadPoolExecutor(4) as pool:
+        list(pool.map(one, range(4)))
+
+    assert [reading.done for reading in Reading.objects.all()] == [True]

@@ -4,7 +4,7 @@ Everything here is pure: no request, no database. Questions and verdicts turn in
 JSON-able dicts, because they are stored with the attempt and never made again.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Self
 
@@ -89,6 +89,9 @@ class Kind:
     Raise `revision` when the same seed would give another question or verdict. `skills`
     are those that its questions practise. `template` is the page's middle: it defines the
     partials `question` and `feedback`. `feedback["rule"]` names a rule's place in a lesson.
+
+    `candidates` are what a seed draws, one after the other; None where it makes no question
+    with one right answer, or two beliefs would answer alike.
     """
 
     slug: str
@@ -98,5 +101,9 @@ class Kind:
     lesson: str
     revision: int
     template: str
-    make: Callable[[int], Question]
+    candidates: Callable[[int], Iterator[Question | None]]
     grade: Callable[[Question, Mapping[str, Any]], Verdict]
+
+    def make(self, seed: int) -> Question:
+        """The first question that the seed draws."""
+        return next(question for question in self.candidates(seed) if question)

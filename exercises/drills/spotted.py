@@ -1,11 +1,10 @@
 """How a fault that was spotted by eye or ear is judged, and what is shown then."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
-from exercises.drills.asks import Json
-from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
+from exercises.drills.parts import counted, parts
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
@@ -14,17 +13,17 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
 
     Raises AnswerRefused for an answer that isn't one of the options.
     """
-    parts = list(_parts(question, answer))
-    rights = sum(part["is_right"] for part in parts)
+    found = list(parts(question, answer))
+    rights = sum(part["is_right"] for part in found)
     beliefs = question.revealed(answer)
     key = question.key
     return Verdict(
-        right=rights == len(parts),
-        score=round(100 * rights / len(parts)),
+        right=rights == len(found),
+        score=round(100 * rights / len(found)),
         misconceptions=beliefs,
         feedback={
-            "parts": parts,
-            "credit": counted(rights, len(parts)),
+            "parts": found,
+            "credit": counted(rights, len(found)),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "happened": key["happened"],
             "pictures": [*key["afterwards"], *_chosen(question, answer["fault"])],
@@ -33,17 +32,6 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "rule": key["rule"],
         },
     )
-
-
-def _parts(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
-    chosen, right = question.checked(answer), question.checked(question.right)
-    for ask in question.asks:
-        yield {
-            "legend": ask.legend,
-            "chosen": chosen[ask.name],
-            "right": right[ask.name],
-            "is_right": answer[ask.name] == question.right[ask.name],
-        }
 
 
 def _chosen(question: Question, fault: str) -> list[int]:

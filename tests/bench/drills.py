@@ -10,30 +10,13 @@ import json
 import sys
 import time
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
-from exercises.drills.can_this_bench.question import candidates as effects
-from exercises.drills.care.question import candidates as care
-from exercises.drills.choose_mode.question import candidates as modes
-from exercises.drills.enough_run_up.question import candidates as logs
-from exercises.drills.kind import Question
-from exercises.drills.mend_it.question import candidates as mends
-from exercises.drills.paper_levels.question import candidates as levels
-from exercises.drills.put_in_order.question import candidates as orders
-from exercises.drills.set_picture_level.question import candidates as whites
-from exercises.drills.set_skew.question import candidates as skews
-from exercises.drills.set_sound_level.question import candidates as gains
-from exercises.drills.set_tracking.question import candidates as trackings
-from exercises.drills.spot_by_ear.question import candidates as heard
-from exercises.drills.spot_by_eye.question import candidates as seen
-from exercises.drills.spot_described.question import candidates as faults
-from exercises.drills.sums.question import candidates as sums
-from exercises.drills.watch_it_drift.question import candidates as drifts
-from exercises.drills.what_plays.question import candidates as plays
-from exercises.drills.which_generation.question import candidates as generations
+from exercises.drills.kind import Kind, Question
+from exercises.drills.register import KINDS
 
 SEEDS = 10_000
 ALIKE = 2  # characters: options that differ by less look alike
@@ -41,26 +24,6 @@ TITLES = {
     "longest": "longest is right, %",
     "shortest": "shortest is right, %",
     "chance": "by chance, %",
-}
-KINDS: dict[str, Callable[[int], Iterator[Question | None]]] = {
-    "choose-the-mode": modes,
-    "spot-the-bad-edit": faults,
-    "put-in-order": orders,
-    "care-and-safety": care,
-    "can-this-bench": effects,
-    "levels-on-paper": levels,
-    "sums-on-the-clock": sums,
-    "spot-by-eye": seen,
-    "spot-by-ear": heard,
-    "set-tracking": trackings,
-    "set-skew": skews,
-    "set-picture-level": whites,
-    "set-sound-level": gains,
-    "watch-it-drift": drifts,
-    "what-will-play": plays,
-    "which-generation": generations,
-    "enough-run-up": logs,
-    "mend-it": mends,
 }
 
 
@@ -158,12 +121,12 @@ def percent(count: float, asked: int) -> float:
     return round(100 * count / asked, 1)
 
 
-def tally(candidates: Callable[[int], Iterator[Question | None]]) -> Tally:
+def tally(kind: Kind) -> Tally:
     found = Tally()
     for seed in range(SEEDS):
         began = time.process_time()
         drawn = 0
-        for question in candidates(seed):
+        for question in kind.candidates(seed):
             drawn += 1
             if question:
                 break
@@ -192,8 +155,8 @@ def spread(part: object) -> str:
 
 def main() -> None:
     figures = {}
-    for slug, candidates in KINDS.items():
-        figures[slug] = tally(candidates).figures()
+    for slug, kind in KINDS.items():
+        figures[slug] = tally(kind).figures()
         print(slug, *told(figures[slug]), "", sep="\n")
         sys.stdout.flush()
     print(json.dumps(figures))

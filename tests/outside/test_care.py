@@ -9,13 +9,12 @@ from typing import Any
 
 import pytest
 
-from exercises.drills.care import people
+from exercises.drills.care import CARE, people
 from exercises.drills.care.climate import FASTEST, KEEPING, OPERATING, STORING
-from exercises.drills.care.question import make
 from exercises.drills.care.tapes import NEAREST
 from exercises.drills.kind import Question
 
-QUESTIONS = [make(seed) for seed in range(600)]
+QUESTIONS = [CARE.make(seed) for seed in range(600)]
 
 
 def asked(situation: str) -> list[Question]:

@@ -9,7 +9,7 @@ import re
 
 import pytest
 
-from exercises.drills.paper_levels.question import make
+from exercises.drills.paper_levels import PAPER_LEVELS
 
 LINE_UP = 1.2277  # V
 END = LINE_UP * 10 ** (3 / 20)
@@ -25,7 +25,7 @@ def reading(text: str) -> int:
 
 @pytest.mark.parametrize("seed", range(200))
 def test_turn_brings_the_level_to_its_standard(seed: int) -> None:
-    question = make(seed)
+    question = PAPER_LEVELS.make(seed)
     shown = reading(question.shown["facts"][1][1])
     turn = question.right["turn"]
 
@@ -40,7 +40,7 @@ def test_turn_brings_the_level_to_its_standard(seed: int) -> None:
 
 
 def test_whoever_takes_hotter_for_safer_goes_to_the_end_of_the_scale() -> None:
-    tones = [make(seed) for seed in range(400)]
+    tones = [PAPER_LEVELS.make(seed) for seed in range(400)]
     tone = next(each for each in tones if each.situation.startswith("tone"))
     (_, _), (held, hot) = tone.key["believed"]
     shown = reading(tone.shown["facts"][1][1])

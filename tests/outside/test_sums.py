@@ -4,7 +4,7 @@ import pytest
 from opentimelineio.opentime import RationalTime, from_timecode, to_timecode
 
 from exercises.drills.asks import Moment
-from exercises.drills.sums.question import make
+from exercises.drills.sums import SUMS
 
 RATES = {"29.97": 30000 / 1001, "25": 25}
 
@@ -20,7 +20,7 @@ def added(ask: Moment, lines: list[dict[str, str]]) -> str:
 
 @pytest.mark.parametrize("seed", range(300))
 def test_working_comes_to_the_result(seed: int) -> None:
-    question = make(seed)
+    question = SUMS.make(seed)
     moments = [ask for ask in question.asks if isinstance(ask, Moment)]
 
     for ask in moments:

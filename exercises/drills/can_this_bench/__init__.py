@@ -1,6 +1,6 @@
 """Can this bench do it? What two machines can do, how, or what to propose instead."""
 
-from exercises.drills.can_this_bench.question import make
+from exercises.drills.can_this_bench.question import candidates
 from exercises.drills.can_this_bench.verdict import grade
 from exercises.drills.kind import Kind
 
@@ -19,6 +19,6 @@ CAN_THIS_BENCH = Kind(
     lesson="what-this-bench-cannot-do",
     revision=2,
     template="drills/reply.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -1,6 +1,6 @@
 """Care and safety: people first, then machines and tape."""
 
-from exercises.drills.care.question import make
+from exercises.drills.care.question import candidates
 from exercises.drills.care.verdict import grade
 from exercises.drills.kind import Kind
 
@@ -12,6 +12,6 @@ CARE = Kind(
     lesson="finishing",
     revision=2,
     template="drills/reply.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -27,5 +27,9 @@ class Case:
     caution: str = LOCAL
     held: Mapping[str, str] = field(default_factory=dict)
 
+    def whys(self) -> dict[str, str]:
+        """What is to be said of each answer."""
+        return {self.right: self.because, **self.wrong}
+
     def texts(self) -> list[str]:
         return [self.right, *self.wrong]

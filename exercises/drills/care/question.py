@@ -30,10 +30,6 @@ SITUATIONS: tuple[Callable[[Scene], Case], ...] = (
 )
 
 
-def make(seed: int) -> Question:
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two answers are the same."""
     draw = Draw(seed)
@@ -56,8 +52,7 @@ def question(situation: Callable[[Scene], Case], scene: Scene) -> Question | Non
         right={"reply": letters[case.right]},
         reveals={"reply": {letters[text]: [belief] for text, belief in case.held.items()}},
         key={
-            "whys": {letters[text]: why for text, why in case.wrong.items()},
-            "because": case.because,
+            "whys": {letters[text]: why for text, why in case.whys().items()},
             "caution": case.caution,
             "source": case.source,
             "rule": asdict(case.rule),

@@ -1,6 +1,6 @@
 """Choose the mode: which recording makes a wanted change, if any does?"""
 
-from exercises.drills.choose_mode.question import make
+from exercises.drills.choose_mode.question import candidates
 from exercises.drills.choose_mode.verdict import grade
 from exercises.drills.kind import Kind
 
@@ -18,6 +18,6 @@ CHOOSE_MODE = Kind(
     lesson="assemble-and-insert",
     revision=2,
     template="drills/choose_mode.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -17,11 +17,6 @@ from exercises.tape import tape_map
 MARGIN = 20  # seconds of tape that a map shows on either side of the edit
 
 
-def make(seed: int) -> Question:
-    """The first scenario drawn from the seed that has one right answer."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where more than one answer is right."""
     draw = Draw(seed)

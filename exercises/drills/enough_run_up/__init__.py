@@ -1,6 +1,6 @@
 """Enough run-up? A shot log, and which of its shots can't be edited as they stand there."""
 
-from exercises.drills.enough_run_up.question import make
+from exercises.drills.enough_run_up.question import candidates
 from exercises.drills.enough_run_up.verdict import grade
 from exercises.drills.kind import Kind
 
@@ -12,6 +12,6 @@ ENOUGH_RUN_UP = Kind(
     lesson="run-up",
     revision=2,
     template="drills/enough_run_up.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -16,11 +16,6 @@ from exercises.drills.scene import Scene, opening
 NONE = "none"
 
 
-def make(seed: int) -> Question:
-    """The first log drawn from the seed that tells apart the beliefs it touches."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two beliefs answer alike."""
     draw = Draw(seed)

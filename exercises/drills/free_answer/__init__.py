@@ -4,7 +4,7 @@ Not in the register while nobody can read what waits: an answer that is never ju
 count as a wrong one, in a skill's state and in what to do next.
 """
 
-from exercises.drills.free_answer.question import make
+from exercises.drills.free_answer.question import candidates
 from exercises.drills.free_answer.verdict import grade
 from exercises.drills.kind import Kind
 
@@ -27,6 +27,6 @@ FREE_ANSWER = Kind(
     lesson="",
     revision=1,
     template="drills/free_answer.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -14,10 +14,6 @@ from exercises.drills.scene import Scene, opening
 LEAST, MOST = 80, 2000  # characters
 
 
-def make(seed: int) -> Question:
-    return next(candidates(seed))
-
-
 def candidates(seed: int) -> Iterator[Question]:
     draw = Draw(seed)
     while True:

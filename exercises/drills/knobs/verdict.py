@@ -5,11 +5,11 @@ from statistics import mean
 from typing import Any
 
 from exercises.drills.asks import Dial, Json
-from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.knobs.aim import Aim
 from exercises.drills.knobs.copy import Copy
 from exercises.drills.knobs.turn import remark
+from exercises.drills.parts import counted, parts
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
@@ -61,15 +61,9 @@ def dial_of(question: Question) -> Dial:
 
 def choices_of(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
     """What else was asked, what was chosen, and what is right."""
-    chosen, right = question.checked(answer), question.checked(question.right)
-    for ask in question.asks:
+    for ask, part in zip(question.asks, parts(question, answer), strict=True):
         if not isinstance(ask, Dial):
-            yield {
-                "legend": ask.legend,
-                "chosen": chosen[ask.name],
-                "right": right[ask.name],
-                "is_right": answer[ask.name] == question.right[ask.name],
-            }
+            yield part
 
 
 def settings(question: Question, position: int) -> Json:

@@ -1,7 +1,7 @@
 """Mend it: a spoilt edit master, and the recordings that put it right."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.mend_it.question import make
+from exercises.drills.mend_it.question import candidates
 from exercises.drills.mend_it.verdict import grade
 
 MEND_IT = Kind(
@@ -18,6 +18,6 @@ MEND_IT = Kind(
     lesson="knowing-a-bad-edit",
     revision=2,
     template="drills/mend_it.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

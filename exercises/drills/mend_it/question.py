@@ -19,11 +19,6 @@ LETTERS = "ABCDEF"
 AROUND = 5  # seconds of tape that maps show on either side of the film
 
 
-def make(seed: int) -> Question:
-    """The first spoilt film drawn from the seed that tells apart the beliefs it touches."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where no belief can be told from none."""
     draw = Draw(seed)

@@ -1,7 +1,7 @@
 """Levels on paper: how far to turn, and which sound mode to record in."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.paper_levels.question import make
+from exercises.drills.paper_levels.question import candidates
 from exercises.drills.paper_levels.verdict import grade
 
 PAPER_LEVELS = Kind(
@@ -12,6 +12,6 @@ PAPER_LEVELS = Kind(
     lesson="picture-and-sound-levels",
     revision=2,
     template="drills/paper_levels.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

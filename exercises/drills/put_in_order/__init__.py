@@ -1,7 +1,7 @@
 """Put the steps in order: what must come before what, and what does not belong at all."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.put_in_order.question import make
+from exercises.drills.put_in_order.question import candidates
 from exercises.drills.put_in_order.verdict import grade
 
 PUT_IN_ORDER = Kind(
@@ -21,6 +21,6 @@ PUT_IN_ORDER = Kind(
     lesson="making-an-edit",
     revision=1,
     template="drills/put_in_order.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -16,10 +16,6 @@ from exercises.drills.telling_apart import told_apart
 ORDER = "order"
 
 
-def make(seed: int) -> Question:
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where believers would answer alike."""
     draw = Draw(seed)

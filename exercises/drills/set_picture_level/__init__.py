@@ -2,7 +2,7 @@
 
 from exercises.drills.kind import Kind
 from exercises.drills.knobs.verdict import grade
-from exercises.drills.set_picture_level.question import make
+from exercises.drills.set_picture_level.question import candidates
 
 SET_PICTURE_LEVEL = Kind(
     slug="set-picture-level",
@@ -12,6 +12,6 @@ SET_PICTURE_LEVEL = Kind(
     lesson="picture-and-sound-levels",
     revision=1,
     template="drills/knob.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

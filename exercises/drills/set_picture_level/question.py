@@ -23,10 +23,6 @@ WELL_OVER = 3  # bands over white: where it is no misjudgement
 ACROSS = 7  # pictures in a row of the strip
 
 
-def make(seed: int) -> Question:
-    return next(candidates(seed))
-
-
 def candidates(seed: int) -> Iterator[Question]:
     """Whatever the seed draws is a question."""
     draw = Draw(seed)

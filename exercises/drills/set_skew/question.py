@@ -24,10 +24,6 @@ ACROSS = 7  # pictures in a row of the strip
 Made = Callable[[Job, int], Knob]
 
 
-def make(seed: int) -> Question:
-    return next(candidates(seed))
-
-
 def candidates(seed: int) -> Iterator[Question]:
     """Whatever the seed draws is a question."""
     draw = Draw(seed)

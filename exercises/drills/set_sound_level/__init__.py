@@ -1,7 +1,7 @@
 """Set the sound level: by hand, with the limiter or by automatic gain, and how far."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.set_sound_level.question import make
+from exercises.drills.set_sound_level.question import candidates
 from exercises.drills.set_sound_level.verdict import grade
 
 SET_SOUND_LEVEL = Kind(
@@ -12,6 +12,6 @@ SET_SOUND_LEVEL = Kind(
     lesson="picture-and-sound-levels",
     revision=1,
     template="drills/set_sound_level.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

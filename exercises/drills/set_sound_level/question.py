@@ -20,10 +20,6 @@ LOUDEST = 25  # 0.1 dB: a source that is louder is distorted already
 WELL_OVER = 3  # bands over line-up: where it is no misjudgement
 
 
-def make(seed: int) -> Question:
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where nothing leaves the copy faultless."""
     draw = Draw(seed)

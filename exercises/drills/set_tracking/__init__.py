@@ -2,7 +2,7 @@
 
 from exercises.drills.kind import Kind
 from exercises.drills.knobs.verdict import grade
-from exercises.drills.set_tracking.question import make
+from exercises.drills.set_tracking.question import candidates
 
 SET_TRACKING = Kind(
     slug="set-tracking",
@@ -12,6 +12,6 @@ SET_TRACKING = Kind(
     lesson="setting-up-the-player",
     revision=1,
     template="drills/knob.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

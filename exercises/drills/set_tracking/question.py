@@ -23,10 +23,6 @@ PASSES = (
 )
 
 
-def make(seed: int) -> Question:
-    return next(candidates(seed))
-
-
 def candidates(seed: int) -> Iterator[Question]:
     """Whatever the seed draws is a question."""
     draw = Draw(seed)

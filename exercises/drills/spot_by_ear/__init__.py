@@ -1,7 +1,7 @@
 """Spot it by ear: a clip across an edit. Which fault, or none?"""
 
 from exercises.drills.kind import Kind
-from exercises.drills.spot_by_ear.question import make
+from exercises.drills.spot_by_ear.question import candidates
 from exercises.drills.spotted import grade
 
 SPOT_BY_EAR = Kind(
@@ -12,6 +12,6 @@ SPOT_BY_EAR = Kind(
     lesson="knowing-a-bad-edit",
     revision=1,
     template="drills/spotted.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -20,11 +20,6 @@ from exercises.tape.faults.wording import sentence
 AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
 
 
-def make(seed: int) -> Question:
-    """The first talk drawn from the seed that has one right answer."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     draw = Draw(seed)
     while True:

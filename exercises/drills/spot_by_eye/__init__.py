@@ -1,7 +1,7 @@
 """Spot it by eye: a picture, a pair or a short motion. Which fault, where, or none?"""
 
 from exercises.drills.kind import Kind
-from exercises.drills.spot_by_eye.question import make
+from exercises.drills.spot_by_eye.question import candidates
 from exercises.drills.spotted import grade
 
 SPOT_BY_EYE = Kind(
@@ -12,6 +12,6 @@ SPOT_BY_EYE = Kind(
     lesson="knowing-a-bad-edit",
     revision=1,
     template="drills/spotted.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -27,11 +27,6 @@ ASKED = {
 }
 
 
-def make(seed: int) -> Question:
-    """The first film drawn from the seed that has one right answer to each ask."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     draw = Draw(seed)
     while True:

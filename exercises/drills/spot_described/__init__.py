@@ -1,7 +1,7 @@
 """Spot the bad edit, from a description: which fault, which edit, what now?"""
 
 from exercises.drills.kind import Kind
-from exercises.drills.spot_described.question import make
+from exercises.drills.spot_described.question import candidates
 from exercises.drills.spot_described.verdict import grade
 
 SPOT_DESCRIBED = Kind(
@@ -12,6 +12,6 @@ SPOT_DESCRIBED = Kind(
     lesson="knowing-a-bad-edit",
     revision=2,
     template="drills/spot_described.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -19,11 +19,6 @@ from exercises.tape import read_session
 BEFORE, AFTER = 4, 9  # seconds of tape played before the film and after it
 
 
-def make(seed: int) -> Question:
-    """The first session drawn from the seed that has one right answer to each ask."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where an ask has no single answer."""
     draw = Draw(seed)

@@ -1,7 +1,7 @@
 """Sums on the clock: lengths, totals, drop-frame code, the counter, room for run-up."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.sums.question import make
+from exercises.drills.sums.question import candidates
 from exercises.drills.sums.verdict import grade
 
 SUMS = Kind(
@@ -18,6 +18,6 @@ SUMS = Kind(
     lesson="planning",
     revision=1,
     template="drills/sums.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -10,10 +10,6 @@ from exercises.drills.sums.situations import SITUATIONS, Situation, name
 from exercises.drills.telling_apart import told_apart
 
 
-def make(seed: int) -> Question:
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where it makes no sum, or a blind one."""
     draw = Draw(seed)

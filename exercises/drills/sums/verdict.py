@@ -4,8 +4,8 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import Json, Moment
-from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
+from exercises.drills.parts import counted
 from exercises.drills.telling_apart import explained
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 

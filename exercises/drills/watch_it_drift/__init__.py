@@ -1,7 +1,7 @@
 """Watch it drift: a minute of tape in steps; when must tracking be touched again?"""
 
 from exercises.drills.kind import Kind
-from exercises.drills.watch_it_drift.question import make
+from exercises.drills.watch_it_drift.question import candidates
 from exercises.drills.watch_it_drift.verdict import grade
 
 WATCH_IT_DRIFT = Kind(
@@ -12,6 +12,6 @@ WATCH_IT_DRIFT = Kind(
     lesson="setting-up-the-player",
     revision=1,
     template="drills/watch_it_drift.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

@@ -24,10 +24,6 @@ ACROSS = 4  # pictures in a row of the strip
 NEVER = "never"
 
 
-def make(seed: int) -> Question:
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where it is in doubt which step it is."""
     draw = Draw(seed)

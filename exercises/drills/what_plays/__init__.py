@@ -1,7 +1,7 @@
 """What will play? A session of edits: what each stretch of the edit master plays afterwards."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.what_plays.question import make
+from exercises.drills.what_plays.question import candidates
 from exercises.drills.what_plays.verdict import grade
 
 WHAT_PLAYS = Kind(
@@ -12,6 +12,6 @@ WHAT_PLAYS = Kind(
     lesson="assemble-and-insert",
     revision=2,
     template="drills/what_plays.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

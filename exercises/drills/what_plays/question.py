@@ -23,11 +23,6 @@ from exercises.tape import tape_map
 ASKED = tuple(belief for belief in BELIEFS if belief != "sound-needs-no-pulses")
 
 
-def make(seed: int) -> Question:
-    """The first sitting drawn from the seed that tells apart the beliefs it touches."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two beliefs answer alike."""
     draw = Draw(seed)

@@ -5,8 +5,8 @@ from typing import Any, cast
 
 from exercises.drills import telling_apart
 from exercises.drills.asks import Json, Table
-from exercises.drills.credit import counted
 from exercises.drills.kind import Question, Verdict
+from exercises.drills.parts import counted
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 

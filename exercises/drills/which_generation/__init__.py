@@ -1,7 +1,7 @@
 """Which generation? A chain of dubs and edits: what each shot of the edit master has become."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.which_generation.question import make
+from exercises.drills.which_generation.question import candidates
 from exercises.drills.which_generation.verdict import grade
 
 WHICH_GENERATION = Kind(
@@ -12,6 +12,6 @@ WHICH_GENERATION = Kind(
     lesson="what-an-edit-is",
     revision=1,
     template="drills/which_generation.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
 )

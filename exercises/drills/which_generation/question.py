@@ -14,11 +14,6 @@ from exercises.drills.which_generation.chains import CHAINS, Chain, Work, name
 from exercises.drills.which_generation.reels import MASTER, Segment
 
 
-def make(seed: int) -> Question:
-    """The first chain drawn from the seed that tells apart the beliefs it touches."""
-    return next(question for question in candidates(seed) if question)
-
-
 def candidates(seed: int) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two beliefs answer alike."""
     draw = Draw(seed)

@@ -1,6 +1,6 @@
 """What jumps where one recording meets another: the levels, or the machine they come from."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from itertools import pairwise
 
 from exercises.tape.faults.blame import cutter
@@ -18,35 +18,31 @@ IRE_STEP, SOUND_STEP = 10, 30
 def picture_jumps(tape: Tape, meter: Meter) -> Iterator[Fault]:
     """Steps between the whites of neighbours."""
     most = meter.bench.limits.picture_step
-    for before, after in _meetings(tape.picture):
-        step = _step(meter.white(before.value), meter.white(after.value))
-        if step > most:
-            yield Fault(
-                Kind.PICTURE_LEVEL_JUMP,
-                "picture",
-                after.start,
-                after.start + 1,
-                graded(step - most - 1, IRE_STEP),
-                cutter(tape.picture, after.start),
-                Measured(step, Unit.IRE, most),
-            )
+    for frame, step in _steps(tape.picture, meter.white, most):
+        yield Fault(
+            Kind.PICTURE_LEVEL_JUMP,
+            "picture",
+            frame,
+            frame + 1,
+            graded(step - most - 1, IRE_STEP),
+            cutter(tape.picture, frame),
+            Measured(step, Unit.IRE, most),
+        )
 
 
 def sound_jumps(tape: Tape, meter: Meter) -> Iterator[Fault]:
     """Steps between the levels at which the speech of neighbours is heard."""
     most = meter.bench.limits.sound_step
-    for before, after in _meetings(tape.sound):
-        step = _step(meter.sound(before.value), meter.sound(after.value))
-        if step > most:
-            yield Fault(
-                Kind.SOUND_LEVEL_JUMP,
-                "sound",
-                after.start,
-                after.start + 1,
-                graded(step - most - 1, SOUND_STEP),
-                cutter(tape.sound, after.start),
-                Measured(step, Unit.DECIBEL_TENTHS, most),
-            )
+    for frame, step in _steps(tape.sound, meter.sound, most):
+        yield Fault(
+            Kind.SOUND_LEVEL_JUMP,
+            "sound",
+            frame,
+            frame + 1,
+            graded(step - most - 1, SOUND_STEP),
+            cutter(tape.sound, frame),
+            Measured(step, Unit.DECIBEL_TENTHS, most),
+        )
 
 
 def mixed_recorders(tape: Tape, meter: Meter) -> Iterator[Fault]:
@@ -75,5 +71,12 @@ def _meetings(track: Track[Laid]) -> Iterator[tuple[Run[Laid], Run[Laid]]]:
             yield before, after
 
 
-def _step(old: float | None, new: float | None) -> int:
-    return 0 if old is None or new is None else round(abs(new - old))
+def _steps(
+    track: Track[Laid], level: Callable[[Laid], float | None], most: int
+) -> Iterator[tuple[int, int]]:
+    """Where the level of neighbours differs by more than `most`, and by how much."""
+    for before, after in _meetings(track):
+        old, new = level(before.value), level(after.value)
+        step = 0 if old is None or new is None else round(abs(new - old))
+        if step > most:
+            yield after.start, step

@@ -1,8 +1,9 @@
 import pytest
 
 from exercises.drills.believer import believed
+from exercises.drills.care import CARE
 from exercises.drills.care.climate import KEEPING, OPERATING, STORING, Air, against, clock
-from exercises.drills.care.question import SITUATIONS, make
+from exercises.drills.care.question import SITUATIONS
 from exercises.drills.care.verdict import grade
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
@@ -10,12 +11,12 @@ from exercises.mastery.misconceptions import MISCONCEPTIONS
 def test_every_situation_occurs() -> None:
     names = {each.__name__.replace("_", "-") for each in SITUATIONS}
 
-    assert {make(seed).situation for seed in range(400)} == names
+    assert {CARE.make(seed).situation for seed in range(400)} == names
 
 
 @pytest.mark.parametrize("seed", range(60))
 def test_feedback_names_source_and_caution_and_why_not(seed: int) -> None:
-    question = make(seed)
+    question = CARE.make(seed)
     for answer in question.asks[0].every():
         verdict = grade(question, {"reply": answer})
         told = verdict.feedback
@@ -53,7 +54,7 @@ def test_minutes_in_words(minutes: int, text: str) -> None:
     [("dead-machine", "recorders-alike"), ("end-of-the-day", "counter-is-time-code")],
 )
 def test_belief_is_revealed_beside_the_danger(situation: str, belief: str) -> None:
-    question = next(each for each in map(make, range(400)) if each.situation == situation)
+    question = next(each for each in map(CARE.make, range(400)) if each.situation == situation)
     verdict = grade(question, believed(question, {belief}))
 
     assert verdict.misconceptions == (belief,)

@@ -2,8 +2,8 @@ import pytest
 
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.paper_levels import situations
-from exercises.drills.paper_levels.question import TEXTS, make, question
+from exercises.drills.paper_levels import PAPER_LEVELS, situations
+from exercises.drills.paper_levels.question import TEXTS, question
 from exercises.drills.paper_levels.situations import WEIGHTS, Situation, name
 from exercises.drills.paper_levels.verdict import grade, turned
 from exercises.drills.scene import Scene
@@ -21,7 +21,7 @@ def mode(made: Question) -> str:
 
 
 def test_every_situation_occurs() -> None:
-    assert {make(seed).situation for seed in range(400)} == set(map(name, WEIGHTS))
+    assert {PAPER_LEVELS.make(seed).situation for seed in range(400)} == set(map(name, WEIGHTS))
 
 
 @pytest.mark.parametrize(

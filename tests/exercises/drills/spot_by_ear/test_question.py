@@ -5,8 +5,8 @@ from functools import cache
 import pytest
 
 from exercises.drills.kind import Question
+from exercises.drills.spot_by_ear import SPOT_BY_EAR
 from exercises.drills.spot_by_ear.faults import Heard, stretches
-from exercises.drills.spot_by_ear.question import make
 from exercises.drills.spot_by_ear.situations import FAULTS, WELL
 from exercises.drills.spotted import grade
 from exercises.tape import read_session
@@ -17,7 +17,7 @@ NAMES = ("clipped", "jump", "weak", "distort", "noisy", "gain", " hole", "fault"
 
 @cache
 def questions() -> tuple[Question, ...]:
-    return tuple(map(make, SEEDS))
+    return tuple(map(SPOT_BY_EAR.make, SEEDS))
 
 
 def words(question: Question) -> str:

@@ -6,8 +6,8 @@ from functools import cache
 import pytest
 
 from exercises.drills.kind import Question
+from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_by_eye.faults import Seen, stretches
-from exercises.drills.spot_by_eye.question import make
 from exercises.drills.spot_by_eye.situations import FAULTS, WELL
 from exercises.drills.spotted import grade
 from exercises.tape import read_session
@@ -18,7 +18,7 @@ NAMES = ("tracking", "skew", "flat", "clip", "jump", "flash", "generation", "rol
 
 @cache
 def questions() -> tuple[Question, ...]:
-    return tuple(map(make, SEEDS))
+    return tuple(map(SPOT_BY_EYE.make, SEEDS))
 
 
 def asked_words(question: Question) -> str:

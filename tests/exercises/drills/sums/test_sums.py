@@ -3,7 +3,8 @@ import pytest
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene
-from exercises.drills.sums.question import make, question
+from exercises.drills.sums import SUMS
+from exercises.drills.sums.question import question
 from exercises.drills.sums.situations import SITUATIONS, name, recordings, run_ups
 from exercises.drills.sums.verdict import grade, slip
 from exercises.tape import Assemble, Bench, Rate, Source, Take, Tape, frame_of, record
@@ -20,7 +21,7 @@ def rate(asked: Question) -> Rate:
 
 
 def test_every_situation_occurs() -> None:
-    assert {make(seed).situation for seed in range(400)} == set(map(name, SITUATIONS))
+    assert {SUMS.make(seed).situation for seed in range(400)} == set(map(name, SITUATIONS))
 
 
 @pytest.mark.parametrize("seed", SEEDS)
@@ -81,7 +82,7 @@ def test_half_of_two_results_is_half_the_credit_and_points_at_one_belief() -> No
 
 
 def test_wrong_sum_without_a_belief_behind_it_points_at_none() -> None:
-    asked = make(3)
+    asked = SUMS.make(3)
     wrong = {ask.name: asked.right[ask.name] + 7 for ask in asked.asks}
 
     assert grade(asked, wrong).misconceptions == ()

@@ -27,13 +27,15 @@ def read_diagram(source: str, line: int) -> Diagram:
     """The diagram that the block beginning on `line` describes."""
     given = load_toml(source, line + 1)
     try:
-        session = read_session({key: given.pop(key) for key in DOCUMENT if key in given})
+        document = {key: given.pop(key) for key in DOCUMENT if key in given}
+        session = read_session(document)
         how = Showing.read(given, session)
         return Diagram(
             name=how.name,
             title=how.title,
             caption=how.caption,
             panels=tuple(how.panels(session)),
+            document=document,
             session=session,
         )
     except DocumentError as refused:

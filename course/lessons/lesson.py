@@ -85,6 +85,7 @@ class Diagram:
     title: str
     caption: str
     panels: tuple[Panel, ...]
+    document: dict[str, Any] = field(repr=False)
     session: Session
 
     @property

@@ -28,6 +28,7 @@ from course.lessons.glossary import NO_GLOSSARY, Glossary
 from course.lessons.lesson import (
     Box,
     BoxKind,
+    Diagram,
     Link,
     LocalRules,
     Part,
@@ -55,6 +56,7 @@ class Reader:
         self.terms = Linker(glossary)
         self.links: list[Link] = []
         self._ids: set[str] = set()
+        self._maps: dict[str, Diagram] = {}
         self._drills = self._tables = 0
 
     def parts(self, text: str, first_line: int) -> tuple[Part, ...]:
@@ -113,8 +115,10 @@ class Reader:
         return PlacedDrill(number=self._drills, slug=slug, title=KINDS[slug].title, lead=lead)
 
     def _block(self, kind: str, source: str, line: int) -> Part:
-        block = read_block(kind, source, line)
+        block = read_block(kind, source, line, self._maps)
         self._claim_id(block.id, line)
+        if isinstance(block, Diagram):
+            self._maps[block.name] = block
         return block
 
     def _box(self, kind: BoxKind, title: str, source: str, line: int) -> Box:

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from course.lessons import front
+from course.lessons.blocks.figure import Figure
 from course.lessons.claims import ClaimProblem, confirm
 from course.lessons.glossary import FILE as GLOSSARY
 from course.lessons.glossary import NO_GLOSSARY, Glossary, Term
@@ -21,6 +22,8 @@ from course.lessons.markdown import Reader, lesson_url
 from course.lessons.placeholders import filled, refuse_unknown
 from course.lessons.problems import LessonProblem, Problem
 from course.lessons.toml import Place
+from course.made import name_of
+from exercises.drills.asks import Json
 from exercises.drills.bench_figures import BenchFigures
 from exercises.drills.register import KINDS
 
@@ -40,6 +43,17 @@ class Shelf:
 
     def find(self, slug: str) -> Lesson | None:
         return next((lesson for lesson in self.lessons if lesson.slug == slug), None)
+
+    @cached_property
+    def media(self) -> dict[str, Json]:
+        """What the pictures and sounds in lessons are made from, by the name of the file."""
+        figures = (
+            part
+            for lesson in self.lessons
+            for part in lesson.all_parts()
+            if isinstance(part, Figure)
+        )
+        return {name_of(spec): spec for figure in figures for spec in figure.media()}
 
     def before(self, lesson: Lesson) -> Lesson | None:
         return self.lessons[lesson.number - 2] if lesson.number > 1 else None

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import Any, ClassVar
 
 from course.lessons.blocks.given import Given
+from exercises.drills.asks import Json
 
 KEYS = ("name", "title", "caption")
 
@@ -32,6 +33,10 @@ class Figure:
     def sentences(self) -> list[str]:
         """All that it shows, in full sentences, for those who don't see it."""
         raise NotImplementedError
+
+    def media(self) -> list[Json]:
+        """The pictures and sounds that are made for it; see `exercises.drills.media`."""
+        return []
 
     def texts(self) -> list[str]:
         return [self.title, self.caption]

@@ -27,6 +27,12 @@ class Given:
     def block(cls, toml: str, line: int) -> "Given":
         return cls(load_toml(toml, line + 1), Place(toml, line + 1), line)
 
+    def and_(self, other: "Given") -> "Given":
+        """The keys of a table over those of the block that it is in."""
+        merged = Given({**self.values, **other.values}, self.place, other.line)
+        merged.what = other.what
+        return merged
+
     def only(self, *known: str) -> None:
         for key in self.values:
             if key not in known:

@@ -16,11 +16,12 @@ from PIL import Image
 from pytest_django import Settings
 
 from course.cohorts.models import Person
+from course.made import made_of, name_of
 from exercises.attempts import ask
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
 from exercises.models import Asked
-from exercises.shown import made_of, name_of, token_of
+from exercises.shown import token_of
 
 ClientOf = Callable[[Person], Client]
 SHOWING = {slug: kind for slug, kind in KINDS.items() if kind.make(0).media}

@@ -2,15 +2,15 @@
 
 import pytest
 
-from course.lessons.blocks.register import FIGURES, read_block
+from course.lessons.blocks.register import FIGURES, OF_MAPS, read_block
 from course.lessons.problems import LessonProblem
 
-every_figure = pytest.mark.parametrize("kind", FIGURES)
+every_figure = pytest.mark.parametrize("kind", [*FIGURES, *OF_MAPS])
 
 
 def problem(kind: str, toml: str) -> tuple[int, str]:
     with pytest.raises(LessonProblem) as refused:
-        read_block(kind, toml, 10)
+        read_block(kind, toml, 10, {})
     return refused.value.line, refused.value.problem
 
 

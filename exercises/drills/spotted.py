@@ -1,11 +1,14 @@
 """How a fault that was spotted by eye or ear is judged, and what is shown then."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Any
 
+from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.parts import counted, parts
+from exercises.drills.phrases import begun
 from exercises.mastery.misconceptions import MISCONCEPTIONS
+from exercises.tape import TapeMap
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -25,13 +28,20 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "parts": found,
             "credit": counted(rights, len(found)),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "happened": key["happened"],
+            "happened": list(_beyond_the_map(key)),
             "pictures": [*key["afterwards"], *_chosen(question, answer["fault"])],
             "map": key["map"],
             "caption": key["caption"],
             "rule": key["rule"],
         },
     )
+
+
+def _beyond_the_map(key: Json) -> Iterator[str]:
+    """What happened, without what the map lists beneath itself."""
+    marked = TapeMap.from_json(key["map"]).faults or ()
+    listed = {begun(f"{fault.sentence.partition(' (edit ')[0]}.") for fault in marked}
+    return (sentence for sentence in key["happened"] if sentence not in listed)
 
 
 def _chosen(question: Question, fault: str) -> list[int]:

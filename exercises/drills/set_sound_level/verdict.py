@@ -16,5 +16,6 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     mode, position = answer[MODES.name], answer[dial_of(question).name]
     gain = question.key["makings"][position]["sound_level"]["gain"]
     verdict = graded(question, answer, setting(mode, gain))
-    clips = [number(position, mode), len(question.media) - 1]
+    best = len(question.media) - 1
+    clips = [best] if verdict.right else [number(position, mode), best]
     return replace(verdict, feedback={**verdict.feedback, "clips": clips})

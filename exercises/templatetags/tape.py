@@ -58,7 +58,7 @@ def drawn_marks(marks: tuple[Mark, ...]) -> Iterator[Part]:
     ordered = sorted(marks, key=lambda mark: mark.left)
     for index, mark in enumerate(ordered):
         outward = "end" if index == 0 and len(ordered) > 1 else "start"
-        side = "start" if mark.left < 25 else "end" if mark.left > 75 else outward
+        side = "start" if mark.left < 16 else "end" if mark.left > 80 else outward
         label_x = -5 if side == "end" else 5
         yield {"x": f"{mark.left}%", "name": mark.name, "side": side, "label_x": label_x}
 

@@ -5,7 +5,7 @@ from dataclasses import asdict
 
 from exercises.drills.asks import Choice, Json
 from exercises.drills.choose_mode.answers import OPTIONS, revealed, right_answers
-from exercises.drills.choose_mode.consequences import consequences
+from exercises.drills.choose_mode.consequences import consequences, expectations
 from exercises.drills.choose_mode.scenario import Scenario
 from exercises.drills.choose_mode.situations import DRAWN, Situation, name
 from exercises.drills.draw import Draw
@@ -29,6 +29,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     right, *others = right_answers(scenario.task)
     if others:
         return None
+    reveals = revealed(scenario.task, right)
     return Question(
         situation=name(situation),
         skill=scenario.rule.skill,
@@ -39,8 +40,11 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         ),
         shown=shown(scenario),
         right={"mode": right},
-        reveals={"mode": revealed(scenario.task, right)},
-        key=key(scenario),
+        reveals={"mode": reveals},
+        key={
+            **key(scenario),
+            "expected": expectations(scenario.task, right, reveals, window(scenario)),
+        },
     )
 
 

@@ -48,6 +48,7 @@ def _told(question: Question, chosen: str) -> Json:
         "before_caption": key["before_caption"],
         "after": mine and mine["map"],
         "after_caption": f"After {TEXTS[chosen].lower()}",
+        "expected": key.get("expected", {}).get(chosen),
         "instead": best["happened"] if best and chosen != right else [],
         "instead_map": best["map"] if best and chosen != right else None,
         "instead_caption": f"After {TEXTS[right].lower()}",

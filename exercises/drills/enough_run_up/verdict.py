@@ -26,7 +26,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         score=round(50 * share + 50 * exact),
         misconceptions=beliefs,
         feedback={
-            "credit": f"{hits} of {len(bad)} found, {wrong} ticked that should not be; "
+            "credit": f"{hits} of {len(bad)} found, {wrong or 'none'} ticked that should not be; "
             "the ticks count for half, the time code for half.",
             "rows": rows(question, ticked),
             "chosen": chosen["earliest"],

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from exercises.drills import telling_apart
-from exercises.drills.asks import AnswerRefused, Json
+from exercises.drills.asks import AnswerRefused, Json, Table
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.mend_it.question import drawn
 from exercises.drills.mend_it.repair import Repair, Rows
@@ -47,6 +47,8 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "credit": _reason(left, len(rows), best),
             "chosen": chosen["recordings"],
             "right": right["recordings"],
+            "recordings": lines(question, rows),
+            "right_recordings": lines(question, question.right["recordings"]),
             "left": [] if not left else told(repair, left),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "expected": _expected(question, repair, rows, beliefs),
@@ -55,6 +57,12 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "rule": question.key["rule"],
         },
     )
+
+
+def lines(question: Question, rows: Rows) -> list[str]:
+    """Each recording in words, in the order in which they are made."""
+    ask = next(ask for ask in question.asks if isinstance(ask, Table))
+    return [", ".join(words) for words in ask.texts([list(row) for row in rows])]
 
 
 def explained(question: Question, repair: Repair, answer: Mapping[str, Any]) -> tuple[str, ...]:

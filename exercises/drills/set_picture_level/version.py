@@ -54,13 +54,13 @@ def of_bars(job: Job) -> str:
 
 
 def where_white_is(lines: Lines) -> str:
-    return f"There the brightest white stands at {level(WHITE, lines)}."
+    return f"There the brightest white comes nearest to {level(WHITE, lines)}."
 
 
 def where_bar_is(lines: Lines) -> str:
     bar = level(BARS[0].ire(lines), lines)
     return (
-        f"There the white bar stands at {bar}: it is three quarters of a white, "
+        f"There the white bar comes nearest to {bar}: it is three quarters of a white, "
         f"and a whole one would stand at {level(WHITE, lines)}."
     )
 

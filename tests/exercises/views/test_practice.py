@@ -8,9 +8,11 @@ from django.urls import reverse
 
 from course.cohorts.models import Person
 from exercises.attempts import ask, submit
+from exercises.drills.asks import Choice
 from exercises.drills.register import KINDS
 from exercises.models import Asked, Attempt
 from tests.answers import right_answer, sent, wrong_answer
+from tests.pages import texts
 
 ClientOf = Callable[[Person], Client]
 HTMX = {"hx-request": "true"}
@@ -153,3 +155,18 @@ def test_drill_of_no_kind_is_unknown(mina: Person, client_of: ClientOf) -> None:
 
     assert client.get(reverse("drill", args=["no-such-drill"])).status_code == 404
     assert client.post(reverse("drill-ask", args=["no-such-drill"])).status_code == 404
+
+
+def test_feedback_names_what_was_chosen_and_what_is_right(
+    mina: Person, client_of: ClientOf, slug: str
+) -> None:
+    asked = ask(mina, KINDS[slug])
+    answer, right = wrong_answer(asked), right_answer(asked)
+
+    page = client_of(mina).post(answer_url(asked), sent(asked, answer), headers=HTMX)
+
+    told = " ".join(texts(page, "section"))
+    for each in asked.as_question().asks:
+        if isinstance(each, Choice):
+            assert each.in_words(answer[each.name]) in told
+            assert each.in_words(right[each.name]) in told

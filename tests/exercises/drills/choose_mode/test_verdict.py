@@ -5,6 +5,7 @@ import pytest
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.choose_mode.answers import CANNOT
 from exercises.drills.kind import Question
+from exercises.tape import TapeMap
 
 
 @cache
@@ -53,6 +54,38 @@ def test_wrong_answer_shows_both_tapes() -> None:
     assert feedback["instead"][-1] == (
         "All that is wanted plays cleanly, and all that must stay is untouched."
     )
+
+
+@pytest.mark.parametrize(
+    ("situation", "answer"),
+    [
+        ("next-shot-on-new-tape", "insert-both"),
+        ("next-shot-on-prepared-tape", "assemble"),
+        ("make-room", "insert-both"),
+        ("short-take-next", "assemble"),
+    ],
+)
+def test_expected_tape_is_clean_where_the_tape_as_it_is_is_not(situation: str, answer: str) -> None:
+    feedback = CHOOSE_MODE.grade(of_situation(situation), {"mode": answer}).feedback
+
+    expected, after = (TapeMap.from_json(feedback[name]) for name in ("expected", "after"))
+    assert expected.lanes != after.lanes
+    assert expected.marks == after.marks
+    assert expected.faults is None
+
+
+def test_who_expects_no_mode_to_do_it_sees_the_right_one_as_they_expect_it() -> None:
+    feedback = CHOOSE_MODE.grade(of_situation("cutaway"), {"mode": CANNOT}).feedback
+
+    expected = TapeMap.from_json(feedback["expected"])
+    assert expected.lanes != TapeMap.from_json(feedback["instead_map"]).lanes
+
+
+@pytest.mark.parametrize("answer", ["insert-both", "insert-picture"])
+def test_no_tape_is_expected_where_no_belief_is_behind_it(answer: str) -> None:
+    feedback = CHOOSE_MODE.grade(of_situation("cutaway"), {"mode": answer}).feedback
+
+    assert feedback["expected"] is None
 
 
 def test_right_answer_shows_one_tape_before_and_after() -> None:

@@ -84,7 +84,7 @@ def dead_machine(scene: Scene) -> Case:
         "player.",
         wish="What do you do?",
         right="Unplug it, put a note on it, and tell the person in charge",
-        because="A fault in the mains part can be anything; a note keeps the next one from it.",
+        because="A fault in the mains part can be anything; a note keeps the next person from it.",
         wrong={
             "Open it and look whether a fuse has blown": "Parts inside can hold a charge, even "
             "unplugged.",

@@ -7,7 +7,7 @@ own, by name, so that the sentence and the drawing beside it can't part ways.
 
 from collections.abc import Callable
 
-from course.lessons import adjusted, care, drawn, faulty, figures, levelled, modes, plans
+from course.lessons import adjusted, care, depicted, drawn, faulty, figures, levelled, modes, plans
 from course.lessons.lesson import Answer, Claim, Lesson
 
 Check = Callable[..., Answer]
@@ -24,6 +24,7 @@ CHECKS: dict[str, Check] = {
     "bench-minutes": plans.bench_minutes,
     "care-figure": care.care_figure,
     "chain-snr": figures.chain_snr,
+    "copies-cost": figures.copies_cost,
     "edit-length": drawn.edit_length,
     "ends-at": plans.ends_at,
     "fault-after": faulty.fault_after,
@@ -32,19 +33,23 @@ CHECKS: dict[str, Check] = {
     "fault-measured": faulty.fault_measured,
     "faults-by": drawn.faults_by,
     "faults-from": levelled.faults_from,
+    "figure-says": depicted.figure_says,
     "first-edit-in": plans.first_edit_in,
     "frames-in": figures.frames_in,
+    "frames-unnoticed": depicted.frames_unnoticed,
     "generation-at": drawn.generation_at,
     "hidden-edge": adjusted.hidden_edge,
     "hole-length": drawn.hole_length,
     "labels-left-out": plans.labels_left_out,
     "laid-at": drawn.laid_at,
     "laid-length": drawn.laid_length,
+    "level-drawn": depicted.level_drawn,
     "limit": levelled.limit,
     "limit-in-tenths": levelled.limit_in_tenths,
     "limited": levelled.limited,
     "meter-reads": adjusted.meter_reads,
     "noise-grade": figures.noise_grade,
+    "lip-sync-noticed": depicted.lip_sync_noticed,
     "pace": plans.pace,
     "pause-gain": levelled.pause_gain,
     "pulse-spacing": figures.pulse_spacing,
@@ -53,13 +58,20 @@ CHECKS: dict[str, Check] = {
     "right-modes": modes.right_modes,
     "run-up": drawn.run_up,
     "running-time": plans.running_time,
+    "scale-place": depicted.scale_place,
     "skew-step": adjusted.skew_step,
     "skew-width": adjusted.skew_width,
+    "sound-pauses": depicted.sound_pauses,
+    "sound-words": depicted.sound_words,
     "spacing-loss": adjusted.spacing_loss,
     "state-at": drawn.state_at,
     "state-length": drawn.state_length,
     "stripe-width": figures.stripe_width,
     "tape-changes": plans.tape_changes,
+    "timeline-code": depicted.timeline_code,
+    "timeline-lasts": depicted.timeline_lasts,
+    "timeline-locked": depicted.timeline_locked,
+    "timeline-run-up": depicted.timeline_run_up,
     "track-unchanged": drawn.track_unchanged,
     "tracking-loss": adjusted.tracking_loss,
     "tracking-shows": adjusted.tracking_shows,

@@ -3,7 +3,7 @@
 import math
 
 from course.lessons.lesson import Answer, Lesson
-from exercises.tape import Bench, Rate
+from exercises.tape import Bench, Rate, noise
 
 
 def duration(frames: int, rate: Rate) -> str:
@@ -46,9 +46,14 @@ def stripe_width(
 
 def chain_snr(lesson: Lesson, *, chain: list[float]) -> Answer:
     """Signal-to-noise in dB through a chain of recordings: their noise powers add."""
-    return f"{-10 * math.log10(sum(10 ** (-each / 10) for each in chain)):.1f}"
+    return f"{noise.chain_snr(chain):.1f}"
 
 
 def noise_grade(lesson: Lesson, *, grade: int) -> Answer:
     """Signal-to-noise in dB at a grade of ITU-R BT.500, by the CCIR formula."""
-    return f"{23 - grade + 1.1 * grade**2:.1f}"
+    return f"{noise.grade_snr(grade):.1f}"
+
+
+def copies_cost(lesson: Lesson, *, copies: int) -> Answer:
+    """What so many recordings alike cost in signal-to-noise, in whole dB, against one."""
+    return f"{-noise.equal_copies_snr(0, copies):.0f} dB"

@@ -16,6 +16,7 @@ class Figure:
     part: ClassVar[str]
     is_figure: ClassVar[bool] = True
     is_seen: ClassVar[bool] = True  # it counts as a diagram
+    in_details: ClassVar[bool] = True  # its words are not on the page otherwise
 
     name: str
     title: str

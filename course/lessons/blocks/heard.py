@@ -71,6 +71,14 @@ class Stretch:
         heard = (each for each in pauses if each.start + shift < last and each.end + shift > first)
         return max((pause.noise for pause in heard), default=None)
 
+    def noisiest(self) -> int | None:
+        """The same over all that is heard under automatic gain; None where no pause swells."""
+        meter = Meter(self.session.bench)
+        runs = self.session.recorded().sound.laid.between(self.start, self.end)
+        automatic = (run for run in runs if run.value.made.making.sound.mode is SoundMode.AUTOMATIC)
+        found = (self.loudest_pause(run, meter) for run in automatic)
+        return max((noise for noise in found if noise is not None), default=None)
+
     def _pauses(self, run: Run[Laid], meter: Meter) -> str:
         noise = self.loudest_pause(run, meter)
         if noise is None:

@@ -78,12 +78,12 @@ class Panel:
 @dataclass(frozen=True, kw_only=True)
 class Pictured(Figure):
     part: ClassVar[str] = "picture"
+    in_details: ClassVar[bool] = False
 
     panels: tuple[Panel, ...]
 
     def sentences(self) -> list[str]:
-        """The pictures have their words with them."""
-        return []
+        return [sentence for panel in self.panels for sentence in panel.words]
 
     def texts(self) -> list[str]:
         return [*super().texts(), *(panel.line for panel in self.panels if panel.line)]

@@ -3,8 +3,10 @@
 from collections.abc import Callable, Mapping
 
 from course.lessons.blocks.checklist import Checklist, read_checklist
+from course.lessons.blocks.edit_timeline import read_edit_timeline
 from course.lessons.blocks.figure import Figure
 from course.lessons.blocks.given import Given
+from course.lessons.blocks.head_and_track import read_head_and_track
 from course.lessons.blocks.levels import read_levels
 from course.lessons.blocks.picture import read_picture
 from course.lessons.blocks.signal_path import read_signal_path
@@ -14,7 +16,9 @@ from course.lessons.lesson import Diagram
 
 FIGURES: dict[str, Callable[[Given], Figure]] = {
     "signal-path": read_signal_path,
+    "head-and-track": read_head_and_track,
     "levels": read_levels,
+    "edit-timeline": read_edit_timeline,
 }
 # Those that show, or let be heard, what is on a tape map further up.
 OF_MAPS: dict[str, Callable[[Given, Mapping[str, Diagram]], Figure]] = {

@@ -11,6 +11,7 @@ from django.utils import timezone
 from course.cohorts.models import Person
 from exercises.drills.kind import Kind, Question
 from exercises.models import Asked, Attempt
+from exercises.outcomes import outcome_changed
 
 SEEDS = 2**53  # every seed survives a round trip through JSON; so many never come twice
 DRAWS = 25
@@ -36,15 +37,7 @@ def ask(
     if latest and latest.is_open:
         return describe(latest) if person.in_words else latest
     seed, question = new_question(drill, skills) if seed is None else (seed, drill.make(seed))
-    made = Asked(
-        person=person,
-        drill=drill.slug,
-        revision=drill.revision,
-        seed=seed,
-        question=question.as_json(),
-        described=person.in_words and bool(question.media),
-        asked_at=now or timezone.now(),
-    )
+    made = new_asked(person, drill, seed, question, now)
     try:
         with transaction.atomic():
             if latest:
@@ -55,6 +48,21 @@ def ask(
     return made
 
 
+def new_asked(
+    person: Person, drill: Kind, seed: int, question: Question, now: datetime | None
+) -> Asked:
+    """The question as it is put to the person; not saved yet."""
+    return Asked(
+        person=person,
+        drill=drill.slug,
+        revision=drill.revision,
+        seed=seed,
+        question=question.as_json(),
+        described=person.in_words and bool(question.media),
+        asked_at=now or timezone.now(),
+    )
+
+
 def new_question(drill: Kind, skills: Collection[str]) -> tuple[int, Question]:
     """A fresh seed and its question: on one of the skills, where the drill soon has one."""
     for _ in range(DRAWS):
@@ -63,6 +71,36 @@ def new_question(drill: Kind, skills: Collection[str]) -> tuple[int, Question]:
         if not skills or question.skill in skills:
             break
     return seed, question
+
+
+def question_like(attempt: Attempt) -> tuple[int, Question]:
+    """A fresh one of the attempt's situation; of its skill at least, where there is none such."""
+    for _ in range(DRAWS):
+        seed, question = new_question(attempt.kind, [attempt.skill])
+        if question.situation == attempt.situation:
+            break
+    return seed, question
+
+
+def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
+    """A new question of the attempt's situation in its stead; asked twice, the same one.
+
+    It becomes the drill's open question: one that waited is put away.
+    """
+    found = Asked.objects.filter(again=attempt).first()
+    if found is not None:
+        return found
+    seed, question = question_like(attempt)
+    made = new_asked(attempt.person, attempt.kind, seed, question, now)
+    made.again = attempt
+    try:
+        with transaction.atomic():
+            waiting = Asked.objects.latest_of(attempt.person, attempt.drill)
+            waiting.update(latest=False)
+            made.save()
+    except IntegrityError:
+        return Asked.objects.get(again=attempt)
+    return made
 
 
 def describe(asked: Asked) -> Asked:
@@ -106,6 +144,7 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
     try:
         with transaction.atomic():
             attempt.save(force_insert=True)
+            outcome_changed(attempt)
     except IntegrityError:  # a question has one attempt, and the key is its token
         return Attempt.objects.get(asked=asked)
     return attempt

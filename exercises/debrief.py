@@ -9,7 +9,7 @@ from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import COMPLETE
 from exercises.models import Attempt, PracticeSession
 from exercises.scores import Progress, progress_of
-from exercises.sessions import answers_of
+from exercises.sessions import in_order
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -27,7 +27,7 @@ class Debrief:
 
 def debrief(session: PracticeSession) -> Debrief:
     """A constant number of queries."""
-    answers = list(answers_of(session).order_by("answered_at", "pk"))
+    answers = in_order(session)
     belief = commonest_belief(answers)
     place = lesson_place(belief.lesson) if belief else None
     drill = None if place else drill_to_practise(session, answers)
@@ -51,9 +51,9 @@ def tried(session: PracticeSession, answers: list[Attempt]) -> str:
 
 def happened(answers: list[Attempt]) -> str:
     """How many were right, partly right, not right; what waits is counted apart."""
-    waiting = sum(answer.pending for answer in answers)
-    right = sum(answer.right for answer in answers)
-    partly = sum(not answer.right and answer.score > 0 for answer in answers)
+    waiting = sum(answer.result.waits for answer in answers)
+    right = sum(answer.result.right for answer in answers)
+    partly = sum(not answer.result.right and answer.result.score > 0 for answer in answers)
     wrong = len(answers) - waiting - right - partly
     counts = [(right, "right"), (partly, "partly right"), (wrong, "not right")]
     parts = [f"{count} {word}" for count, word in counts if count]
@@ -62,9 +62,13 @@ def happened(answers: list[Attempt]) -> str:
     return f"{', '.join(parts)}." if parts else "Nothing was answered."
 
 
+def wrong_ones(answers: list[Attempt]) -> list[Attempt]:
+    return [each for each in answers if not (each.result.right or each.result.waits)]
+
+
 def commonest_belief(answers: list[Attempt]) -> Misconception | None:
     """What most of the wrong answers point at; the critical first, then the earliest."""
-    seen = Counter(belief for answer in answers for belief in answer.misconceptions)
+    seen = Counter(belief for answer in wrong_ones(answers) for belief in answer.misconceptions)
     known = [(MISCONCEPTIONS[belief], times) for belief, times in seen.items()]
     return max(known, key=lambda each: (each[0].critical, each[1]))[0] if known else None
 
@@ -72,9 +76,7 @@ def commonest_belief(answers: list[Attempt]) -> Misconception | None:
 def why(answers: list[Attempt], belief: Misconception | None) -> str:
     if belief:
         return belief.learner
-    missed = dict.fromkeys(
-        answer.skill_title for answer in answers if not (answer.right or answer.pending)
-    )
+    missed = dict.fromkeys(answer.skill_title for answer in wrong_ones(answers))
     if missed:
         return f"No single belief stands behind it. What was missed is in: {', '.join(missed)}."
     return "Nothing went wrong, so there is nothing to explain." if answers else "–"
@@ -84,7 +86,7 @@ def drill_to_practise(session: PracticeSession, answers: list[Attempt]) -> Progr
     """The drill of this set with the fewest right in a row that is not complete yet."""
     inside = {answer.drill for answer in answers}
     progress = progress_of(session.person)
-    undone = [each for each in progress if not each.complete]
+    undone = [each for each in progress if not (each.complete or each.kind.by_hand)]
     ranked = sorted(undone, key=lambda each: (each.kind.slug not in inside, each.in_a_row))
     return ranked[0] if ranked else None
 

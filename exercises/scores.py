@@ -18,7 +18,7 @@ from exercises.mastery.progress import (
     row_words,
 )
 from exercises.mastery.skills import SKILLS, Skill
-from exercises.models import Attempt
+from exercises.models import RIGHT_NOW, SCORE_NOW, Attempt
 
 LOOK_BACK = 30  # answers: about a week of practice
 
@@ -74,7 +74,7 @@ def standings(people: Iterable[Person]) -> dict[int, dict[str, Standing]]:
         .judged()
         .recent(RECENT)
         .latest_first()
-        .values_list("person", "skill", "score", "answered_at")
+        .values_list("person", "skill", SCORE_NOW, "answered_at")
     )
     recent: dict[tuple[int, str], list[tuple[int, datetime]]] = defaultdict(list)
     for person, skill, score, answered_at in rows:
@@ -98,10 +98,12 @@ def skills_of(person: Person) -> list[tuple[Skill, Standing | None]]:
 
 def beliefs_of(person: Person) -> list[tuple[Misconception, int, datetime]]:
     """What the last `LOOK_BACK` answers point at, how often and when last; the critical first."""
-    latest = Attempt.objects.filter(person=person).latest_first()[:LOOK_BACK]
+    latest = Attempt.objects.filter(person=person).judged().latest_first()[:LOOK_BACK]
     seen: dict[str, list[datetime]] = defaultdict(list)
-    for beliefs, answered_at in latest.values_list("misconceptions", "answered_at"):
-        for belief in beliefs:
+    for beliefs, right, answered_at in latest.values_list(
+        "misconceptions", RIGHT_NOW, "answered_at"
+    ):
+        for belief in beliefs if not right else ():
             seen[belief].append(answered_at)
     found = [(MISCONCEPTIONS[belief], len(times), times[0]) for belief, times in seen.items()]
     return sorted(found, key=lambda each: (not each[0].critical, -each[1], each[0].id))
@@ -125,15 +127,15 @@ def progress_of(person: Person) -> list[Progress]:
     """Each drill of the register with the person's answers to it; one query."""
     rights: dict[str, list[bool]] = defaultdict(list)
     answers = Attempt.objects.filter(person=person).judged().latest_first()
-    for drill, right in answers.values_list("drill", "right"):
+    for drill, right in answers.values_list("drill", RIGHT_NOW):
         rights[drill].append(right)
     return [Progress(kind, rights[slug], is_complete(rights[slug])) for slug, kind in KINDS.items()]
 
 
 def row_in_words(attempt: Attempt) -> str:
     """What the attempt did to the drill's row of right answers; nothing while it waits."""
-    if attempt.pending:
+    if attempt.result.waits:
         return ""
     same = Attempt.objects.filter(person=attempt.person_id, drill=attempt.drill).judged()
     until = same.filter(answered_at__lte=attempt.answered_at).latest_first()
-    return row_words(list(until.values_list("right", flat=True)))
+    return row_words(list(until.values_list(RIGHT_NOW, flat=True)))

@@ -46,7 +46,11 @@ def session_going(person: Person) -> PracticeSession | None:
 def sessions_of(person: Person) -> QuerySet[PracticeSession]:
     """All sets of somebody, the latest first, with `answered` and `right` counted."""
     sets = PracticeSession.objects.filter(person=person).latest_first()
-    right = Count("asked__attempt", filter=Q(asked__attempt__right=True))
+    right = Count(
+        "asked__attempt",
+        filter=Q(asked__attempt__outcome__right=True)
+        | Q(asked__attempt__outcome=None, asked__attempt__right=True),
+    )
     return sets.annotate(answered=Count("asked__attempt"), right=right)
 
 
@@ -72,7 +76,7 @@ def next_question(session: PracticeSession) -> Asked | None:
 
 def next_slug(session: PracticeSession) -> str:
     """The drill to ask next, from all that the person has answered so far."""
-    progress = progress_of(session.person)
+    progress = [each for each in progress_of(session.person) if not each.kind.by_hand]
     wanted = set(session.skills)
     fitting = [each for each in progress if not wanted or wanted & set(each.kind.skills)]
     candidates = [
@@ -84,6 +88,13 @@ def next_slug(session: PracticeSession) -> str:
 
 def answers_of(session: PracticeSession) -> QuerySet[Attempt]:
     return Attempt.objects.filter(asked__session=session)
+
+
+def in_order(session: PracticeSession) -> list[Attempt]:
+    """Its answers as they were given, the first one first."""
+    return list(
+        Attempt.objects.listed().filter(asked__session=session).order_by("answered_at", "pk")
+    )
 
 
 def stop(session: PracticeSession, *, now: datetime | None = None) -> None:

@@ -7,6 +7,7 @@ from course.lessons.reading import Read, readings_of
 from course.lessons.shelf import shelf
 from exercises.mastery.next_step import DrillState, next_step
 from exercises.models import Attempt
+from exercises.reviews import news_of
 from exercises.scores import Progress, progress_of
 from exercises.sessions import session_going
 from exercises.sign_offs import standing_of
@@ -17,7 +18,7 @@ LATEST = 5
 def today_of(person: Person) -> dict[str, Any]:
     """The context of the page; a constant number of queries."""
     drills = progress_of(person)
-    states = [state_of(drill) for drill in drills]
+    states = [state_of(drill) for drill in drills if not drill.kind.by_hand]
     slugs = [lesson.slug for lesson in shelf().lessons]
     course = [(slug, [state for state in states if state.lesson == slug]) for slug in slugs]
     course.append(("", [state for state in states if state.lesson not in slugs]))
@@ -32,10 +33,11 @@ def today_of(person: Person) -> dict[str, Any]:
         "read": next((each for each in readings if each.lesson.slug == slug), None),
         "begun": latest_begun(readings),
         "drills": drills,
-        "latest": Attempt.objects.filter(person=person).latest_first()[:LATEST],
+        "latest": Attempt.objects.filter(person=person).listed()[:LATEST],
         "cohorts": list(person.cohorts.all()),
         "going": session_going(person),
         "sign_offs": standing_of(person),
+        "news": news_of(person),
     }
 
 

@@ -43,10 +43,15 @@ def learner_for(person: Person, cohort_pk: int, person_pk: int) -> Person:
     return get_object_or_404(Person.objects.learning_in(cohort), pk=person_pk)
 
 
+def teaches(person: Person, learner: Person) -> bool:
+    """Whether the learner is in a cohort that the person teaches: who may review them."""
+    taught = Cohort.objects.taught_by(person).filter(memberships__person=learner)
+    return learner.is_learner and taught.exists()
+
+
 def may_see_practice(person: Person, learner: Person) -> bool:
     """Whether it is their own, or that of a learner in a cohort they teach."""
-    taught = Cohort.objects.taught_by(person).filter(memberships__person=learner)
-    return person == learner or (learner.is_learner and taught.exists())
+    return person == learner or teaches(person, learner)
 
 
 def sign_in_required(view: SignedInView[Arguments]) -> View[Arguments]:

@@ -92,6 +92,7 @@ class Kind:
 
     `candidates` are what a seed draws, one after the other; None where it makes no question
     with one right answer, or two beliefs would answer alike.
+    `by_hand`: an instructor reads the answers; until then they are neither right nor wrong.
     """
 
     slug: str
@@ -103,6 +104,7 @@ class Kind:
     template: str
     candidates: Callable[[int], Iterator[Question | None]]
     grade: Callable[[Question, Mapping[str, Any]], Verdict]
+    by_hand: bool = False
 
     def make(self, seed: int) -> Question:
         """The first question that the seed draws."""

@@ -2,16 +2,22 @@
 
 from exercises.models.append_only import AppendOnlyError
 from exercises.models.asked import Asked, drill_choices
-from exercises.models.attempt import Attempt
+from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
 from exercises.models.practice_session import PracticeSession
+from exercises.models.review import Outcome, Review, ReviewRead
 from exercises.models.sign_off import SignOff, Withdrawal
 from exercises.models.tokens import new_token
 
 __all__ = [
+    "RIGHT_NOW",
+    "SCORE_NOW",
     "AppendOnlyError",
     "Asked",
     "Attempt",
+    "Outcome",
     "PracticeSession",
+    "Review",
+    "ReviewRead",
     "SignOff",
     "Withdrawal",
     "drill_choices",

@@ -43,6 +43,14 @@ class Asked(models.Model):
     asked_at = models.DateTimeField(default=timezone.now)
     described = models.BooleanField("in words", default=False)
     latest = models.BooleanField(default=True)
+    again = models.OneToOneField(
+        "Attempt",
+        models.CASCADE,
+        null=True,
+        blank=True,
+        related_name="asked_again",
+        help_text="the attempt that was sent back, where this is asked in its stead",
+    )
     session = models.ForeignKey(
         PracticeSession, models.SET_NULL, null=True, blank=True, related_name="asked"
     )

@@ -1,10 +1,10 @@
 """An answer as it was given and judged."""
 
-from typing import Any, Self
+from typing import Any, NamedTuple, Self
 
 from django.conf import settings
 from django.db import models
-from django.db.models.functions import RowNumber
+from django.db.models.functions import Coalesce, RowNumber
 from django.urls import reverse
 from django.utils import timezone
 
@@ -13,6 +13,19 @@ from exercises.drills.register import kind
 from exercises.mastery.skills import SKILLS
 from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
 from exercises.models.asked import Asked, drill_choices
+from exercises.models.review import Review
+
+# What attempts count for, in a query: an instructor may have overruled the verdict.
+RIGHT_NOW = Coalesce("outcome__right", "right")
+SCORE_NOW = Coalesce("outcome__score", "score")
+
+
+class Result(NamedTuple):
+    """What an attempt counts for today; while it `waits` it counts for nothing."""
+
+    right: bool
+    score: int
+    waits: bool
 
 
 class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
@@ -22,7 +35,13 @@ class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
 
     def judged(self) -> Self:
         """Those that are right or not; without what waits for an instructor."""
-        return self.filter(pending=False)
+        return self.exclude(pending=True, outcome=None)
+
+    def listed(self) -> Self:
+        """Latest first, with what a list of attempts shows of each."""
+        back = Review.objects.filter(attempt=models.OuterRef("pk"), what=Review.What.SENT_BACK)
+        found = self.select_related("outcome").annotate(sent_back=models.Exists(back))
+        return found.latest_first()
 
     def latest_first(self) -> Self:
         return self.order_by("-answered_at", "-pk")
@@ -79,6 +98,13 @@ class Attempt(AppendOnly):
     @property
     def skill_title(self) -> str:
         return SKILLS[self.skill].title
+
+    @property
+    def result(self) -> Result:
+        """What it counts for, by the last score that an instructor gave or by its verdict."""
+        if hasattr(self, "outcome"):
+            return Result(self.outcome.right, self.outcome.score, waits=False)
+        return Result(self.right, self.score, waits=self.pending)
 
     @property
     def verdict(self) -> Verdict:

@@ -9,7 +9,7 @@ from course.cohorts.views.pages import form_page, posted
 from exercises.debrief import debrief
 from exercises.forms.sitting import SittingForm
 from exercises.models import Asked, PracticeSession
-from exercises.sessions import answers_of, next_question, open_session, start, stop
+from exercises.sessions import answers_of, in_order, next_question, open_session, start, stop
 from exercises.views.practice import answer_form, question_context
 
 
@@ -34,7 +34,7 @@ def practice(request: SignedInRequest, token: str) -> HttpResponse:
     session = get_object_or_404(PracticeSession, token=token, person=request.user)
     asked = next_question(session)
     if asked is None:
-        context = {"session": session, "debrief": debrief(session), "answers": listed(session)}
+        context = {"session": session, "debrief": debrief(session), "answers": in_order(session)}
         return render(request, "practice/debrief.html", context)
     return render(request, "practice/question.html", sitting_context(session, asked))
 
@@ -52,7 +52,3 @@ def sitting_context(session: PracticeSession, asked: Asked) -> dict[str, object]
     number = answers_of(session).count() + 1
     context = question_context(asked, answer_form(asked))
     return context | {"session": session, "number": number}
-
-
-def listed(session: PracticeSession) -> list[object]:
-    return list(answers_of(session).order_by("answered_at", "pk"))

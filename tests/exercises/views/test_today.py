@@ -82,8 +82,8 @@ def test_today_queries_do_not_grow(
     client = client_of(mina)
     for _ in range(2):
         answer(mina, right=True)
-        # session, person, answers, readings, cohorts, set, sign-offs, latest
-        with django_assert_num_queries(8):
+        # session, person, answers, readings, cohorts, set, sign-offs, reviews, latest
+        with django_assert_num_queries(9):
             client.get(reverse("today"))
 
 

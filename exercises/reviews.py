@@ -1,0 +1,138 @@
+"""The verbs of reviewing: say something about an attempt, reply, answer again; and its reads."""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from django.core.exceptions import PermissionDenied
+from django.db import IntegrityError, transaction
+from django.db.models import Exists, OuterRef, QuerySet, Subquery
+from django.utils import timezone
+
+from course.cohorts.access import teaches
+from course.cohorts.models import Cohort, Membership, Person
+from exercises.attempts import ask_again
+from exercises.models import Asked, Attempt, Review, ReviewRead
+from exercises.outcomes import settle
+
+RIGHT = 100
+
+
+class NothingToAnswerError(Exception):
+    """No instructor has written about this attempt, or none has sent it back."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Said:
+    """What an instructor says; `score` in hundredths where they give one.
+
+    `key` is the form's own, so that it counts once.
+    """
+
+    what: str
+    text: str
+    score: int | None = None
+    key: str
+
+    @property
+    def right(self) -> bool | None:
+        return None if self.score is None else self.score == RIGHT
+
+
+def review(by: Person, attempt: Attempt, said: Said, *, now: datetime | None = None) -> Review:
+    """Keep what an instructor says about an attempt. Sent twice, it is kept once.
+
+    Two instructors at once are both kept; the later score counts.
+    """
+    if not teaches(by, attempt.person):
+        raise PermissionDenied("Reviews are for those who teach the learner.")
+    made = Review(
+        attempt=attempt,
+        by=by,
+        what=said.what,
+        text=said.text,
+        right=said.right,
+        score=said.score,
+        key=said.key,
+    )
+    try:
+        with transaction.atomic():
+            Attempt.objects.select_for_update().get(pk=attempt.pk)
+            made.at = now or timezone.now()
+            made.save(force_insert=True)
+            if made.what == Review.What.SCORE:
+                settle(made)
+    except IntegrityError:  # the same form, sent before
+        return Review.objects.get(key=said.key, by=by)
+    return made
+
+
+def reply(learner: Person, attempt: Attempt, text: str, *, now: datetime | None = None) -> Review:
+    """The learner's one reply. A second one changes nothing and gives the first."""
+    if learner != attempt.person:
+        raise PermissionDenied("The learner replies.")
+    if not attempt.reviews.by_instructors().exists():
+        raise NothingToAnswerError
+    made = Review(attempt=attempt, by=learner, what=Review.What.REPLY, text=text)
+    made.at = now or timezone.now()
+    try:
+        with transaction.atomic():
+            made.save(force_insert=True)
+    except IntegrityError:
+        return attempt.reviews.get(what=Review.What.REPLY)
+    return made
+
+
+def answer_again(attempt: Attempt) -> Asked:
+    """A new question of the same situation, once a time that it was sent back."""
+    if not attempt.reviews.filter(what=Review.What.SENT_BACK).exists():
+        raise NothingToAnswerError
+    return ask_again(attempt)
+
+
+def thread_of(attempt: Attempt) -> list[Review]:
+    """All that was said about an attempt, in order; one query."""
+    return list(attempt.reviews.in_order().select_related("by"))
+
+
+def mark_read(thread: list[Review], *, by_learner: bool) -> None:
+    """Remember that those whom the reviews are for have opened them."""
+    known = set(ReviewRead.objects.filter(review__in=thread).values_list("review", flat=True))
+    meant = [each for each in thread if (each.what != Review.What.REPLY) == by_learner]
+    unread = [ReviewRead(review=each) for each in meant if each.pk not in known]
+    if unread:
+        ReviewRead.objects.bulk_create(unread, ignore_conflicts=True)
+
+
+def news_of(person: Person) -> list[Review]:
+    """What instructors have written about the person's attempts and they have not opened."""
+    written = Review.objects.filter(attempt__person=person).by_instructors().unread()
+    return list(written.in_order().select_related("by", "attempt"))
+
+
+def queue_of(by: Person, cohort: Cohort | None = None) -> QuerySet[Attempt]:
+    """What waits for an instructor in their cohorts, or in one of them, the oldest first.
+
+    What was sent back waits for the learner. Each has `cohort_pk`, one of the cohorts in
+    which the instructor meets the learner.
+    """
+    back = Review.objects.filter(attempt=OuterRef("pk"), what=Review.What.SENT_BACK)
+    waiting = Attempt.objects.filter(~Exists(back), pending=True, outcome=None)
+    placed = waiting.annotate(cohort_pk=place_of("person", by, cohort)).exclude(cohort_pk=None)
+    return placed.select_related("person").order_by("answered_at", "pk")
+
+
+def replies_to(by: Person, cohort: Cohort | None = None) -> QuerySet[Review]:
+    """The replies that no instructor has opened yet, the oldest first, with `cohort_pk` too."""
+    unread = Review.objects.unread().filter(what=Review.What.REPLY)
+    place = place_of("attempt__person", by, cohort)
+    placed = unread.annotate(cohort_pk=place).exclude(cohort_pk=None)
+    return placed.select_related("attempt", "by").order_by("at", "pk")
+
+
+def place_of(person: str, by: Person, cohort: Cohort | None) -> Subquery:
+    """One of the cohorts where somebody teaches the person (a field); none, where they don't."""
+    taught = [cohort] if cohort else Cohort.objects.taught_by(by)
+    places = Membership.objects.filter(
+        person=OuterRef(person), person__role=Person.Role.LEARNER, cohort__in=taught
+    )
+    return Subquery(places.order_by("cohort__name", "cohort").values("cohort")[:1])

@@ -6,6 +6,7 @@ from exercises.views import (
     practice,
     record,
     results,
+    reviews,
     shown,
     sign_offs,
     sitting,
@@ -42,6 +43,18 @@ shown_urls = [
 record_urls = [
     path("record/", record.record, name="record"),
     path("record/<str:key>/", record.attempt, name="attempt"),
+    path("record/<str:key>/reply/", reviews.reply_to_review, name="reply"),
+    path("record/<str:key>/again/", reviews.answer_anew, name="answer-again"),
+]
+
+# /reviews/: what waits for an instructor
+review_urls = [
+    path("reviews/", reviews.reviews, name="reviews"),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/attempts/<str:key>/review/",
+        reviews.review_attempt,
+        name="review-attempt",
+    ),
 ]
 
 # /cohorts/<cohort>/…: what an instructor sees of a cohort's practice
@@ -101,6 +114,7 @@ urlpatterns = [
     *practice_urls,
     *shown_urls,
     *record_urls,
+    *review_urls,
     *cohort_urls,
     *sign_off_urls,
     *result_urls,

@@ -26,7 +26,7 @@ def practise(
     `before_day` is told how many days ago the next day was, and at the end 0 once more.
     """
     draw = Random(learner.sign_in_name).random
-    kinds = list(KINDS.values())
+    kinds = [kind for kind in KINDS.values() if not kind.by_hand]
     for day, ago in enumerate(learner.days):
         before_day(ago)
         held = {belief for belief, days in learner.beliefs.items() if day < days}

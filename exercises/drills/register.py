@@ -4,6 +4,7 @@ from exercises.drills.can_this_bench import CAN_THIS_BENCH
 from exercises.drills.care import CARE
 from exercises.drills.choose_mode import CHOOSE_MODE
 from exercises.drills.enough_run_up import ENOUGH_RUN_UP
+from exercises.drills.free_answer import FREE_ANSWER
 from exercises.drills.kind import Kind
 from exercises.drills.mend_it import MEND_IT
 from exercises.drills.paper_levels import PAPER_LEVELS
@@ -41,6 +42,7 @@ KINDS: dict[str, Kind] = {
         WHICH_GENERATION,
         ENOUGH_RUN_UP,
         MEND_IT,
+        FREE_ANSWER,
     )
 }
 

@@ -1,32 +1,11 @@
 """What an instructor writes when signing off, and what a stranger types from a card."""
 
-import secrets
-from typing import Any
-
 from django import forms
 
-from course.cohorts.fields import SAID_PLAINLY, TextField, TitleField, refuse_unseen
+from course.cohorts.fields import TextField, TitleField
+from exercises.forms.fields import KeyField, LongTextField
 from exercises.models import SignOff
 from exercises.sign_offs import Decision
-
-LONGEST_NOTE = 2000
-
-
-def new_key() -> str:
-    return secrets.token_hex(16)
-
-
-class LongTextField(TextField):
-    """A text of a few lines: line breaks may stand in it."""
-
-    widget = forms.Textarea(attrs={"rows": 4})
-
-    def __init__(self, **options: Any) -> None:
-        super().__init__(max_length=LONGEST_NOTE, **options)
-
-    def validate(self, value: str) -> None:
-        super().validate(value)
-        refuse_unseen(value.replace("\r", "").replace("\n", " ").replace("\t", " "))
 
 
 class SignOffForm(forms.Form):
@@ -42,9 +21,7 @@ class SignOffForm(forms.Form):
         required=False,
         help_text="The learner can read it. Conditions belong here: “with me in the room”.",
     )
-    key = forms.RegexField(
-        r"^[0-9a-f]{32}\Z", widget=forms.HiddenInput, initial=new_key, error_messages=SAID_PLAINLY
-    )
+    key = KeyField()
 
     def decision(self) -> Decision:
         """Valid forms only."""

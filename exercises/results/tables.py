@@ -40,7 +40,7 @@ def attempts_header() -> Sequence[str]:
 
 def attempts(cohort: Cohort) -> Iterator[Row]:
     """Every answer of the people who are in the cohort now, the earliest first."""
-    found = Attempt.objects.of_cohort(cohort).select_related("person").defer("feedback", "answer")
+    found = Attempt.objects.of_cohort(cohort).select_related("person", "outcome").defer("feedback", "answer")
     for attempt in found.order_by("answered_at", "pk").iterator(chunk_size=AT_ONCE):
         yield (
             attempt.answered_at.isoformat(timespec="seconds"),
@@ -50,7 +50,7 @@ def attempts(cohort: Cohort) -> Iterator[Row]:
             attempt.skill_title,
             attempt.situation,
             result(attempt),
-            "" if attempt.pending else attempt.score,
+            "" if attempt.result.waits else attempt.result.score,
             round((attempt.answered_at - attempt.asked_at).total_seconds()),
             "yes" if attempt.described else "no",
             " ".join(attempt.misconceptions),
@@ -58,11 +58,11 @@ def attempts(cohort: Cohort) -> Iterator[Row]:
 
 
 def result(attempt: Attempt) -> str:
-    if attempt.pending:
+    if attempt.result.waits:
         return "waits for the instructor"
-    if attempt.right:
+    if attempt.result.right:
         return "right"
-    return "partly right" if attempt.score else "not right"
+    return "partly right" if attempt.result.score else "not right"
 
 
 def board_header() -> Sequence[str]:

@@ -2,15 +2,18 @@
 
 from django.core.paginator import Paginator
 from django.http import HttpResponse
-from django.shortcuts import get_object_or_404, render
+from django.shortcuts import render
 from django.urls import reverse
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
-from exercises.models import Attempt
+from course.cohorts.models import Cohort
+from exercises.forms.review import ReviewForm
+from exercises.models import Asked, Attempt
+from exercises.reviews import mark_read, thread_of
 from exercises.scores import beliefs_of, board_of, skills_of
 from exercises.views.practice import attempt_context
-from exercises.views.record import PER_PAGE
+from exercises.views.record import PER_PAGE, attempt_for
 
 
 @require_safe
@@ -26,7 +29,7 @@ def cohort(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
 @instructor_required
 def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> HttpResponse:
     learner = learner_for(request.user, cohort_pk, person_pk)
-    attempts = Attempt.objects.filter(person=learner).latest_first()
+    attempts = Attempt.objects.filter(person=learner).listed()
     context = {
         "cohort": cohort_for(request.user, cohort_pk),
         "learner": learner,
@@ -43,6 +46,23 @@ def cohort_attempt(
     request: SignedInRequest, cohort_pk: int, person_pk: int, key: str
 ) -> HttpResponse:
     learner = learner_for(request.user, cohort_pk, person_pk)
-    found = get_object_or_404(Attempt.objects.select_related("asked"), key=key, person=learner)
-    context = {"cohort": cohort_for(request.user, cohort_pk), "learner": learner}
-    return render(request, "exercises/cohort_attempt.html", context | attempt_context(found))
+    return show_to_instructor(
+        request, cohort_for(request.user, cohort_pk), attempt_for(learner, key)
+    )
+
+
+def show_to_instructor(
+    request: SignedInRequest, cohort: Cohort, attempt: Attempt, form: ReviewForm | None = None
+) -> HttpResponse:
+    """The attempt as the learner saw it, what was said about it, and room to say more."""
+    thread = thread_of(attempt)
+    mark_read(thread, by_learner=False)
+    context = attempt_context(attempt) | {
+        "cohort": cohort,
+        "learner": attempt.person,
+        "thread": thread,
+        "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),
+        "form": form or ReviewForm(waits=attempt.result.waits),
+    }
+    status = 422 if form else 200
+    return render(request, "exercises/cohort_attempt.html", context, status=status)

@@ -6,7 +6,10 @@ from django.shortcuts import get_object_or_404, render
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
-from exercises.models import Attempt
+from course.cohorts.models import Person
+from exercises.forms.review import ReplyForm
+from exercises.models import Asked, Attempt, Review
+from exercises.reviews import mark_read, thread_of
 from exercises.scores import skills_of
 from exercises.sessions import sessions_of
 from exercises.sign_offs import sign_offs_of
@@ -19,7 +22,7 @@ SETS = 10
 @require_safe
 @sign_in_required
 def record(request: SignedInRequest) -> HttpResponse:
-    attempts = Attempt.objects.filter(person=request.user).latest_first()
+    attempts = Attempt.objects.filter(person=request.user).listed()
     page = Paginator(attempts, PER_PAGE).get_page(request.GET.get("page"))
     context = {
         "page": page,
@@ -33,7 +36,30 @@ def record(request: SignedInRequest) -> HttpResponse:
 @require_safe
 @sign_in_required
 def attempt(request: SignedInRequest, key: str) -> HttpResponse:
-    found = get_object_or_404(
-        Attempt.objects.select_related("asked__session"), key=key, person=request.user
+    return show_to_learner(request, attempt_for(request.user, key))
+
+
+def attempt_for(learner: Person, key: str) -> Attempt:
+    """An attempt of the learner with what its page shows, or 404."""
+    shown = Attempt.objects.select_related(
+        "asked__session", "asked__again", "person", "outcome__review__by"
     )
-    return render(request, "exercises/attempt.html", attempt_context(found))
+    return get_object_or_404(shown, key=key, person=learner)
+
+
+def show_to_learner(
+    request: SignedInRequest, attempt: Attempt, form: ReplyForm | None = None
+) -> HttpResponse:
+    """The attempt, what was said about it, and the reply where there is none yet."""
+    thread = thread_of(attempt)
+    mark_read(thread, by_learner=True)
+    replied = any(each.what == Review.What.REPLY for each in thread)
+    context = attempt_context(attempt) | {
+        "thread": thread,
+        "sent_back": any(each.what == Review.What.SENT_BACK for each in thread),
+        "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),
+        "unread_by_anybody": attempt.result.waits and not attempt.person.cohorts.exists(),
+        "form": None if replied or not thread else form or ReplyForm(),
+    }
+    status = 422 if form else 200
+    return render(request, "exercises/attempt.html", context, status=status)

@@ -35,7 +35,7 @@ class FreeText(Ask):
         return answer
 
     def every(self) -> Sequence[str]:
-        return [text.ljust(self.least, ".") for text in ("It depends", "I don’t know yet")]
+        return [text.ljust(self.least, "…") for text in ("It depends", "I don’t know yet")]
 
     @classmethod
     def of_json(cls, stored: Json) -> "FreeText":

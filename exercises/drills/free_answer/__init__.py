@@ -1,8 +1,4 @@
-"""Free answer: some sentences for the instructor to read.
-
-Not in the register while nobody can read what waits: an answer that is never judged would
-count as a wrong one, in a skill's state and in what to do next.
-"""
+"""Free answer: some sentences for the instructor to read."""
 
 from exercises.drills.free_answer.question import candidates
 from exercises.drills.free_answer.verdict import grade
@@ -29,4 +25,5 @@ FREE_ANSWER = Kind(
     template="drills/free_answer.html",
     candidates=candidates,
     grade=grade,
+    by_hand=True,
 )

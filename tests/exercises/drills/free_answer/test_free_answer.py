@@ -50,6 +50,7 @@ def test_page_says_that_the_answer_waits_and_shows_no_markup_of_the_writer() -> 
     verdict = FREE_ANSWER.grade(FREE_ANSWER.make(1), {"text": text})
     context = {
         "verdict": verdict,
+        "attempt": {"result": {"waits": True}},
         "question_template": "drills/free_answer.html#question",
         "feedback_template": "drills/free_answer.html#feedback",
         "answers": [("Your answer", text)],

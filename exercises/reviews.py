@@ -10,6 +10,7 @@ from django.utils import timezone
 
 from course.cohorts.access import teaches
 from course.cohorts.models import Cohort, Membership, Person
+from course.letters import write_to
 from exercises.attempts import ask_again
 from exercises.models import Asked, Attempt, Review, ReviewRead
 from exercises.outcomes import settle
@@ -61,9 +62,15 @@ def review(by: Person, attempt: Attempt, said: Said, *, now: datetime | None = N
             made.save(force_insert=True)
             if made.what == Review.What.SCORE:
                 settle(made)
+            write_to(attempt.person, f"About your answer to {attempt.kind.title}", told(made))
     except IntegrityError:  # the same form, sent before
         return Review.objects.get(key=said.key, by=by)
     return made
+
+
+def told(made: Review) -> str:
+    """A review, as its learner is told of it."""
+    return f"{made.by} writes: {made.text or 'your answer is judged.'}"
 
 
 def reply(learner: Person, attempt: Attempt, text: str, *, now: datetime | None = None) -> Review:

@@ -17,6 +17,7 @@ from exercises.demo.cast import (
 )
 from exercises.demo.decisions import Signing
 from exercises.demo.practice import practise, read
+from exercises.demo.written import write
 
 SIGN_IN_NAMES = {ADMINISTRATOR[0], INSTRUCTOR[0], *(learner.sign_in_name for learner in LEARNERS)}
 
@@ -42,6 +43,7 @@ def build(until: datetime) -> None:
             signing = Signing(instructor, person, cohorts[learner.cohort], until)
             read(person, learner, until)
             practise(person, learner, until, before_day=signing.before)
+            write(person, instructor, until)
 
 
 def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -> Person:

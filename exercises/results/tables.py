@@ -40,7 +40,11 @@ def attempts_header() -> Sequence[str]:
 
 def attempts(cohort: Cohort) -> Iterator[Row]:
     """Every answer of the people who are in the cohort now, the earliest first."""
-    found = Attempt.objects.of_cohort(cohort).select_related("person", "outcome").defer("feedback", "answer")
+    found = (
+        Attempt.objects.of_cohort(cohort)
+        .select_related("person", "outcome")
+        .defer("feedback", "answer")
+    )
     for attempt in found.order_by("answered_at", "pk").iterator(chunk_size=AT_ONCE):
         yield (
             attempt.answered_at.isoformat(timespec="seconds"),

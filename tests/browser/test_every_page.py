@@ -11,6 +11,8 @@ from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
+from exercises.models import Attempt
+from exercises.reviews import Said, reply, review
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
@@ -40,7 +42,7 @@ def learner_pages(mina: Person) -> list[str]:
     return pages
 
 
-def instructor_pages(harbour: Cohort, mina: Person) -> list[str]:
+def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[str]:
     asked = ask(mina, KINDS["choose-the-mode"])
     attempt = submit(asked, wrong_answer(asked))
     own = [harbour.pk, mina.pk]
@@ -51,9 +53,25 @@ def instructor_pages(harbour: Cohort, mina: Person) -> list[str]:
         reverse("bench-figures", args=[harbour.pk]),
         reverse("cohort-person", args=own),
         reverse("cohort-attempt", args=[*own, attempt.key]),
+        reverse("cohort-attempt", args=[*own, reviewed.key]),
+        reverse("reviews"),
         reverse("results", args=[harbour.pk]),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),
     ]
+
+
+def reviewed(harbour: Cohort, mina: Person) -> Attempt:
+    """An answer of which much is said, while another one waits."""
+    ines, written = harbour.instructors.get(), KINDS["free-answer"]
+    for key, score in (("c" * 32, 40), ("d" * 32, None)):
+        asked = ask(mina, written)
+        attempt = submit(asked, right_answer(asked))
+        what = "score" if score else "sent-back"
+        review(ines, attempt, Said(what=what, text="Name the mode.", score=score, key=key))
+    reply(mina, attempt, "It was an insert.")
+    asked = ask(mina, written)
+    submit(asked, right_answer(asked))
+    return attempt
 
 
 def code_of(harbour: Cohort, mina: Person) -> str:
@@ -102,8 +120,10 @@ def test_pages_break_no_rule(
 ) -> None:
     context = new_context(viewport={"width": width, "height": 900}, color_scheme=scheme)
     faults: list[str] = []
-    visits = [(None, stranger_pages(harbour)), (mina, learner_pages(mina))]
-    for person, pages in [*visits, (ines, instructor_pages(harbour, mina))]:
+    said = reviewed(harbour, mina)
+    own = [*learner_pages(mina), said.get_absolute_url()]
+    visits = [(None, stranger_pages(harbour)), (mina, own)]
+    for person, pages in [*visits, (ines, instructor_pages(harbour, mina, said))]:
         context.clear_cookies()
         with quiet_page(context, live_server.url) as page:
             if person:

@@ -9,8 +9,10 @@ from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import readings_of
 from exercises.demo.cast import LEARNERS
+from exercises.demo.written import WRITTEN
 from exercises.drills.settings import Settings
 from exercises.models import Attempt
+from exercises.reviews import news_of, queue_of, replies_to
 from exercises.scores import board_of
 
 pytestmark = pytest.mark.django_db
@@ -35,7 +37,8 @@ def test_demo_is_the_same_every_time() -> None:
     demo()
 
     assert answers() == first
-    assert len(first) == sum(len(learner.days) * learner.answers for learner in LEARNERS)
+    practised = sum(len(learner.days) * learner.answers for learner in LEARNERS)
+    assert len(first) == practised + len(WRITTEN)
 
 
 def test_demo_twice_changes_nothing() -> None:
@@ -56,6 +59,15 @@ def test_demo_has_a_bench_that_can_be_and_people_who_read() -> None:
     assert set(bench.cohorts.all()) == set(Cohort.objects.all())
     assert [each.done for each in readings_of(wren)][:3] == [True, True, True]
     assert sum(each.begun for each in readings_of(Person.objects.get(sign_in_name="corin"))) == 1
+
+
+def test_demo_has_answers_that_wait_and_a_reply_to_read() -> None:
+    demo()
+    orla = Person.objects.get(sign_in_name="orla")
+
+    assert [each.person.sign_in_name for each in queue_of(orla)] == ["tamsin", "nell", "sorrel"]
+    assert [each.by.sign_in_name for each in replies_to(orla)] == ["maeve"]
+    assert [each.score for each in news_of(Person.objects.get(sign_in_name="wren"))] == [100]
 
 
 def test_demo_refuses_other_peoples_data(mina: Person) -> None:

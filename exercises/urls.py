@@ -47,9 +47,9 @@ record_urls = [
     path("record/<str:key>/again/", reviews.answer_anew, name="answer-again"),
 ]
 
-# /reviews/: what waits for an instructor
+# /cohorts/reviews/: what waits for an instructor
 review_urls = [
-    path("reviews/", reviews.reviews, name="reviews"),
+    path("cohorts/reviews/", reviews.reviews, name="reviews"),
     path(
         "cohorts/<int:cohort_pk>/people/<int:person_pk>/attempts/<str:key>/review/",
         reviews.review_attempt,

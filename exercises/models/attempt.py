@@ -100,6 +100,11 @@ class Attempt(AppendOnly):
         return SKILLS[self.skill].title
 
     @property
+    def situation_title(self) -> str:
+        """The situation's name, in words."""
+        return self.situation.replace("-", " ").capitalize()
+
+    @property
     def result(self) -> Result:
         """What it counts for, by the last score that an instructor gave or by its verdict."""
         if hasattr(self, "outcome"):

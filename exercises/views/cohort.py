@@ -9,7 +9,7 @@ from django.views.decorators.http import require_safe
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
 from course.cohorts.models import Cohort
 from exercises.forms.review import ReviewForm
-from exercises.models import Asked, Attempt
+from exercises.models import Asked, Attempt, Review
 from exercises.reviews import mark_read, thread_of
 from exercises.scores import beliefs_of, board_of, skills_of
 from exercises.views.practice import attempt_context
@@ -61,6 +61,7 @@ def show_to_instructor(
         "cohort": cohort,
         "learner": attempt.person,
         "thread": thread,
+        "sent_back": any(each.what == Review.What.SENT_BACK for each in thread),
         "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),
         "form": form or ReviewForm(waits=attempt.result.waits),
     }

@@ -49,6 +49,8 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("bench-minutes", {**AFTER, "edit": 1}, "3 minutes"),
         ("care-figure", {"figure": "from magnets"}, "15 cm"),
         ("chain-snr", {"chain": [46]}, "46.0"),
+        # Noise powers add: 10 log 2 = 3.01 dB.
+        ("chain-snr", {"chain": [46, 46]}, "43.0"),
         ("edit-length", {**AFTER, "edit": 0}, "6 seconds"),
         ("ends-at", {**AFTER, "edit": 0}, "00:00:16:00"),
         ("faults-by", {**AFTER, "edit": 1, "states": ["unsettled"]}, 1),

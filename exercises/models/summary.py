@@ -1,0 +1,32 @@
+"""What a learner's attempts come to, kept in step with them."""
+
+from typing import Any
+
+from django.conf import settings
+from django.db import models
+
+
+class Summary(models.Model):
+    """One row a learner, so that a board of hundreds reads no attempts.
+
+    `skills` has, by skill, what `mastery.states.SkillState` says, as JSON. The other columns
+    are there to sort and filter by. Written by `exercises.summaries` alone, in the transaction
+    that adds the attempt or the score which changes it.
+    """
+
+    person = models.OneToOneField(
+        settings.AUTH_USER_MODEL, models.CASCADE, related_name="summary", primary_key=True
+    )
+    skills: models.JSONField[dict[str, Any], dict[str, Any]] = models.JSONField(default=dict)
+    answers = models.PositiveIntegerField(default=0)
+    last_practised = models.DateTimeField(null=True)
+    steady = models.PositiveSmallIntegerField(default=0, help_text="skills")
+    stuck = models.PositiveSmallIntegerField(default=0, help_text="skills")
+    weakest = models.CharField(max_length=50, blank=True, help_text="a skill")
+    weakest_score = models.PositiveSmallIntegerField(null=True, help_text="in hundredths")
+
+    class Meta:
+        verbose_name_plural = "summaries"
+
+    def __str__(self) -> str:
+        return f"{self.person}: {self.answers} answers"

@@ -1,0 +1,121 @@
+"""The verbs that keep summaries in step with attempts, and prove that they are.
+
+Nothing is counted up: what changed is worked out again from the attempts themselves, so the
+order in which answers and scores arrive makes no difference. The summary's row is locked
+first: of two answers at once the second one sees the first.
+"""
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import asdict
+from datetime import datetime
+from typing import Any
+
+from django.db import transaction
+from django.db.models import Count
+
+from course.cohorts.models import Person
+from exercises.mastery.progress import RECENT
+from exercises.mastery.states import Counted, SkillState, State, skill_state
+from exercises.models import RIGHT_NOW, SCORE_NOW, Attempt, Summary
+
+COLUMNS = ("skills", "answers", "last_practised", "steady", "stuck", "weakest", "weakest_score")
+COUNTED = (RIGHT_NOW, SCORE_NOW, "misconceptions", "answered_at")
+
+
+def refresh(person_id: int, skill: str) -> None:
+    """Work out one skill of somebody's summary again. Within the transaction that changed it."""
+    summary = locked(person_id)
+    found = state_in(person_id, skill)
+    if found is None:
+        summary.skills.pop(skill, None)
+    else:
+        summary.skills[skill] = as_json(found)
+    summary.__dict__.update(totals(summary.skills))
+    summary.save()
+
+
+def locked(person_id: int) -> Summary:
+    """Somebody's summary, which nobody else changes until the transaction ends."""
+    rows = Summary.objects.select_for_update()
+    return rows.filter(pk=person_id).first() or rows.get_or_create(pk=person_id)[0]
+
+
+def state_in(person_id: int, skill: str) -> SkillState | None:
+    """How somebody stands in a skill; None while no answer of theirs counts. Two queries."""
+    answers = Attempt.objects.filter(person=person_id, skill=skill).judged()
+    latest = list(answers.latest_first().values_list(*COUNTED)[:RECENT])
+    return skill_state([counted(*row) for row in latest], answers.count()) if latest else None
+
+
+def counted(right: bool, score: int, beliefs: list[str], at: datetime) -> Counted:
+    """An answer as it counts; one that an instructor called right points at no belief."""
+    return Counted(right=right, score=score, beliefs=[] if right else beliefs, at=at)
+
+
+def as_json(state: SkillState) -> dict[str, Any]:
+    return {**asdict(state), "last": state.last.isoformat()}
+
+
+def totals(skills: dict[str, dict[str, Any]]) -> dict[str, Any]:
+    """The columns to sort and filter by."""
+    states = [skill["state"] for skill in skills.values()]
+    weakest = min(skills, key=lambda slug: (skills[slug]["score"], slug), default="")
+    last = max((skill["last"] for skill in skills.values()), default=None)
+    return {
+        "answers": sum(skill["answers"] for skill in skills.values()),
+        "last_practised": datetime.fromisoformat(last) if last else None,
+        "steady": states.count(State.STEADY),
+        "stuck": states.count(State.STUCK),
+        "weakest": weakest,
+        "weakest_score": skills[weakest]["score"] if weakest else None,
+    }
+
+
+def worked_out(person_id: int) -> dict[str, Any]:
+    """A summary's columns from the attempts alone, in two queries."""
+    answers = Attempt.objects.filter(person=person_id).judged()
+    numbers = dict(answers.values_list("skill").annotate(number=Count("pk")).order_by())
+    recent: dict[str, list[Counted]] = defaultdict(list)
+    rows = answers.recent(RECENT).latest_first().values_list("skill", *COUNTED)
+    for skill, *row in rows:
+        recent[skill].append(counted(*row))
+    skills = {
+        skill: as_json(skill_state(latest, numbers[skill])) for skill, latest in recent.items()
+    }
+    return {"skills": skills, **totals(skills)}
+
+
+def rebuild(people: Iterable[int]) -> int:
+    """Make these people's summaries anew, each in its own transaction; how many there were.
+
+    Safe while answers arrive: whoever answers waits for the row, or is waited for.
+    """
+    made = 0
+    for person_id in people:
+        with transaction.atomic():
+            summary = locked(person_id)
+            summary.__dict__.update(worked_out(person_id))
+            summary.save()
+        made += 1
+    return made
+
+
+def differing(people: Iterable[int]) -> Iterator[tuple[int, Sequence[str]]]:
+    """People whose summary is not what their attempts come to, and the columns that differ."""
+    for person_id in people:
+        with transaction.atomic():
+            kept = locked(person_id)
+            right = worked_out(person_id)
+        columns = [name for name in COLUMNS if getattr(kept, name) != right[name]]
+        if columns:
+            yield person_id, columns
+
+
+def who_has_answered() -> list[int]:
+    """Everybody with an attempt or a summary."""
+    with_attempts = Person.objects.filter(attempts__isnull=False)
+    with_summary = Person.objects.filter(summary__isnull=False)
+    return sorted(
+        {*with_attempts.values_list("pk", flat=True), *with_summary.values_list("pk", flat=True)}
+    )

@@ -1,6 +1,7 @@
 """What an attempt counts for, kept in step with what instructors say of it."""
 
 from exercises.models import Attempt, Outcome, Review
+from exercises.summaries import refresh
 
 
 def settle(review: Review) -> None:
@@ -17,5 +18,6 @@ def outcome_changed(attempt: Attempt) -> None:
     """Whatever is derived from attempts is brought in step here.
 
     It is called in the transaction that adds the attempt or a score for it, after both are
-    written: `attempt.result` is what counts from now on. Nothing is derived yet.
+    written: `attempt.result` is what counts from now on.
     """
+    refresh(attempt.person_id, attempt.skill)

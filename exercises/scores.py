@@ -11,14 +11,12 @@ from exercises.drills.register import KINDS
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import (
     COMPLETE,
-    RECENT,
     in_a_row,
     is_complete,
-    mean_score,
     row_words,
 )
 from exercises.mastery.skills import SKILLS, Skill
-from exercises.models import RIGHT_NOW, SCORE_NOW, Attempt
+from exercises.models import RIGHT_NOW, Attempt, Summary
 
 LOOK_BACK = 30  # answers: about a week of practice
 
@@ -69,24 +67,15 @@ def practised_skills() -> list[Skill]:
 
 def standings(people: Iterable[Person]) -> dict[int, dict[str, Standing]]:
     """By person and skill; one query."""
-    rows = (
-        Attempt.objects.filter(person__in=list(people))
-        .judged()
-        .recent(RECENT)
-        .latest_first()
-        .values_list("person", "skill", SCORE_NOW, "answered_at")
-    )
-    recent: dict[tuple[int, str], list[tuple[int, datetime]]] = defaultdict(list)
-    for person, skill, score, answered_at in rows:
-        recent[person, skill].append((score, answered_at))
     found: dict[int, dict[str, Standing]] = defaultdict(dict)
-    for (person, skill), answers in recent.items():
-        found[person][skill] = Standing(
-            skill=SKILLS[skill],
-            score=mean_score([score for score, _ in answers]),
-            answers=len(answers),
-            last_practised=answers[0][1],
-        )
+    for summary in Summary.objects.filter(person__in=list(people)):
+        for slug, known in summary.skills.items():
+            found[summary.person_id][slug] = Standing(
+                skill=SKILLS[slug],
+                score=known["score"],
+                answers=known["answers"],
+                last_practised=datetime.fromisoformat(known["last"]),
+            )
     return found
 
 

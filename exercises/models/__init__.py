@@ -6,6 +6,7 @@ from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
 from exercises.models.practice_session import PracticeSession
 from exercises.models.review import Outcome, Review, ReviewRead
 from exercises.models.sign_off import SignOff, Withdrawal
+from exercises.models.summary import Summary
 from exercises.models.tokens import new_token
 
 __all__ = [
@@ -19,6 +20,7 @@ __all__ = [
     "Review",
     "ReviewRead",
     "SignOff",
+    "Summary",
     "Withdrawal",
     "drill_choices",
     "new_token",

@@ -1,7 +1,5 @@
 """What a learner's attempts come to, kept in step with them."""
 
-from typing import Any
-
 from django.conf import settings
 from django.db import models
 
@@ -17,7 +15,7 @@ class Summary(models.Model):
     person = models.OneToOneField(
         settings.AUTH_USER_MODEL, models.CASCADE, related_name="summary", primary_key=True
     )
-    skills: models.JSONField[dict[str, Any], dict[str, Any]] = models.JSONField(default=dict)
+    skills = models.JSONField(default=dict)
     answers = models.PositiveIntegerField(default=0)
     last_practised = models.DateTimeField(null=True)
     steady = models.PositiveSmallIntegerField(default=0, help_text="skills")

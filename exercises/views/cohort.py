@@ -4,14 +4,18 @@ from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.urls import reverse
+from django.utils import timezone
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
 from course.cohorts.models import Cohort
+from exercises.board import readiness
+from exercises.forms.board import BoardForm
 from exercises.forms.review import ReviewForm
+from exercises.mastery.skills import SKILLS
 from exercises.models import Asked, Attempt, Review
 from exercises.reviews import mark_read, thread_of
-from exercises.scores import beliefs_of, board_of, skills_of
+from exercises.scores import beliefs_of, skills_of
 from exercises.views.practice import attempt_context
 from exercises.views.record import PER_PAGE, attempt_for
 
@@ -19,18 +23,32 @@ from exercises.views.record import PER_PAGE, attempt_for
 @require_safe
 @instructor_required
 def cohort(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
+    """The readiness board, as the address asks for it, and what else there is of a cohort."""
     found = cohort_for(request.user, cohort_pk)
-    join_link = request.build_absolute_uri(reverse("join-link", args=[found.join_code]))
-    context = {"cohort": found, "board": board_of(found), "join_link": join_link}
-    return render(request, "exercises/cohort.html", context)
+    form = BoardForm(request.GET)
+    asked = request.GET.get
+    wanted = form.wanted(page=asked("page", ""), whole=asked("all") == "1")
+    context = {
+        "cohort": found,
+        "form": form,
+        "wanted": wanted,
+        "board": readiness(found, wanted, now=timezone.now()),
+        "join_link": request.build_absolute_uri(reverse("join-link", args=[found.join_code])),
+    }
+    status = 200 if form.is_valid() else 422
+    return render(request, "exercises/cohort.html", context, status=status)
 
 
 @require_safe
 @instructor_required
 def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> HttpResponse:
     learner = learner_for(request.user, cohort_pk, person_pk)
+    skill = SKILLS.get(request.GET.get("skill", ""))
     attempts = Attempt.objects.filter(person=learner).listed()
+    if skill:
+        attempts = attempts.filter(skill=skill.slug)
     context = {
+        "skill": skill,
         "cohort": cohort_for(request.user, cohort_pk),
         "learner": learner,
         "page": Paginator(attempts, PER_PAGE).get_page(request.GET.get("page")),

@@ -103,9 +103,7 @@ def made_up(cohort: Any, attempts: int) -> Iterator[tuple[Any, Any]]:
         at = begun + timedelta(days=28 * number / attempts)
         token = f"{cohort.pk}-{number}"
         shared: dict[str, Any] = {"person_id": person, "drill": drill, "seed": number}
-        asked = Asked(
-            **shared, token=token, revision=1, question={}, asked_at=at, latest=False
-        )
+        asked = Asked(**shared, token=token, revision=1, question={}, asked_at=at, latest=False)
         attempt = Attempt(
             **shared,
             asked=asked,

@@ -10,13 +10,13 @@ from uuid import uuid4
 import pytest
 from django.core.management import CommandError, call_command
 from django.db import connection
-from exercises.reviews import Said, review
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, Summary
+from exercises.reviews import Said, review
 from exercises.summaries import COLUMNS, differing, rebuild, worked_out
 from tests.answers import right_answer, wrong_answer
 

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from datetime import UTC, datetime
 
+import pytest
 from django.test import Client
 from django.urls import reverse
 from pytest_django import DjangoAssertNumQueries
@@ -14,6 +15,7 @@ from exercises.drills.register import KINDS
 from exercises.models import Attempt
 from exercises.scores import board_of
 from tests.answers import right_answer, wrong_answer
+from tests.pages import texts
 from tests.people import learner
 
 ClientOf = Callable[[Person], Client]
@@ -38,7 +40,7 @@ def test_board_gives_the_mean_of_the_last_ten(mina: Person, harbour: Cohort) -> 
         [(cell.score, cell.answers) for cell in board.rows[0].cells if cell]
         for board in (at_ten, at_eleven)
     ]
-    assert shown == [[(90, 10)], [(100, 10)]]
+    assert shown == [[(90, 10)], [(100, 11)]]
 
 
 def test_board_dates_the_last_practice(mina: Person, harbour: Cohort) -> None:
@@ -73,7 +75,8 @@ def test_cohort_queries_do_not_grow(
     client = client_of(ines)
     for name in ("Una Reed", "Piet Sloan"):
         answer(learner(name, harbour), right=True)
-        with django_assert_num_queries(5):  # session, person, cohort, learners, standings
+        # session, person, cohort; number of people, the people; overview: numbers, idle, stuck
+        with django_assert_num_queries(8):
             client.get(harbour.get_absolute_url())
 
 
@@ -132,3 +135,52 @@ def test_person_queries_do_not_grow(
         # session, person; learner and cohort with access; count, page; standings; beliefs
         with django_assert_num_queries(9):
             client.get(url)
+
+
+def test_board_keeps_what_was_asked_for_from_page_to_page(
+    ines: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    for number in range(30):
+        learner(f"Extra{number} Person", harbour)
+
+    page = client_of(ines).get(harbour.get_absolute_url(), {"show": "idle", "sort": "last"})
+
+    assert 'href="?show=idle&amp;sort=last&amp;page=2"' in page.content.decode()
+
+
+@pytest.mark.parametrize(
+    ("asked", "sentence"),
+    [
+        ({"sort": "height"}, "There is no such order. Choose from the list."),
+        ({"idle_days": "soon"}, "Write a whole number of days."),
+        ({"idle_days": "0"}, "At least 1 day."),
+        ({"name": "x" * 121}, "Use at most 120 characters. This has 121."),
+        ({"skill": "a" * 9000}, "There is no such skill. Choose from the list."),
+    ],
+)
+def test_nonsense_in_the_address_is_a_sentence_beside_the_whole_board(
+    asked: dict[str, str],
+    sentence: str,
+    ines: Person,
+    mina: Person,
+    harbour: Cohort,
+    client_of: ClientOf,
+) -> None:
+    page = client_of(ines).get(harbour.get_absolute_url(), asked)
+
+    assert page.status_code == 422
+    assert texts(page, "ul", "errorlist") == [sentence]
+    assert "Mina Tarrant" in texts(page, "th")
+
+
+def test_word_on_the_board_leads_to_the_answers_in_that_skill(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    client, attempt = client_of(ines), answer(mina, right=False)
+    other = submit(asked := ask(mina, KINDS["care-and-safety"]), right_answer(asked))
+    board = client.get(harbour.get_absolute_url()).content.decode()
+    url = f"{reverse('cohort-person', args=[harbour.pk, mina.pk])}?skill={attempt.skill}"
+
+    assert f'href="{url}#answers"' in board
+    found = client.get(url).content.decode()
+    assert (attempt.key in found, other.key in found) == (True, False)

@@ -39,6 +39,7 @@ class BoardForm(forms.Form):
         required=False,
         min_value=1,
         max_value=365,
+        widget=forms.NumberInput(attrs={"placeholder": DAYS}),
         error_messages=SAID_PLAINLY
         | {
             "invalid": "Write a whole number of days.",

@@ -78,7 +78,8 @@ def next_slug(session: PracticeSession) -> str:
     """The drill to ask next, from all that the person has answered so far."""
     progress = [each for each in progress_of(session.person) if not each.kind.by_hand]
     wanted = set(session.skills)
-    fitting = [each for each in progress if not wanted or wanted & set(each.kind.skills)]
+    named = [each for each in progress if not session.kinds or each.kind.slug in session.kinds]
+    fitting = [each for each in named if not wanted or wanted & set(each.kind.skills)] or named
     candidates = [
         Candidate(slug=each.kind.slug, rights=tuple(each.rights)) for each in fitting or progress
     ]

@@ -1,6 +1,6 @@
 from django.urls import path
 
-from exercises.views import (
+from exercises.views import assignment, assignments, (
     bench_card,
     cohort,
     practice,
@@ -32,6 +32,44 @@ practice_urls = [
     path("practice/", sitting.new_practice, name="new-practice"),
     path("practice/<str:token>/", sitting.practice, name="practice"),
     path("practice/<str:token>/stop/", sitting.practice_stop, name="practice-stop"),
+]
+
+# /assignments/…: what is asked of a learner
+assignment_urls = [path("assignments/<int:pk>/", assignment.assignment, name="assignment")]
+
+# /cohorts/<cohort>/assignments/…: what an instructor asks for
+cohort_assignment_urls = [
+    path("cohorts/<int:cohort_pk>/assignments/", assignments.assignments, name="assignments"),
+    path(
+        "cohorts/<int:cohort_pk>/assignments/new/",
+        assignments.new_assignment,
+        name="new-assignment",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/assignments/<int:pk>/",
+        assignments.assignment_board,
+        name="assignment-board",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/assignments/<int:pk>/change/",
+        assignments.change,
+        name="change-assignment",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/assignments/<int:pk>/withdraw/",
+        assignments.withdraw,
+        name="withdraw-assignment",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/assignments/<int:pk>/people/<int:person_pk>/",
+        assignments.extension,
+        name="extend-assignment",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/sets/<str:token>/",
+        cohort.cohort_set,
+        name="cohort-set",
+    ),
 ]
 
 # /shown/…: pictures and sounds of questions
@@ -112,6 +150,8 @@ urlpatterns = [
     *today_urls,
     *drill_urls,
     *practice_urls,
+    *assignment_urls,
+    *cohort_assignment_urls,
     *shown_urls,
     *record_urls,
     *review_urls,

@@ -1,6 +1,7 @@
 """What the site keeps of practice, a module a thing."""
 
 from exercises.models.append_only import AppendOnlyError
+from exercises.models.assignment import Assignment, Extension
 from exercises.models.asked import Asked, drill_choices
 from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
 from exercises.models.practice_session import PracticeSession
@@ -14,6 +15,8 @@ __all__ = [
     "SCORE_NOW",
     "AppendOnlyError",
     "Asked",
+    "Assignment",
+    "Extension",
     "Attempt",
     "Outcome",
     "PracticeSession",

@@ -4,10 +4,12 @@ from typing import Any, Self
 
 from django.conf import settings
 from django.db import models
+from django.urls import reverse
 from django.utils import timezone
 
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS, kind
+from exercises.models.assignment import Assignment
 from exercises.models.practice_session import PracticeSession
 from exercises.models.tokens import new_token
 
@@ -55,6 +57,10 @@ class Asked(models.Model):
         PracticeSession, models.SET_NULL, null=True, blank=True, related_name="asked"
     )
 
+    assignment = models.ForeignKey(
+        Assignment, models.SET_NULL, null=True, blank=True, related_name="asked"
+    )
+
     objects = AskedQuerySet.as_manager()
 
     class Meta:
@@ -81,6 +87,12 @@ class Asked(models.Model):
     def is_open(self) -> bool:
         """Whether it waits for an answer that its kind can still judge."""
         return self.revision == self.kind.revision and not hasattr(self, "attempt")
+
+    def page(self) -> str:
+        """The address of the page on which it is asked."""
+        return reverse("drill", args=[self.drill]) if not self.assignment_id else reverse(
+            "assignment", args=[self.assignment_id]
+        )
 
     def as_question(self) -> Question:
         return Question.from_json(self.question)

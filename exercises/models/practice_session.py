@@ -8,6 +8,7 @@ from django.urls import reverse
 from django.utils import timezone
 
 from exercises.mastery.skills import SKILLS
+from exercises.models.assignment import Assignment
 from exercises.models.tokens import new_token
 
 
@@ -21,7 +22,7 @@ class PracticeSessionQuerySet(models.QuerySet["PracticeSession"]):
 
 
 class PracticeSession(models.Model):
-    """`length` questions on some skills, or on any where `skills` is empty.
+    """`length` questions on some skills, or on any where `skills` is empty; likewise `kinds`.
 
     It ends when all are answered, or when the learner stops.
     """
@@ -31,6 +32,13 @@ class PracticeSession(models.Model):
         settings.AUTH_USER_MODEL, models.CASCADE, related_name="practice_sessions"
     )
     skills = models.JSONField(default=list)
+    kinds = models.JSONField(default=list)
+    assignment = models.ForeignKey(
+        Assignment, models.SET_NULL, null=True, blank=True, related_name="sessions"
+    )
+    right_needed = models.PositiveSmallIntegerField(
+        null=True, help_text="as the assignment asked when the set was begun"
+    )
     length = models.PositiveSmallIntegerField()
     started_at = models.DateTimeField(default=timezone.now)
     ended_at = models.DateTimeField(null=True, blank=True)

@@ -2,7 +2,7 @@
 
 from django.core.paginator import Paginator
 from django.http import HttpResponse
-from django.shortcuts import render
+from django.shortcuts import get_object_or_404, render
 from django.urls import reverse
 from django.utils import timezone
 from django.views.decorators.http import require_safe
@@ -13,9 +13,10 @@ from exercises.board import readiness
 from exercises.forms.board import BoardForm
 from exercises.forms.review import ReviewForm
 from exercises.mastery.skills import SKILLS
-from exercises.models import Asked, Attempt, Review
+from exercises.models import Asked, Attempt, PracticeSession, Review
 from exercises.reviews import mark_read, thread_of
 from exercises.scores import beliefs_of, skills_of
+from exercises.sessions import in_order
 from exercises.views.practice import attempt_context
 from exercises.views.record import PER_PAGE, attempt_for
 
@@ -85,3 +86,20 @@ def show_to_instructor(
     }
     status = 422 if form else 200
     return render(request, "exercises/cohort_attempt.html", context, status=status)
+
+
+@require_safe
+@instructor_required
+def cohort_set(
+    request: SignedInRequest, cohort_pk: int, person_pk: int, token: str
+) -> HttpResponse:
+    """One set of questions of a learner, with its answers."""
+    learner = learner_for(request.user, cohort_pk, person_pk)
+    session = get_object_or_404(PracticeSession, token=token, person=learner)
+    context = {
+        "cohort": cohort_for(request.user, cohort_pk),
+        "learner": learner,
+        "session": session,
+        "answers": in_order(session),
+    }
+    return render(request, "assignments/set.html", context)

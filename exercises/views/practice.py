@@ -51,11 +51,7 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     """Take an answer. Somebody who arrives by a link (after signing in again) is sent on."""
     asked = get_object_or_404(Asked, token=token, person=request.user)
     if request.method != "POST":
-        return (
-            redirect("attempt", token)
-            if hasattr(asked, "attempt")
-            else redirect("drill", asked.drill)
-        )
+        return redirect("attempt", token) if hasattr(asked, "attempt") else redirect(asked.page())
     form = answer_form(asked, request.POST)
     if not form.is_valid():
         return show_question(request, asked, form, status=422)

@@ -1,0 +1,139 @@
+"""The verbs of assignments: set, change, withdraw, extend; begin a set, report a practical."""
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from django.db import IntegrityError, transaction
+from django.db.models import Count
+from django.utils import timezone
+
+from course.cohorts.models import Cohort, Person
+from course.letters import write_to
+from exercises.attempts import new_asked
+from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
+from exercises.models import Asked, Assignment, Extension, PracticeSession
+from exercises.sessions import open_session
+
+
+class NoTriesLeftError(Exception):
+    """As many sets were begun as may be."""
+
+
+class OtherSetOpenError(Exception):
+    """Another set of questions is open; it is finished or stopped first."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Terms:
+    """What is asked: the columns of an assignment, and the people it is for (none: all)."""
+
+    columns: dict[str, Any]
+    people: list[Person]
+
+
+def set_assignment(
+    instructor: Person, cohort: Cohort, terms: Terms, *, now: datetime | None = None
+) -> Assignment:
+    """A new one. Those whom it is for find it on Today once it opens."""
+    with transaction.atomic():
+        made = Assignment.objects.create(
+            cohort=cohort, made_by=instructor, made_at=now or timezone.now(), **terms.columns
+        )
+        made.people.set(terms.people)
+        for person in meant_for(made):
+            write_to(person, f"New: {made.title}", f"{instructor} asks for it in {cohort}.")
+    return made
+
+
+def change_assignment(assignment: Assignment, terms: Terms) -> Assignment:
+    """Other terms from now on. Sets that were begun keep theirs; no attempt is touched."""
+    with transaction.atomic():
+        Assignment.objects.filter(pk=assignment.pk).update(**terms.columns)
+        assignment.people.set(terms.people)
+    assignment.refresh_from_db()
+    return assignment
+
+
+def withdraw_assignment(assignment: Assignment, *, now: datetime | None = None) -> None:
+    """It is asked no more. What was done for it stays."""
+    standing = Assignment.objects.filter(pk=assignment.pk, withdrawn_at=None)
+    standing.update(withdrawn_at=now or timezone.now())
+
+
+def extend(
+    instructor: Person, assignment: Assignment, learner: Person, due_at: datetime, reason: str
+) -> Extension:
+    """More time for one person; the last extension counts."""
+    with transaction.atomic():
+        made = Extension.objects.create(
+            assignment=assignment, person=learner, due_at=due_at, reason=reason, by=instructor
+        )
+        told = f"{instructor} gives you until {timezone.localtime(due_at):%A %-d %B, %H:%M}."
+        write_to(learner, f"More time: {assignment}", told)
+    return made
+
+
+def meant_for(assignment: Assignment) -> list[Person]:
+    """Its people by name, in the cohort now."""
+    learners = Person.objects.learning_in(assignment.cohort)
+    chosen = assignment.people.values_list("pk", flat=True)
+    return list((learners.filter(pk__in=chosen) if chosen else learners).order_by("name", "pk"))
+
+
+def begin_set(
+    learner: Person, assignment: Assignment, *, now: datetime | None = None
+) -> PracticeSession:
+    """A set of questions for the assignment, or the one that is open already.
+
+    Raises NoTriesLeftError and OtherSetOpenError, having begun nothing.
+    """
+    going = open_session(learner)
+    if going:
+        if going.assignment_id == assignment.pk:
+            return going
+        raise OtherSetOpenError
+    begun = PracticeSession.objects.filter(person=learner, assignment=assignment)
+    try:
+        with transaction.atomic():
+            Person.objects.select_for_update().get(pk=learner.pk)
+            if assignment.tries and begun.count() >= assignment.tries:
+                raise NoTriesLeftError
+            return PracticeSession.objects.create(
+                person=learner,
+                assignment=assignment,
+                skills=assignment.skills,
+                kinds=assignment.kinds,
+                length=assignment.questions or 0,
+                right_needed=assignment.right_needed,
+                started_at=now or timezone.now(),
+            )
+    except IntegrityError:  # the form, sent twice at once
+        return PracticeSession.objects.open_of(learner).get()
+
+
+def practical_of(learner: Person, assignment: Assignment) -> Asked:
+    """The open question that asks for the report; a new one where the last was answered.
+
+    There is one open report a person at a time: that of another practical is put away, and
+    asked again when its page is opened.
+    """
+    mine = Asked.objects.filter(person=learner, assignment=assignment)
+    waiting = mine.filter(attempt=None).select_related("attempt").first()
+    if waiting and waiting.latest:
+        return waiting
+    with transaction.atomic():
+        Asked.objects.latest_of(learner, BENCH_PRACTICAL.slug).update(latest=False)
+        if waiting:
+            Asked.objects.filter(pk=waiting.pk).update(latest=True)
+            return waiting
+        question = practical(assignment.title, assignment.task)
+        made = new_asked(learner, BENCH_PRACTICAL, assignment.pk, question, None)
+        made.assignment = assignment
+        made.save()
+    return made
+
+
+def tries_of(learner: Person, assignment: Assignment) -> int:
+    begun = PracticeSession.objects.filter(person=learner, assignment=assignment)
+    return begun.aggregate(number=Count("pk"))["number"]

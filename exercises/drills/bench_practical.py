@@ -1,0 +1,69 @@
+"""A bench practical: a task at the machines, and what the learner reports of it.
+
+The task is written by an instructor and comes with the question; nothing is drawn.
+"""
+
+from collections.abc import Mapping
+from dataclasses import asdict
+from typing import Any
+
+from exercises.drills.asks import FreeText
+from exercises.drills.kind import Kind, Question, Verdict
+from exercises.drills.rules import Rule
+
+LEAST, MOST = 20, 4000  # characters
+RUBRIC = (
+    "what you did, in order, with the time codes of each edit;",
+    "what you saw and heard when you played it back;",
+    "what you would do otherwise next time.",
+)
+RULE = Rule(
+    text="Your instructor looks at the tape with you. Until then the report waits.",
+    skill="planning-and-time-code",
+    lesson="",
+    section="",
+)
+
+
+def practical(title: str, task: str) -> Question:
+    """The question that asks for the report of one practical."""
+    return Question(
+        situation="practical",
+        skill=RULE.skill,
+        asks=(
+            FreeText(name="text", legend="Your report", least=LEAST, most=MOST, rubric=RUBRIC),
+        ),
+        shown={"title": title, "task": task},
+        right={},
+        reveals={},
+        key={"rule": asdict(RULE)},
+    )
+
+
+def make(seed: int) -> Question:
+    """No practical is drawn by chance; whoever tries gets one without a task."""
+    return practical("A bench practical", "Your instructor gives the task.")
+
+
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+    """Kept, and waiting. Raises AnswerRefused for a text that is too short or too long."""
+    feedback = {
+        "pending": True,
+        "text": question.checked(answer)["text"],
+        "rule": question.key["rule"],
+    }
+    return Verdict(right=False, score=0, feedback=feedback)
+
+
+BENCH_PRACTICAL = Kind(
+    slug="bench-practical",
+    title="Bench practical",
+    purpose="A task at the machines; your instructor reads your report and looks at the tape.",
+    skills=(RULE.skill,),
+    lesson="",
+    revision=1,
+    template="drills/bench_practical.html",
+    make=make,
+    grade=grade,
+    by_hand=True,
+)

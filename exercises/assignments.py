@@ -5,7 +5,6 @@ from datetime import datetime
 from typing import Any
 
 from django.db import IntegrityError, transaction
-from django.db.models import Count
 from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
@@ -132,8 +131,3 @@ def practical_of(learner: Person, assignment: Assignment) -> Asked:
         made.assignment = assignment
         made.save()
     return made
-
-
-def tries_of(learner: Person, assignment: Assignment) -> int:
-    begun = PracticeSession.objects.filter(person=learner, assignment=assignment)
-    return begun.aggregate(number=Count("pk"))["number"]

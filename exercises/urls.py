@@ -1,6 +1,8 @@
 from django.urls import path
 
-from exercises.views import assignment, assignments, (
+from exercises.views import (
+    assignment,
+    assignments,
     bench_card,
     cohort,
     practice,

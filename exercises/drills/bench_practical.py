@@ -3,7 +3,7 @@
 The task is written by an instructor and comes with the question; nothing is drawn.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import asdict
 from typing import Any
 
@@ -30,9 +30,7 @@ def practical(title: str, task: str) -> Question:
     return Question(
         situation="practical",
         skill=RULE.skill,
-        asks=(
-            FreeText(name="text", legend="Your report", least=LEAST, most=MOST, rubric=RUBRIC),
-        ),
+        asks=(FreeText(name="text", legend="Your report", least=LEAST, most=MOST, rubric=RUBRIC),),
         shown={"title": title, "task": task},
         right={},
         reveals={},
@@ -40,9 +38,9 @@ def practical(title: str, task: str) -> Question:
     )
 
 
-def make(seed: int) -> Question:
-    """No practical is drawn by chance; whoever tries gets one without a task."""
-    return practical("A bench practical", "Your instructor gives the task.")
+def candidates(seed: int) -> Iterator[Question]:
+    """No practical is drawn by chance: whatever the seed, it is the one without a task."""
+    yield practical("A bench practical", "Your instructor gives the task.")
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -63,7 +61,7 @@ BENCH_PRACTICAL = Kind(
     lesson="",
     revision=1,
     template="drills/bench_practical.html",
-    make=make,
+    candidates=candidates,
     grade=grade,
     by_hand=True,
 )

@@ -1,8 +1,8 @@
 """What the site keeps of practice, a module a thing."""
 
 from exercises.models.append_only import AppendOnlyError
-from exercises.models.assignment import Assignment, Extension
 from exercises.models.asked import Asked, drill_choices
+from exercises.models.assignment import Assignment, Extension
 from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
 from exercises.models.practice_session import PracticeSession
 from exercises.models.review import Outcome, Review, ReviewRead
@@ -16,8 +16,8 @@ __all__ = [
     "AppendOnlyError",
     "Asked",
     "Assignment",
-    "Extension",
     "Attempt",
+    "Extension",
     "Outcome",
     "PracticeSession",
     "Review",

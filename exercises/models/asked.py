@@ -90,8 +90,10 @@ class Asked(models.Model):
 
     def page(self) -> str:
         """The address of the page on which it is asked."""
-        return reverse("drill", args=[self.drill]) if not self.assignment_id else reverse(
-            "assignment", args=[self.assignment_id]
+        return (
+            reverse("drill", args=[self.drill])
+            if not self.assignment_id
+            else reverse("assignment", args=[self.assignment_id])
         )
 
     def as_question(self) -> Question:

@@ -17,7 +17,7 @@ from exercises.assignments import (
     begin_set,
     practical_of,
 )
-from exercises.models import Assignment, Asked
+from exercises.models import Asked, Assignment
 from exercises.sessions import open_session
 from exercises.views.practice import answer_form, question_context
 

@@ -2,13 +2,16 @@
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from datetime import timedelta
 
 import pytest
 from django.test import Client
 from django.urls import NoReverseMatch, URLPattern, URLResolver, get_resolver, reverse
+from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
+from exercises.assignments import Terms, set_assignment
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
@@ -33,6 +36,7 @@ class World:
     picture: str
     card: str
     practice: str
+    assignment: int
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -48,6 +52,7 @@ class World:
             "picture": self.picture,
             "card": self.card,
             "practice": self.practice,
+            "assignment": self.assignment,
             "table": "answers",
             "uid": "no-uid",
             "token": "no-token",
@@ -75,6 +80,14 @@ TABLE = [
     ("new-practice", "post", "", (302, 422, 422, 422, 422, 302)),
     ("practice", "get", "practice", (200, 404, 404, 404, 404, 302)),
     ("practice-stop", "post", "practice", (302, 404, 404, 404, 404, 302)),
+    ("assignment", "get", "assignment", (200, 404, 404, 404, 404, 302)),
+    ("assignments", "get", "cohort", (403, 403, 200, 404, 403, 302)),
+    ("new-assignment", "post", "cohort", (403, 403, 422, 404, 403, 302)),
+    ("assignment-board", "get", "cohort assignment", (403, 403, 200, 404, 403, 302)),
+    ("change-assignment", "post", "cohort assignment", (403, 403, 422, 404, 403, 302)),
+    ("withdraw-assignment", "get", "cohort assignment", (403, 403, 200, 404, 403, 302)),
+    ("extend-assignment", "post", "cohort assignment person", (403, 403, 422, 404, 403, 302)),
+    ("cohort-set", "get", "cohort person practice", (403, 403, 200, 404, 403, 302)),
     ("shown", "get", "picture", (200, 404, 200, 404, 404, 404)),
     ("shown", "get", "token", (404, 404, 404, 404, 404, 404)),
     ("record", "get", "", (200, 200, 200, 200, 200, 302)),
@@ -127,9 +140,14 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     picture = token_of(ask(mina, KINDS["spot-by-eye"]), 0)
     decision = Decision(state="supervised", bench="Bench 1", note="", key="a" * 32)
     card = sign_off(ines, mina, harbour, decision).code
+    opens = timezone.now() - timedelta(days=1)
+    columns = {"what": "drills", "title": "Care", "questions": 3, "right_needed": 2}
+    times = {"opens_at": opens, "due_at": opens + timedelta(days=9)}
+    terms = Terms(columns=columns | times, people=[mina])
+    assignment = set_assignment(ines, harbour, terms).pk
     practice = start(mina, [], 5).token
     waiting = ask(mina, KINDS[DRILL]).token
-    return World(harbour, mina, attempt, waiting, picture, card, practice)
+    return World(harbour, mina, attempt, waiting, picture, card, practice, assignment)
 
 
 @pytest.fixture

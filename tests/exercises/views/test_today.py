@@ -83,7 +83,7 @@ def test_today_queries_do_not_grow(
     for _ in range(2):
         answer(mina, right=True)
         # session, person, answers, readings, cohorts, set, sign-offs, reviews, latest
-        with django_assert_num_queries(9):
+        with django_assert_num_queries(10):
             client.get(reverse("today"))
 
 

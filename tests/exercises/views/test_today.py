@@ -82,7 +82,7 @@ def test_today_queries_do_not_grow(
     client = client_of(mina)
     for _ in range(2):
         answer(mina, right=True)
-        # session, person, answers, readings, cohorts, set, sign-offs, reviews, latest
+        # session, person, answers, readings, cohorts, assignments, set, sign-offs, reviews, latest
         with django_assert_num_queries(10):
             client.get(reverse("today"))
 

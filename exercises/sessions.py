@@ -98,6 +98,11 @@ def in_order(session: PracticeSession) -> list[Attempt]:
     )
 
 
+def left_of(session: PracticeSession) -> int:
+    """How many of its questions are still to be answered; one query."""
+    return max(0, session.length - answers_of(session).count())
+
+
 def stop(session: PracticeSession, *, now: datetime | None = None) -> None:
     """End it; a question that waits stays open in its drill. Stopping twice changes nothing."""
     moment = now or timezone.now()

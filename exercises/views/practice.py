@@ -12,7 +12,7 @@ from exercises.drills.register import KINDS
 from exercises.forms.answer import AnswerForm
 from exercises.models import Asked, Attempt
 from exercises.scores import progress_of, row_in_words
-from exercises.sessions import session_going
+from exercises.sessions import left_of, session_going
 
 
 def drill_or_404(slug: str) -> Kind:
@@ -104,7 +104,7 @@ def show_attempt(request: SignedInRequest, attempt: Attempt) -> HttpResponse:
 
 def attempt_context(attempt: Attempt) -> dict[str, object]:
     """What the page of an attempt shows: the question, the answer given, what came of it."""
-    rule = attempt.feedback["rule"]
+    rule, session = attempt.feedback["rule"], attempt.asked.session
     return {
         "attempt": attempt,
         "asked": attempt.asked,
@@ -118,6 +118,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
         "verdict": attempt.verdict,
         "feedback": attempt.feedback,
         "row": row_in_words(attempt),
+        "left": left_of(session) if session and session.is_open else 0,
     }
 
 

@@ -6,6 +6,7 @@ from typing import Any
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.knobs.copy import Copy
+from exercises.drills.parts import parts
 from exercises.drills.watch_it_drift.minute import STEPS
 from exercises.drills.watch_it_drift.question import NEVER, place
 from exercises.mastery.misconceptions import MISCONCEPTIONS
@@ -24,6 +25,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         score=score(chosen, right),
         misconceptions=beliefs,
         feedback={
+            "parts": list(parts(question, answer)),
             "settings": list(looks(question, chosen, right)),
             "verdict": said(right),
             "credit": "A step beside the right one counts for half."

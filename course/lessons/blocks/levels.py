@@ -119,10 +119,10 @@ class Levels(Figure):
         }
 
     def _lanes(self) -> Iterator[tuple[str, int]]:
-        """Which lane each stretch is drawn in, so that none lies over another."""
+        """Which lane each stretch is drawn in, so that none touches another."""
         ends: list[float] = []
         for level in sorted((each for each in self.levels if each.is_range), key=lambda e: e.at):
-            lane = next((n for n, end in enumerate(ends) if end <= level.at), len(ends))
+            lane = next((n for n, end in enumerate(ends) if end < level.at), len(ends))
             ends[lane : lane + 1] = [level.end]
             yield level.name, lane
 

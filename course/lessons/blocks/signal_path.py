@@ -109,7 +109,7 @@ def _line(link: Link, way: Way) -> Mapping[str, Any]:
         "arrow": _arrow(last, ahead),
         "upright": upright,
         "x": (start.x + end.x) // 2,
-        "y": middle + (16 * lane - 20 if upright else -6),
+        "y": middle + (14 * lane - 14 if upright else -6),
     }
 
 

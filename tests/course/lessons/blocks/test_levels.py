@@ -69,14 +69,15 @@ def test_names_stand_apart_and_on_the_drawing() -> None:
     assert max(ys) <= 314
 
 
-def test_stretches_over_one_another_have_lanes_of_their_own() -> None:
+def test_stretches_that_touch_have_lanes_of_their_own() -> None:
     toml = "".join(
         f'[[ranges]]\nfrom = {first}\nto = {last}\nname = "{first}"\n'
-        for first, last in ((0, 50), (50, 100), (40, 60))
+        for first, last in ((0, 50), (50, 100), (40, 60), (70, 80))
     )
     items = {item["name"]: item for item in levels(IRE + toml).drawing["items"]}
 
-    assert items["0"]["x"] == items["50"]["x"] < items["40"]["x"]
+    assert items["0"]["x"] < items["40"]["x"] < items["50"]["x"]
+    assert items["70"]["x"] == items["0"]["x"]
     assert items["0"]["top"] == items["50"]["top"] + items["50"]["height"]
 
 

@@ -11,8 +11,9 @@ from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
-from exercises.models import Attempt
+from exercises.models import Attempt, PracticeSession
 from exercises.reviews import Said, reply, review
+from exercises.sessions import next_question, start, stop
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
@@ -34,12 +35,22 @@ def learner_pages(mina: Person) -> list[str]:
     pages = ["/", "/drills/", "/record/", "/account/", "/join/", "/lessons/", "/glossary/"]
     pages += [f"/lessons/{slug}/" for slug in LESSONS]
     pages.append("/lessons/your-first-bench-day/checklist/")
+    pages += [reverse("new-practice"), ended_set(mina).get_absolute_url()]
     for kind in KINDS.values():
         for answer in (right_answer, wrong_answer):
             asked = ask(mina, kind)
             pages.append(submit(asked, answer(asked)).get_absolute_url())
         pages.append(reverse("drill", args=[kind.slug]))
     return pages
+
+
+def ended_set(mina: Person) -> PracticeSession:
+    """A set that was stopped after one answer."""
+    session = start(mina, [], 5)
+    if asked := next_question(session):
+        submit(asked, wrong_answer(asked))
+    stop(session)
+    return session
 
 
 def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[str]:

@@ -5,6 +5,7 @@ from exercises.views import (
     assignments,
     bench_card,
     cohort,
+    items,
     practice,
     record,
     results,
@@ -112,6 +113,12 @@ cohort_urls = [
     ),
 ]
 
+# /cohorts/<cohort>/items/…: what the answers say about the drills
+item_urls = [
+    path("cohorts/<int:cohort_pk>/items/", items.items, name="items"),
+    path("cohorts/<int:cohort_pk>/items/<slug:slug>/", items.items_of_kind, name="items-of-kind"),
+]
+
 # /cohorts/<cohort>/…/sign-offs/…: who may work at the bench
 sign_off_urls = [
     path("cohorts/<int:cohort_pk>/sign-offs/", sign_offs.sign_offs, name="sign-offs"),
@@ -158,6 +165,7 @@ urlpatterns = [
     *record_urls,
     *review_urls,
     *cohort_urls,
+    *item_urls,
     *sign_off_urls,
     *result_urls,
     *card_urls,

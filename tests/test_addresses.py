@@ -104,6 +104,8 @@ TABLE = [
     ("bench-choice", "post", "cohort", (403, 403, 302, 404, 403, 302)),
     ("cohort-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
     ("cohort-attempt", "get", "cohort person attempt", (403, 403, 200, 404, 403, 302)),
+    ("items", "get", "cohort", (403, 403, 200, 404, 403, 302)),
+    ("items-of-kind", "get", "cohort drill", (403, 403, 200, 404, 403, 302)),
     ("reset-link", "post", "cohort person", (403, 403, 200, 404, 403, 302)),
     ("sign-offs", "get", "cohort", (403, 403, 200, 404, 403, 302)),
     ("sign-off-person", "post", "cohort person", (403, 403, 422, 404, 403, 302)),

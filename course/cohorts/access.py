@@ -11,6 +11,7 @@ from typing import Concatenate, ParamSpec
 from django.conf import settings
 from django.contrib.auth.views import redirect_to_login
 from django.core.exceptions import PermissionDenied
+from django.db.models import QuerySet
 from django.http import HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.shortcuts import get_object_or_404, resolve_url
@@ -41,6 +42,12 @@ def learner_for(person: Person, cohort_pk: int, person_pk: int) -> Person:
     """A learner in a cohort that the person teaches, or 404."""
     cohort = cohort_for(person, cohort_pk)
     return get_object_or_404(Person.objects.learning_in(cohort), pk=person_pk)
+
+
+def learners_taught_by(person: Person) -> QuerySet[Person]:
+    """All learners in the cohorts that the person teaches."""
+    taught = Cohort.objects.taught_by(person)
+    return Person.objects.filter(memberships__cohort__in=taught, role=Person.Role.LEARNER)
 
 
 def teaches(person: Person, learner: Person) -> bool:

@@ -66,6 +66,8 @@ def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[s
         reverse("cohort-attempt", args=[*own, attempt.key]),
         reverse("cohort-attempt", args=[*own, reviewed.key]),
         reverse("reviews"),
+        reverse("items", args=[harbour.pk]),
+        reverse("items-of-kind", args=[harbour.pk, "choose-the-mode"]),
         reverse("results", args=[harbour.pk]),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),
     ]

@@ -1,0 +1,62 @@
+"""Items: what a cohort's answers say about the drills."""
+
+from django.db.models import QuerySet
+from django.http import HttpResponse
+from django.shortcuts import render
+from django.views.decorators.http import require_safe
+
+from course.cohorts.access import (
+    SignedInRequest,
+    cohort_for,
+    instructor_required,
+    learners_taught_by,
+)
+from course.cohorts.models import Cohort, Person
+from exercises.forms.items import SORTS, ItemsForm
+from exercises.items import fixed_set, given_by, kind_lines, situation_lines
+from exercises.mastery.items import ENOUGH
+from exercises.views.practice import drill_or_404
+from exercises.wrong_answers import wrong_answers
+
+
+@require_safe
+@instructor_required
+def items(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
+    cohort = cohort_for(request.user, cohort_pk)
+    form = ItemsForm(request.GET)
+    given = given_by(people_of(request, cohort, form))
+    context = {
+        "cohort": cohort,
+        "lines": form.sorted(kind_lines(given)),
+        "fixed": fixed_set(given, form.chosen["set"]),
+        "enough": ENOUGH,
+        "sorts": SORTS.items(),
+        **form.chosen,
+    }
+    return render(request, "items/items.html", context)
+
+
+@require_safe
+@instructor_required
+def items_of_kind(request: SignedInRequest, cohort_pk: int, slug: str) -> HttpResponse:
+    cohort = cohort_for(request.user, cohort_pk)
+    kind = drill_or_404(slug)
+    form = ItemsForm(request.GET)
+    people = people_of(request, cohort, form)
+    lines = situation_lines(kind, given_by(people), wrong_answers(kind, people))
+    context = {
+        "cohort": cohort,
+        "kind": kind,
+        "lines": form.sorted(lines),
+        "enough": ENOUGH,
+        "sorts": SORTS.items(),
+        **form.chosen,
+    }
+    return render(request, "items/kind.html", context)
+
+
+def people_of(request: SignedInRequest, cohort: Cohort, form: ItemsForm) -> QuerySet[Person]:
+    """Whose answers count: those of the cohort, or of everybody whom the instructor teaches."""
+    if form.chosen["of"] == "all":
+        return learners_taught_by(request.user)
+    return Person.objects.learning_in(cohort)

@@ -6,6 +6,7 @@ from django.db import transaction
 
 from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Membership, Person
+from exercises.demo.assigned import do_all, give_more_time, set_all
 from exercises.demo.cast import (
     ADMINISTRATOR,
     BENCH,
@@ -38,11 +39,14 @@ def build(until: datetime) -> None:
         make_person(*ADMINISTRATOR, role=Person.Role.ADMINISTRATOR)
         instructor = make_person(*INSTRUCTOR, role=Person.Role.INSTRUCTOR)
         cohorts = make_cohorts(instructor, until)
+        asked = [set_all(instructor, cohort, until) for cohort in cohorts]
         for learner in LEARNERS:
             person = enrol(learner, cohorts[learner.cohort])
             signing = Signing(instructor, person, cohorts[learner.cohort], until)
             read(person, learner, until)
             practise(person, learner, until, before_day=signing.before)
+            give_more_time(instructor, person, learner, asked[learner.cohort])
+            do_all(person, learner, asked[learner.cohort], until)
             write(person, instructor, until)
 
 

@@ -1,0 +1,141 @@
+"""Four weeks of assignments for both groups, and what the learners did for them."""
+
+from collections.abc import Iterator
+from datetime import datetime, timedelta
+from random import Random
+from typing import Any
+
+from course.cohorts.models import Cohort, Person
+from course.lessons.reading import finish
+from course.lessons.shelf import shelf
+from exercises.assignments import (
+    Terms,
+    begin_set,
+    extend,
+    practical_of,
+    set_assignment,
+)
+from exercises.attempts import ask, submit
+from exercises.demo.cast import Learner
+from exercises.drills.believer import believed
+from exercises.drills.register import KINDS
+from exercises.models import Assignment, PracticeSession
+from exercises.sessions import stop
+
+# What, title, opened so many days ago, due so many days ago (negative: still to come), the rest.
+ASKED: tuple[tuple[str, str, int, int, dict[str, Any]], ...] = (
+    ("lesson", "Read what an edit is", 27, 20, {"lesson": "what-an-edit-is"}),
+    (
+        "drills",
+        "Which mode, before you touch a switch",
+        20,
+        13,
+        {"kinds": ["choose-the-mode"], "questions": 5, "right_needed": 4, "tries": 3},
+    ),
+    (
+        "practical",
+        "Lay a leader on the practice tape",
+        13,
+        6,
+        {
+            "task": "Lay bars and tone, then black, on practice tape 4. Bring your edit sheet.\n"
+            "Note where each begins and ends, by time code.",
+        },
+    ),
+    (
+        "drills",
+        "See and hear a bad edit",
+        6,
+        -2,
+        {
+            "kinds": ["spot-the-bad-edit", "spot-by-eye", "spot-by-ear"],
+            "questions": 6,
+            "right_needed": 5,
+        },
+    ),
+)
+REPORT = (
+    "Bars and tone from 00:00:00:00 for one minute, black from 00:01:00:00 to 00:01:30:00. I played"
+    " it through from the start: the picture stood still after a second, and the tone was steady."
+    " Next time I write the end of the black down before I rewind."
+)
+MORE_TIME = {"bram": "Bench 2 was away for repair on Tuesday."}
+
+
+def set_all(instructor: Person, cohort: Cohort, until: datetime) -> list[Assignment]:
+    """The four, each set on the day on which it opened."""
+    return [
+        set_assignment(
+            instructor,
+            cohort,
+            Terms(columns=columns(*asked, until=until), people=[]),
+            now=until - timedelta(days=asked[2]),
+        )
+        for asked in ASKED
+    ]
+
+
+def columns(
+    what: str, title: str, opened: int, due: int, more: dict[str, Any], *, until: datetime
+) -> dict[str, Any]:
+    day = until.replace(minute=0, second=0, microsecond=0)
+    return {
+        "what": what,
+        "title": title,
+        "opens_at": (day - timedelta(days=opened)).replace(hour=9),
+        "due_at": (day - timedelta(days=due)).replace(hour=21),
+        **more,
+    }
+
+
+def give_more_time(
+    instructor: Person, person: Person, learner: Learner, asked: list[Assignment]
+) -> None:
+    reason = MORE_TIME.get(learner.sign_in_name)
+    if reason:
+        late = asked[1]
+        extend(instructor, late, person, late.due_at + timedelta(days=5), reason)
+
+
+def do_all(person: Person, learner: Learner, asked: list[Assignment], until: datetime) -> None:
+    """Each on the first of their days after it opened, if there was one."""
+    draw = Random(f"{learner.sign_in_name} at work")
+    for assignment in asked:
+        day = next(days_after(learner, assignment, until), None)
+        if day:
+            do(person, learner, assignment, day, draw)
+
+
+def days_after(learner: Learner, assignment: Assignment, until: datetime) -> Iterator[datetime]:
+    for ago in sorted(learner.days, reverse=True):
+        evening = (until - timedelta(days=ago)).replace(hour=19, minute=10)
+        if evening > assignment.opens_at:
+            yield evening
+
+
+def do(
+    person: Person, learner: Learner, assignment: Assignment, now: datetime, draw: Random
+) -> None:
+    if assignment.what == Assignment.What.LESSON:
+        lesson = shelf().find(assignment.lesson)
+        if lesson:
+            finish(person, lesson, now)
+    elif assignment.what == Assignment.What.PRACTICAL:
+        submit(practical_of(person, assignment), {"text": REPORT}, now=now)
+    else:
+        answer_set(person, learner, begin_set(person, assignment, now=now), draw)
+
+
+def answer_set(person: Person, learner: Learner, session: PracticeSession, draw: Random) -> None:
+    """By what they believe to the last, so that some get it wrong and begin no second set."""
+    held = {belief for belief, days in learner.beliefs.items() if days > len(learner.days)}
+    kinds = [KINDS[slug] for slug in session.kinds]
+    now = session.started_at
+    for number in range(session.length):
+        now += timedelta(seconds=100 + int(80 * draw.random()))
+        asked = ask(person, kinds[number % len(kinds)], seed=draw.getrandbits(31), now=now)
+        asked.session = session
+        asked.save(update_fields=["session"])
+        now += timedelta(seconds=30)
+        submit(asked, believed(asked.as_question(), held), now=now)
+    stop(session, now=now)

@@ -1,0 +1,48 @@
+"""Building the demo: the same every time, and never among other people's data."""
+
+from io import StringIO
+
+import pytest
+from django.core.management import CommandError, call_command
+
+from course.cohorts.models import Cohort, Person
+from exercises.demo.cast import LEARNERS
+from exercises.demo.written import WRITTEN
+from exercises.models import Attempt
+
+pytestmark = pytest.mark.django_db
+
+
+def demo(*arguments: str) -> str:
+    out = StringIO()
+    call_command("demo", *arguments, stdout=out)
+    return out.getvalue()
+
+
+def answers() -> list[tuple[str, int, str, int]]:
+    rows = Attempt.objects.order_by("person__sign_in_name", "pk")
+    return list(rows.values_list("person__sign_in_name", "seed", "drill", "score"))
+
+
+def test_demo_is_the_same_every_time() -> None:
+    demo()
+    first = answers()
+    Cohort.objects.all().delete()
+    Person.objects.all().delete()
+    demo()
+
+    assert answers() == first
+    practised = sum(len(learner.days) * learner.answers for learner in LEARNERS)
+    assert len(first) >= practised + len(WRITTEN)
+
+
+def test_demo_refuses_other_peoples_data(mina: Person) -> None:
+    with pytest.raises(CommandError, match="other people’s data"):
+        demo()
+
+    assert list(Person.objects.learning_in(mina.cohorts.get())) == [mina]
+    assert Attempt.objects.count() == 0
+
+
+def test_no_sign_ins_are_printed_where_there_is_no_demo() -> None:
+    assert demo("--sign-ins") == ""

@@ -127,7 +127,7 @@ def practical_of(learner: Person, assignment: Assignment) -> Asked:
             Asked.objects.filter(pk=waiting.pk).update(latest=True)
             return waiting
         question = practical(assignment.title, assignment.task)
-        made = new_asked(learner, BENCH_PRACTICAL, assignment.pk, question, None)
+        made = new_asked(learner, BENCH_PRACTICAL, 0, question, None)
         made.assignment = assignment
         made.save()
     return made

@@ -76,6 +76,13 @@ class Counts:
     late: int
     waits: int
 
+    @property
+    def words(self) -> str:
+        """In a few words, for a list: what is nought is left out."""
+        waiting = f"{self.waits} waiting for you" if self.waits else ""
+        late = f"{self.late} late" if self.late else ""
+        return ", ".join(filter(None, [f"{self.done} of {self.people} done", waiting, late]))
+
 
 NOTHING = Work(doing=Doing.TO_DO)
 Key = tuple[int, int]  # assignment, person
@@ -106,6 +113,11 @@ def mine(person: Person, *, now: datetime) -> list[Standing]:
     works, more = works_of(found, person), extensions_of(found, person)
     stands = [standing(each, person, works, more, now) for each in found]
     return sorted(stands, key=lambda each: (each.due_at, each.assignment.pk))
+
+
+def current(person: Person, *, now: datetime) -> list[Standing]:
+    """What Today tells of it: what is not done, and what is but was not due yet."""
+    return [each for each in mine(person, now=now) if not each.done or each.due_at > now]
 
 
 def standing(
@@ -203,10 +215,12 @@ def report_doing(report: Attempt) -> Doing:
     return Doing.DONE if result.right else Doing.BEGUN
 
 
-def counts(stands: Sequence[Standing]) -> tuple[int, int, int]:
+def counts(assignment: Assignment, stands: Sequence[Standing]) -> Counts:
     """How many are done, how many late (done or not), how many wait for the instructor."""
-    return (
-        sum(each.done for each in stands),
-        sum(each.late for each in stands),
-        sum(each.work.doing == Doing.WAITS for each in stands),
+    return Counts(
+        assignment=assignment,
+        people=len(stands),
+        done=sum(each.done for each in stands),
+        late=sum(each.late for each in stands),
+        waits=sum(each.work.doing == Doing.WAITS for each in stands),
     )

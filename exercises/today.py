@@ -7,7 +7,7 @@ from django.utils import timezone
 from course.cohorts.models import Person
 from course.lessons.reading import Read, readings_of
 from course.lessons.shelf import shelf
-from exercises.assigned import mine
+from exercises.assigned import current
 from exercises.mastery.next_step import DrillState, next_step
 from exercises.models import Attempt
 from exercises.reviews import news_of
@@ -38,7 +38,7 @@ def today_of(person: Person) -> dict[str, Any]:
         "drills": drills,
         "latest": Attempt.objects.filter(person=person).listed()[:LATEST],
         "cohorts": list(person.cohorts.all()),
-        "assigned": mine(person, now=timezone.now()),
+        "assigned": current(person, now=timezone.now()),
         "going": session_going(person),
         "sign_offs": standing_of(person),
         "news": news_of(person),

@@ -13,7 +13,7 @@ from course.cohorts.access import SignedInRequest, cohort_for, instructor_requir
 from course.cohorts.models import Cohort
 from course.cohorts.views.pages import form_page, posted
 from course.lessons.shelf import shelf
-from exercises.assigned import Counts, counts, standings_in, standings_of
+from exercises.assigned import counts, standings_in, standings_of
 from exercises.assignments import (
     change_assignment,
     extend,
@@ -33,7 +33,7 @@ def assignment_in(cohort: Cohort, pk: int) -> Assignment:
 def assignments(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
     cohort = cohort_for(request.user, cohort_pk)
     found = standings_in(cohort, now=timezone.now())
-    listed = [Counts(each[0].assignment, len(each), *counts(each)) for each in found if each]
+    listed = [counts(each[0].assignment, each) for each in found if each]
     empty = Assignment.objects.filter(cohort=cohort).standing() if not listed else []
     context = {"cohort": cohort, "listed": listed, "empty": empty, "zone": settings.TIME_ZONE}
     return render(request, "assignments/assignments.html", context)
@@ -60,15 +60,12 @@ def assignment_board(request: SignedInRequest, cohort_pk: int, pk: int) -> HttpR
     cohort = cohort_for(request.user, cohort_pk)
     found = assignment_in(cohort, pk)
     (stands,) = standings_of([found], now=timezone.now())
-    done, late, waits = counts(stands)
     context = {
         "cohort": cohort,
         "assignment": found,
         "lesson": shelf().find(found.lesson),
         "stands": stands,
-        "done": done,
-        "late": late,
-        "waits": waits,
+        "counts": counts(found, stands),
         "zone": settings.TIME_ZONE,
     }
     return render(request, "assignments/board.html", context)

@@ -1,14 +1,17 @@
 """Every page: the accessibility rules, nothing that moves while it loads, nothing heavy."""
 
 from collections.abc import Callable
+from datetime import timedelta
 
 import pytest
 from django.urls import reverse
+from django.utils import timezone
 from playwright.sync_api import BrowserContext, Page
 from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
+from exercises.assignments import Terms, set_assignment
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, PracticeSession
@@ -69,6 +72,7 @@ def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[s
         reverse("items", args=[harbour.pk]),
         reverse("items-of-kind", args=[harbour.pk, "choose-the-mode"]),
         reverse("results", args=[harbour.pk]),
+        *assignment_pages(harbour, mina),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),
     ]
 
@@ -102,6 +106,24 @@ def sign_off_pages(harbour: Cohort, mina: Person, code: str) -> list[str]:
         reverse("bench-card", args=[code]),
         reverse("verify"),
         reverse("verify-card", args=[code]),
+    ]
+
+
+def assignment_pages(harbour: Cohort, mina: Person) -> list[str]:
+    opens = timezone.now() - timedelta(days=1)
+    columns = {"what": "practical", "title": "Lay a leader", "task": "Lay black."}
+    times = {"opens_at": opens, "due_at": opens + timedelta(days=7)}
+    made = set_assignment(
+        harbour.instructors.get(), harbour, Terms(columns=columns | times, people=[])
+    )
+    own = [harbour.pk, made.pk]
+    return [
+        reverse("assignments", args=[harbour.pk]),
+        reverse("new-assignment", args=[harbour.pk]),
+        reverse("assignment-board", args=own),
+        reverse("change-assignment", args=own),
+        reverse("withdraw-assignment", args=own),
+        reverse("extend-assignment", args=[*own, mina.pk]),
     ]
 
 

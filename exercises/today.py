@@ -4,7 +4,7 @@ from typing import Any
 
 from django.utils import timezone
 
-from course.cohorts.models import Person
+from course.cohorts.models import Notice, Person
 from course.lessons.reading import Read, readings_of
 from course.lessons.shelf import shelf
 from exercises.assigned import current
@@ -41,6 +41,7 @@ def today_of(person: Person) -> dict[str, Any]:
         "assigned": current(person, now=timezone.now()),
         "going": session_going(person),
         "sign_offs": standing_of(person),
+        "told": list(Notice.objects.waiting_for(person)),
         "news": news_of(person),
     }
 

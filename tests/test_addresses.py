@@ -10,6 +10,7 @@ from django.urls import NoReverseMatch, URLPattern, URLResolver, get_resolver, r
 from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
+from course.cohorts.roster.writing import send
 from course.lessons.shelf import shelf
 from exercises.assignments import Terms, set_assignment
 from exercises.attempts import ask, submit
@@ -37,6 +38,7 @@ class World:
     card: str
     practice: str
     assignment: int
+    roster: str
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -53,6 +55,7 @@ class World:
             "card": self.card,
             "practice": self.practice,
             "assignment": self.assignment,
+            "roster": self.roster,
             "table": "answers",
             "uid": "no-uid",
             "token": "no-token",
@@ -107,6 +110,12 @@ TABLE = [
     ("items", "get", "cohort", (403, 403, 200, 404, 403, 302)),
     ("items-of-kind", "get", "cohort drill", (403, 403, 200, 404, 403, 302)),
     ("reset-link", "post", "cohort person", (403, 403, 200, 404, 403, 302)),
+    ("roster", "post", "", (403, 403, 422, 422, 403, 302)),
+    ("roster-template", "get", "", (403, 403, 200, 200, 403, 302)),
+    ("cohort-roster", "post", "cohort", (403, 403, 422, 404, 403, 302)),
+    ("roster-upload", "get", "roster", (403, 403, 200, 404, 403, 302)),
+    ("roster-upload", "post", "roster", (403, 403, 302, 404, 403, 302)),
+    ("roster-upload", "get", "token", (403, 403, 404, 404, 403, 302)),
     ("sign-offs", "get", "cohort", (403, 403, 200, 404, 403, 302)),
     ("sign-off-person", "post", "cohort person", (403, 403, 422, 404, 403, 302)),
     ("sign-off", "get", "cohort card", (403, 403, 200, 404, 403, 302)),
@@ -122,6 +131,7 @@ TABLE = [
     ("account", "get", "", (200, 200, 200, 200, 200, 302)),
     ("details", "post", "", (422, 422, 422, 422, 422, 302)),
     ("in-words", "post", "", (302, 302, 302, 302, 302, 302)),
+    ("notices-read", "post", "", (302, 302, 302, 302, 302, 302)),
     ("password", "get", "", (200, 200, 200, 200, 200, 302)),
     ("sign-in", "get", "", (302, 302, 302, 302, 302, 200)),
     ("sign-out", "post", "", (302, 302, 302, 302, 302, 302)),
@@ -149,7 +159,10 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     assignment = set_assignment(ines, harbour, terms).pk
     practice = start(mina, [], 5).token
     waiting = ask(mina, KINDS[DRILL]).token
-    return World(harbour, mina, attempt, waiting, picture, card, practice, assignment)
+    roster = send(ines, b"name\nWyn Carrow\n", harbour).token
+    return World(
+        harbour, mina, attempt, waiting, picture, card, practice, assignment, roster
+    )
 
 
 @pytest.fixture

@@ -12,13 +12,13 @@ from django.conf import settings
 from django.contrib.auth.views import redirect_to_login
 from django.core.exceptions import PermissionDenied
 from django.db.models import QuerySet
-from django.http import HttpRequest, HttpResponse
+from django.http import Http404, HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.shortcuts import get_object_or_404, resolve_url
 from django_htmx.http import HttpResponseClientRedirect
 from django_htmx.middleware import HtmxDetails
 
-from course.cohorts.models import Cohort, Person
+from course.cohorts.models import Cohort, CohortQuerySet, Person, RosterUpload
 
 
 class SignedInRequest(HttpRequest):
@@ -54,6 +54,26 @@ def teaches(person: Person, learner: Person) -> bool:
     """Whether the learner is in a cohort that the person teaches: who may review them."""
     taught = Cohort.objects.taught_by(person).filter(memberships__person=learner)
     return learner.is_learner and taught.exists()
+
+
+def other_cohorts(person: Person, cohort: Cohort) -> CohortQuerySet:
+    """Where the person may move the cohort's learners to."""
+    return Cohort.objects.taught_by(person).current().exclude(pk=cohort.pk)
+
+
+def fellow_for(person: Person, cohort_pk: int, fellow_pk: int) -> Person:
+    """An instructor of a cohort that the person teaches, or 404."""
+    return get_object_or_404(cohort_for(person, cohort_pk).instructors, pk=fellow_pk)
+
+
+def roster_for(person: Person, token: str) -> RosterUpload:
+    """A roster that the person sent, or 404; also where they teach its cohort no more."""
+    upload = get_object_or_404(RosterUpload.objects.select_related("cohort"), token=token)
+    if upload.person_id != person.pk:
+        raise Http404
+    if upload.cohort_id is not None:
+        cohort_for(person, upload.cohort_id)
+    return upload
 
 
 def may_see_practice(person: Person, learner: Person) -> bool:

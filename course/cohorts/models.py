@@ -11,6 +11,19 @@ from django.urls import reverse
 from django.utils import timezone
 
 from course.cohorts.benches import Bench
+from course.cohorts.notices import Notice
+from course.cohorts.roster.upload import RosterUpload
+
+__all__ = [
+    "Bench",
+    "Cohort",
+    "Membership",
+    "Notice",
+    "Person",
+    "ResetLink",
+    "RosterUpload",
+    "Tries",
+]
 
 # No vowels, and nothing that is read wrongly off a whiteboard: 0 O 1 I L.
 CODE_LETTERS = "BCDFGHJKMNPQRSTVWXYZ23456789"
@@ -124,6 +137,13 @@ class CohortQuerySet(models.QuerySet["Cohort"]):
         """The cohorts whose people this person may see."""
         return self.filter(instructors=person) if person.is_instructor else self.none()
 
+    def current(self) -> Self:
+        """Those that are not archived."""
+        return self.filter(archived_at=None)
+
+    def archived(self) -> Self:
+        return self.exclude(archived_at=None)
+
     def with_sizes(self) -> Self:
         """Each with `size`, the number of its learners."""
         learners = models.Q(learners__role=Person.Role.LEARNER)
@@ -141,6 +161,9 @@ class Cohort(models.Model):
     learners = models.ManyToManyField(Person, through="Membership", related_name="cohorts")
     bench = models.ForeignKey(Bench, models.SET_NULL, null=True, blank=True, related_name="cohorts")
     started_at = models.DateTimeField(default=timezone.now)
+    join_code_expires_at = models.DateTimeField(null=True, blank=True)
+    archived_at = models.DateTimeField(null=True, blank=True)
+    remove_on = models.DateField(null=True, blank=True)
 
     objects = CohortQuerySet.as_manager()
 
@@ -158,6 +181,15 @@ class Cohort(models.Model):
         """The joining code as it is read out and written on a board: in two halves."""
         half = CODE_LENGTH // 2
         return f"{self.join_code[:half]}-{self.join_code[half:]}"
+
+    @property
+    def is_archived(self) -> bool:
+        return self.archived_at is not None
+
+    @property
+    def code_has_ended(self) -> bool:
+        ends = self.join_code_expires_at
+        return ends is not None and ends <= timezone.now()
 
 
 class Membership(models.Model):

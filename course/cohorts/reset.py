@@ -4,6 +4,7 @@ A link carries a signed token. It works once, for `PASSWORD_RESET_TIMEOUT` secon
 longer once the person has signed in again or has another password.
 """
 
+from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from django.conf import settings
@@ -35,6 +36,23 @@ def make_reset_link(maker: Person, person: Person, request: HttpRequest) -> str:
     if not person.is_active:
         raise PermissionDenied("This account is closed. An administrator can open it again.")
     ResetLink.objects.create(made_by=maker, for_person=person)
+    return link_of(person, request)
+
+
+def make_first_links(
+    maker: Person, people: Iterable[Person], request: HttpRequest
+) -> list[tuple[Person, str]]:
+    """Each of the people who never chose a password, with a link to choose one.
+
+    As many as there are, in a constant number of queries; for accounts that the maker made.
+    """
+    waiting = [person for person in people if not person.has_usable_password()]
+    made = [ResetLink(made_by=maker, for_person=person) for person in waiting]
+    ResetLink.objects.bulk_create(made)
+    return [(person, link_of(person, request)) for person in waiting]
+
+
+def link_of(person: Person, request: HttpRequest) -> str:
     uid = urlsafe_base64_encode(str(person.pk).encode())
     path = reverse("new-password", args=[uid, default_token_generator.make_token(person)])
     return request.build_absolute_uri(path)

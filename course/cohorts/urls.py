@@ -1,7 +1,7 @@
 from django.urls import path
 from django.views.generic import RedirectView
 
-from course.cohorts.views import account, bench, cohorts, joining, reset, signing_in
+from course.cohorts.views import account, bench, cohorts, joining, reset, roster, signing_in
 
 # /sign-in/, /sign-out/, and the doors of Django's admin that lead here
 door_urls = [
@@ -17,6 +17,7 @@ account_urls = [
     path("account/new/", account.new_account, name="new-account"),
     path("account/details/", account.details, name="details"),
     path("account/in-words/", account.in_words, name="in-words"),
+    path("account/notices/read/", account.notices_read, name="notices-read"),
     path("account/password/", account.password, name="password"),
     path("new-password/<str:uid>/<str:token>/", reset.new_password, name="new-password"),
 ]
@@ -41,4 +42,12 @@ cohort_urls = [
     ),
 ]
 
-urlpatterns = door_urls + account_urls + join_urls + cohort_urls
+# /cohorts/…roster/…: people by CSV
+roster_urls = [
+    path("cohorts/roster/", roster.roster, name="roster"),
+    path("cohorts/roster/template/", roster.roster_template, name="roster-template"),
+    path("cohorts/roster/<str:token>/", roster.roster_upload, name="roster-upload"),
+    path("cohorts/<int:cohort_pk>/roster/", roster.roster, name="cohort-roster"),
+]
+
+urlpatterns = door_urls + account_urls + join_urls + cohort_urls + roster_urls

@@ -20,6 +20,7 @@ from course.cohorts.accounts import (
 from course.cohorts.forms import AccountForm, ChangePasswordForm, DetailsForm, InWordsForm
 from course.cohorts.joining import UnknownCodeError, cohort_of_code, read_code
 from course.cohorts.models import Cohort, Person
+from course.cohorts.notices import put_away
 from course.cohorts.passwords import person_signing_in, set_password
 from course.cohorts.views.joining import unknown_code
 from course.cohorts.views.limits import limited
@@ -57,6 +58,14 @@ def in_words(request: SignedInRequest) -> HttpResponse:
         told = "described in words" if request.user.in_words else "shown and played"
         messages.success(request, f"Pictures and sounds are {told} from now on.")
     return redirect("account")
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def notices_read(request: SignedInRequest) -> HttpResponse:
+    if request.method == "POST":
+        put_away(request.user)
+    return redirect("today")
 
 
 @sensitive_post_parameters()

@@ -8,15 +8,20 @@ from django.views.decorators.http import require_http_methods, require_safe
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required
 from course.cohorts.forms import CohortForm
 from course.cohorts.joining import NameInUseError, renew_code, start_cohort
-from course.cohorts.models import Cohort
+from course.cohorts.models import Cohort, Notice
 from course.cohorts.views.pages import form_page, posted
 
 
 @require_safe
 @instructor_required
 def cohorts(request: SignedInRequest) -> HttpResponse:
-    taught = Cohort.objects.taught_by(request.user).with_sizes()
-    return render(request, "cohorts/cohorts.html", {"cohorts": taught})
+    taught = Cohort.objects.taught_by(request.user)
+    context = {
+        "cohorts": taught.current().with_sizes(),
+        "archived": taught.archived().count(),
+        "told": Notice.objects.waiting_for(request.user),
+    }
+    return render(request, "cohorts/cohorts.html", context)
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

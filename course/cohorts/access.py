@@ -56,6 +56,13 @@ def teaches(person: Person, learner: Person) -> bool:
     return learner.is_learner and taught.exists()
 
 
+def pupil_for(person: Person, person_pk: int) -> Person:
+    """A learner in any cohort that the person teaches, or 404."""
+    taught = Cohort.objects.taught_by(person)
+    pupils = Person.objects.filter(role=Person.Role.LEARNER, memberships__cohort__in=taught)
+    return get_object_or_404(pupils.distinct(), pk=person_pk)
+
+
 def other_cohorts(person: Person, cohort: Cohort) -> CohortQuerySet:
     """Where the person may move the cohort's learners to."""
     return Cohort.objects.taught_by(person).current().exclude(pk=cohort.pk)

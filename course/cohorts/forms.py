@@ -1,11 +1,15 @@
 """Everything typed about people and cohorts passes one of these."""
 
-from typing import Any
+from datetime import date, timedelta
+from typing import Any, cast
 
 from django import forms
 from django.conf import settings
 from django.contrib.auth.password_validation import validate_password
 from django.core.exceptions import ValidationError
+from django.db.models import QuerySet
+from django.forms import ModelChoiceField
+from django.utils import timezone
 
 from course.cohorts.fields import (
     SAID_PLAINLY,
@@ -14,8 +18,9 @@ from course.cohorts.fields import (
     TextField,
     TitleField,
 )
-from course.cohorts.models import Person
+from course.cohorts.models import Cohort, Person
 
+TEN_YEARS = timedelta(days=3650)
 SENDS_NOTHING = "The site sends nothing."
 WRITES = "The site writes to it when something new is on Today; leave it out for no e-mail."
 
@@ -121,6 +126,51 @@ class CodeForm(forms.Form):
         help_text="Your instructor has it. Capitals, spaces and dashes don’t matter.",
         widget=forms.TextInput(attrs={"autocomplete": "off", "autocapitalize": "characters"}),
     )
+
+
+class MoveForm(forms.Form):
+    """Which of `cohorts` to move somebody to."""
+
+    cohort = forms.ModelChoiceField(
+        Cohort.objects.none(),
+        label="To",
+        empty_label=None,
+        error_messages={
+            "required": "Choose a cohort.",
+            "invalid_choice": "You teach no such cohort. Choose one of the list.",
+        },
+    )
+
+    def __init__(self, *args: Any, cohorts: QuerySet[Cohort], **options: Any) -> None:
+        super().__init__(*args, **options)
+        cast("ModelChoiceField[Cohort]", self.fields["cohort"]).queryset = cohorts
+
+
+class FellowForm(forms.Form):
+    sign_in_name = SignInNameField(
+        label="Sign-in name of another instructor",
+        max_length=150,
+        help_text="They see and do in this cohort all that you do.",
+    )
+
+
+class CodeEndForm(forms.Form):
+    """The last day on which a joining code works; empty for no end."""
+
+    last_day = forms.DateField(
+        label="Last day (empty: no end)",
+        required=False,
+        error_messages={"invalid": "Give the day as 2026-05-31."},
+        widget=forms.DateInput(attrs={"type": "date"}, format="%Y-%m-%d"),
+    )
+
+    def clean_last_day(self) -> date | None:
+        day: date | None = self.cleaned_data["last_day"]
+        if day and day < timezone.localdate():
+            raise ValidationError("This day has passed. Choose today or a later one.")
+        if day and day > timezone.localdate() + TEN_YEARS:
+            raise ValidationError("Choose a day within the next ten years.")
+        return day
 
 
 class CohortForm(forms.Form):

@@ -1,6 +1,7 @@
 """People and the cohorts they are in."""
 
 import secrets
+from datetime import date, timedelta
 from typing import Any, ClassVar, Self
 
 from django.contrib.auth.base_user import AbstractBaseUser, BaseUserManager
@@ -185,6 +186,12 @@ class Cohort(models.Model):
     @property
     def is_archived(self) -> bool:
         return self.archived_at is not None
+
+    @property
+    def code_last_day(self) -> date | None:
+        """The last day on which the joining code works, where the workshop is."""
+        ends = self.join_code_expires_at
+        return timezone.localdate(ends - timedelta(seconds=1)) if ends else None
 
     @property
     def code_has_ended(self) -> bool:

@@ -1,7 +1,7 @@
 from django.urls import path
 from django.views.generic import RedirectView
 
-from course.cohorts.views import account, bench, cohorts, joining, reset, roster, signing_in
+from course.cohorts.views import account, bench, cohorts, joining, people, reset, roster, signing_in
 
 # /sign-in/, /sign-out/, and the doors of Django's admin that lead here
 door_urls = [
@@ -33,12 +33,37 @@ cohort_urls = [
     path("cohorts/", cohorts.cohorts, name="cohorts"),
     path("cohorts/new/", cohorts.new_cohort, name="new-cohort"),
     path("cohorts/<int:cohort_pk>/joining-code/", cohorts.joining_code, name="joining-code"),
+    path(
+        "cohorts/<int:cohort_pk>/joining-code/end/",
+        cohorts.joining_code_end,
+        name="joining-code-end",
+    ),
     path("cohorts/<int:cohort_pk>/bench/", bench.bench_figures, name="bench-figures"),
     path("cohorts/<int:cohort_pk>/bench/choice/", bench.bench_choice, name="bench-choice"),
     path(
         "cohorts/<int:cohort_pk>/people/<int:person_pk>/reset-link/",
         reset.reset_link,
         name="reset-link",
+    ),
+]
+
+# /cohorts/<cohort>/…: who is in it, who teaches it
+people_urls = [
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/move/",
+        people.move_person,
+        name="move-person",
+    ),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/remove/",
+        people.remove_person,
+        name="remove-person",
+    ),
+    path("cohorts/<int:cohort_pk>/instructors/", people.instructors, name="instructors"),
+    path(
+        "cohorts/<int:cohort_pk>/instructors/<int:fellow_pk>/remove/",
+        people.instructor_removed,
+        name="instructor-removed",
     ),
 ]
 
@@ -50,4 +75,4 @@ roster_urls = [
     path("cohorts/<int:cohort_pk>/roster/", roster.roster, name="cohort-roster"),
 ]
 
-urlpatterns = door_urls + account_urls + join_urls + cohort_urls + roster_urls
+urlpatterns = door_urls + account_urls + join_urls + cohort_urls + people_urls + roster_urls

@@ -1,7 +1,6 @@
 """The form that a roster is sent by."""
 
 from django import forms
-from django.core.files.uploadedfile import UploadedFile
 
 from course.cohorts.roster.sheet import MOST_BYTES
 
@@ -21,5 +20,4 @@ class RosterForm(forms.Form):
 
     def content(self) -> bytes:
         """The file's bytes, not more than it takes to see that they are too many."""
-        file: UploadedFile = self.cleaned_data["file"]
-        return bytes(file.read(MOST_BYTES + 1))
+        return bytes(self.cleaned_data["file"].read(MOST_BYTES + 1))

@@ -57,7 +57,7 @@ def read(text: str) -> Sheet:
     twice = sorted({column for column in columns if column and columns.count(column) > 1})
     if twice:
         raise RosterError(f"The first line has the column “{twice[0]}” twice.")
-    rows = []
+    rows: list[Row] = []
     for number, cells in records:
         if len(rows) == MOST_LINES:
             raise RosterError(f"This file has more than {MOST_LINES:,} people. Split it in parts.")

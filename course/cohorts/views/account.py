@@ -99,8 +99,8 @@ def new_account(request: HttpRequest) -> HttpResponse:
         return redirect("join-link", plain) if plain else redirect("account")
     try:
         cohort = cohort_of_code(request, code) if code else None
-    except UnknownCodeError:
-        return unknown_code(request)
+    except UnknownCodeError as error:
+        return unknown_code(request, error)
     if cohort is None and not settings.SELF_STUDY:
         return render(request, "account/code_needed.html", status=403)
     return make_or_ask(request, cohort)

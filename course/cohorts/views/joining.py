@@ -13,8 +13,6 @@ from course.cohorts.models import Cohort, Person
 from course.cohorts.views.limits import limited
 from course.cohorts.views.pages import form_page, posted
 
-UNKNOWN = "No cohort has this code. Check it with your instructor; it may have been renewed."
-
 
 @require_http_methods(["GET", "HEAD", "POST"])
 @limited
@@ -25,8 +23,8 @@ def join_by_code(request: HttpRequest) -> HttpResponse:
     if form.is_valid():
         try:
             cohort = cohort_of_code(request, form.cleaned_data["code"])
-        except UnknownCodeError:
-            form.add_error("code", UNKNOWN)
+        except UnknownCodeError as error:
+            form.add_error("code", str(error))
         else:
             return redirect("join-link", cohort.join_code)
     return form_page(request, "cohorts/join.html", form)
@@ -40,8 +38,8 @@ def join_by_link(request: HttpRequest, code: str) -> HttpResponse:
         return only_learners(request)
     try:
         cohort = cohort_of_code(request, code)
-    except UnknownCodeError:
-        return unknown_code(request)
+    except UnknownCodeError as error:
+        return unknown_code(request, error)
     if request.method != "POST":
         return offer(request, cohort)
     return take_place(request, cohort)
@@ -56,10 +54,9 @@ def only_learners(request: HttpRequest) -> HttpResponse:
     return render(request, "cohorts/only_learners.html", {"sentence": ONLY_LEARNERS}, status=status)
 
 
-def unknown_code(request: HttpRequest) -> HttpResponse:
-    return render(
-        request, "cohorts/join.html", {"form": CodeForm(), "unknown": UNKNOWN}, status=404
-    )
+def unknown_code(request: HttpRequest, error: UnknownCodeError) -> HttpResponse:
+    context = {"form": CodeForm(), "unknown": str(error)}
+    return render(request, "cohorts/join.html", context, status=404)
 
 
 def offer(request: HttpRequest, cohort: Cohort) -> HttpResponse:

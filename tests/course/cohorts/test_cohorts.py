@@ -43,7 +43,7 @@ def test_instructor_without_a_cohort_is_told_what_to_do(rafe: Person, client_of:
 
 
 @pytest.mark.parametrize("number", [1, 3])
-def test_cohort_list_asks_the_database_three_times(
+def test_cohort_list_asks_the_database_four_times(
     rafe: Person,
     client_of: ClientOf,
     number: int,
@@ -54,7 +54,7 @@ def test_cohort_list_asks_the_database_three_times(
         learner(f"Learner{index} One", cohort)
     client = client_of(rafe)
 
-    with django_assert_num_queries(3):  # session, person, cohorts with their sizes
+    with django_assert_num_queries(4):  # session, person, cohorts with their sizes
         client.get(reverse("cohorts"))
 
 
@@ -122,7 +122,7 @@ def test_code_is_renewed_only_when_asked_twice(
     page = client_of(ines).get(reverse("joining-code", args=[harbour.pk]))
     harbour.refresh_from_db()
 
-    assert (heading(page), harbour.join_code) == ("Renew the joining code?", code)
+    assert (heading(page), harbour.join_code) == ("The joining code", code)
 
 
 def test_code_is_renewed_and_learners_stay(

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
+from datetime import timedelta
 from threading import Barrier
 
 import pytest
@@ -9,10 +10,10 @@ from django.core.exceptions import PermissionDenied
 from django.db import connection
 from django.test import Client
 from django.urls import reverse
+from django.utils import timezone
 
-from course.cohorts.joining import join, read_code
+from course.cohorts.joining import UNKNOWN, end_code, join, read_code, renew_code
 from course.cohorts.models import CODE_LETTERS, Cohort, Membership, Person, new_join_code
-from course.cohorts.views.joining import UNKNOWN
 from tests.pages import heading, notices, refusals, texts
 
 pytestmark = pytest.mark.django_db
@@ -194,3 +195,80 @@ def test_renewed_code_opens_and_the_old_does_not(
 
     old, new = client.get(link(code)), client.get(link(harbour.join_code))
     assert (old.status_code, new.status_code) == (404, 200)
+
+
+def test_code_works_to_the_end_of_its_last_day(
+    solo: Person, harbour: Cohort, client: Client, code: str
+) -> None:
+    today = timezone.localdate()
+    end_code(harbour, today)
+    open_page = client.get(link(code))
+    end_code(harbour, today - timedelta(days=1))
+    ended = client.get(link(code))
+
+    said = (
+        f"This code worked until {today - timedelta(days=1):%-d %B %Y}. "
+        "Ask your instructor for a new one."
+    )
+    assert (open_page.status_code, ended.status_code, refusals(ended)) == (200, 404, [said])
+    assert refusals(client.post(reverse("join"), {"code": code})) == [said]
+    assert refusals(client.get(reverse("new-account"), {"code": code})) == [said]
+
+
+def test_ended_code_joins_nobody(
+    solo: Person, harbour: Cohort, client_of: ClientOf, code: str
+) -> None:
+    end_code(harbour, timezone.localdate() - timedelta(days=1))
+    client_of(solo).post(link(code))
+
+    assert Membership.objects.count() == 0
+
+
+def test_ended_code_is_not_counted_as_guessing(client: Client, harbour: Cohort, code: str) -> None:
+    end_code(harbour, timezone.localdate() - timedelta(days=1))
+
+    assert {Client().get(link(code)).status_code for _ in range(60)} == {404}
+
+
+def test_archived_cohort_is_joined_by_nobody(client: Client, harbour: Cohort, code: str) -> None:
+    harbour.archived_at = timezone.now()
+    harbour.save()
+
+    said = ["Harbour group is finished: nobody joins it any more."]
+    assert refusals(client.get(link(code))) == said
+
+
+def test_instructor_sets_the_last_day(ines: Person, harbour: Cohort, client_of: ClientOf) -> None:
+    url, day = reverse("joining-code-end", args=[harbour.pk]), timezone.localdate()
+    client = client_of(ines)
+    client.post(url, {"last_day": f"{day:%Y-%m-%d}"})
+    harbour.refresh_from_db()
+
+    assert (harbour.code_last_day, harbour.code_has_ended) == (day, False)
+    client.post(url, {"last_day": ""})
+    harbour.refresh_from_db()
+    assert harbour.join_code_expires_at is None
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        ("2020-01-01", "This day has passed. Choose today or a later one."),
+        ("soon", "Give the day as 2026-05-31."),
+        ("9999-12-31", "Choose a day within the next ten years."),
+    ],
+)
+def test_last_day_that_is_no_good_is_refused(
+    ines: Person, harbour: Cohort, client_of: ClientOf, typed: str, said: str
+) -> None:
+    url = reverse("joining-code-end", args=[harbour.pk])
+    page = client_of(ines).post(url, {"last_day": typed})
+
+    assert (page.status_code, refusals(page)) == (422, [said])
+
+
+def test_renewed_code_does_not_keep_a_passed_end(harbour: Cohort) -> None:
+    end_code(harbour, timezone.localdate() - timedelta(days=1))
+    renew_code(harbour)
+
+    assert harbour.join_code_expires_at is None

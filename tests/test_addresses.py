@@ -169,9 +169,7 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     practice = start(mina, [], 5).token
     waiting = ask(mina, KINDS[DRILL]).token
     roster = send(ines, b"name\nWyn Carrow\n", harbour).token
-    return World(
-        harbour, mina, attempt, waiting, picture, card, practice, assignment, roster
-    )
+    return World(harbour, mina, attempt, waiting, picture, card, practice, assignment, roster)
 
 
 @pytest.fixture

@@ -54,7 +54,7 @@ def test_cohort_list_asks_the_database_four_times(
         learner(f"Learner{index} One", cohort)
     client = client_of(rafe)
 
-    with django_assert_num_queries(4):  # session, person, cohorts with their sizes
+    with django_assert_num_queries(4):  # session, person, notices, cohorts with their sizes
         client.get(reverse("cohorts"))
 
 

@@ -82,8 +82,9 @@ def test_today_queries_do_not_grow(
     client = client_of(mina)
     for _ in range(2):
         answer(mina, right=True)
-        # session, person, answers, readings, cohorts, assignments, set, sign-offs, reviews, latest
-        with django_assert_num_queries(10):
+        # session, person, answers, readings, cohorts, assignments, set, sign-offs, notices,
+        # reviews, latest
+        with django_assert_num_queries(11):
             client.get(reverse("today"))
 
 

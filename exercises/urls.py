@@ -6,6 +6,7 @@ from exercises.views import (
     bench_card,
     cohort,
     items,
+    own_data,
     practice,
     record,
     results,
@@ -155,7 +156,19 @@ card_urls = [
     path("verify/<str:code>/", bench_card.verify_card, name="verify-card"),
 ]
 
+# /account/…, /cohorts/<cohort>/people/…: all that is kept about somebody
+own_data_urls = [
+    path("account/everything/", own_data.own_data, name="own-data"),
+    path("account/delete/", own_data.delete_account, name="delete-account"),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/delete/",
+        own_data.delete_person,
+        name="delete-person",
+    ),
+]
+
 urlpatterns = [
+    *own_data_urls,
     *today_urls,
     *drill_urls,
     *practice_urls,

@@ -63,6 +63,13 @@ def pupil_for(person: Person, person_pk: int) -> Person:
     return get_object_or_404(pupils.distinct(), pk=person_pk)
 
 
+def may_delete(instructor: Person, learner: Person) -> bool:
+    """Whether all the cohorts that a learner is in are the instructor's own, and some is."""
+    places = set(learner.memberships.values_list("cohort", flat=True))
+    taught = set(Cohort.objects.taught_by(instructor).values_list("pk", flat=True))
+    return learner.is_learner and bool(places) and places <= taught
+
+
 def other_cohorts(person: Person, cohort: Cohort) -> CohortQuerySet:
     """Where the person may move the cohort's learners to."""
     return Cohort.objects.taught_by(person).current().exclude(pk=cohort.pk)

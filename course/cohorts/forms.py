@@ -173,6 +173,23 @@ class CodeEndForm(forms.Form):
         return day
 
 
+class ArchiveForm(forms.Form):
+    """The day on which an archived cohort is removed; empty for never."""
+
+    remove_on = forms.DateField(
+        label="Remove it on (empty: keep it)",
+        required=False,
+        error_messages={"invalid": "Give the day as 2026-05-31."},
+        widget=forms.DateInput(attrs={"type": "date"}, format="%Y-%m-%d"),
+    )
+
+    def clean_remove_on(self) -> date | None:
+        day: date | None = self.cleaned_data["remove_on"]
+        if day and not timezone.localdate() < day <= timezone.localdate() + TEN_YEARS:
+            raise ValidationError("Choose a later day than today, within the next ten years.")
+        return day
+
+
 class CohortForm(forms.Form):
     name = TitleField(
         label="Name of the cohort", help_text="As its learners know it: “Harbour group”."

@@ -1,7 +1,17 @@
 from django.urls import path
 from django.views.generic import RedirectView
 
-from course.cohorts.views import account, bench, cohorts, joining, people, reset, roster, signing_in
+from course.cohorts.views import (
+    account,
+    archive,
+    bench,
+    cohorts,
+    joining,
+    people,
+    reset,
+    roster,
+    signing_in,
+)
 
 # /sign-in/, /sign-out/, and the doors of Django's admin that lead here
 door_urls = [
@@ -47,6 +57,13 @@ cohort_urls = [
     ),
 ]
 
+# /cohorts/…: those that are over
+archive_urls = [
+    path("cohorts/archived/", archive.archived_cohorts, name="archived-cohorts"),
+    path("cohorts/<int:cohort_pk>/archive/", archive.archive_cohort, name="archive-cohort"),
+    path("cohorts/<int:cohort_pk>/reopen/", archive.reopen_cohort, name="reopen-cohort"),
+]
+
 # /cohorts/<cohort>/…: who is in it, who teaches it
 people_urls = [
     path(
@@ -75,4 +92,12 @@ roster_urls = [
     path("cohorts/<int:cohort_pk>/roster/", roster.roster, name="cohort-roster"),
 ]
 
-urlpatterns = door_urls + account_urls + join_urls + cohort_urls + people_urls + roster_urls
+urlpatterns = [
+    *door_urls,
+    *account_urls,
+    *join_urls,
+    *cohort_urls,
+    *archive_urls,
+    *people_urls,
+    *roster_urls,
+]

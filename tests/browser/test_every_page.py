@@ -10,6 +10,7 @@ from playwright.sync_api import BrowserContext, Page
 from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Cohort, Person
+from course.cohorts.roster.writing import send
 from course.lessons.shelf import shelf
 from exercises.assignments import Terms, set_assignment
 from exercises.attempts import ask, submit
@@ -35,7 +36,7 @@ SHIFT = """() => new Promise(done => {
 
 
 def learner_pages(mina: Person) -> list[str]:
-    pages = ["/", "/drills/", "/record/", "/account/", "/join/", "/lessons/", "/glossary/"]
+    pages = ["/", "/drills/", "/record/", "/account/", "/account/delete/", "/join/", "/lessons/", "/glossary/"]
     pages += [f"/lessons/{slug}/" for slug in LESSONS]
     pages.append("/lessons/your-first-bench-day/checklist/")
     pages += [reverse("new-practice"), ended_set(mina).get_absolute_url()]
@@ -73,6 +74,7 @@ def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[s
         reverse("items-of-kind", args=[harbour.pk, "choose-the-mode"]),
         reverse("results", args=[harbour.pk]),
         *assignment_pages(harbour, mina),
+        *people_pages(harbour, mina),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),
     ]
 
@@ -89,6 +91,23 @@ def reviewed(harbour: Cohort, mina: Person) -> Attempt:
     asked = ask(mina, written)
     submit(asked, right_answer(asked))
     return attempt
+
+
+def people_pages(harbour: Cohort, mina: Person) -> list[str]:
+    content = b"name,e-mail\nWyn Carrow,\nMina Tarrant,\nBo Lind,wrong\n"
+    upload = send(harbour.instructors.get(), content, harbour)
+    own = [harbour.pk, mina.pk]
+    return [
+        reverse("cohort-roster", args=[harbour.pk]),
+        reverse("roster-upload", args=[upload.token]),
+        reverse("joining-code", args=[harbour.pk]),
+        reverse("move-person", args=own),
+        reverse("remove-person", args=own),
+        reverse("delete-person", args=own),
+        reverse("instructors", args=[harbour.pk]),
+        reverse("archive-cohort", args=[harbour.pk]),
+        reverse("archived-cohorts"),
+    ]
 
 
 def code_of(harbour: Cohort, mina: Person) -> str:

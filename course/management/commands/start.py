@@ -3,6 +3,7 @@
 import os
 import secrets
 import sys
+from io import StringIO
 from pathlib import Path
 from typing import Any
 
@@ -27,6 +28,7 @@ class Command(BaseCommand):
         if not Person.objects.exists():
             self.stdout.write("Building the demo: Quay Street Media Workshop …")
             call_command("demo", stdout=self.stdout)
+        call_command("tidy", stdout=StringIO())
         port = os.environ.get("PORT", "8000")
         self.stdout.write(f"\nRun-up is at http://127.0.0.1:{port}/ (stop it with Ctrl+C)\n")
         call_command("demo", "--sign-ins", stdout=self.stdout)

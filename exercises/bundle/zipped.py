@@ -2,7 +2,7 @@
 
 import json
 from collections.abc import Iterable, Iterator, Sequence
-from typing import Any
+from typing import IO, Any, cast
 from zipfile import ZIP_DEFLATED, ZipFile
 
 from django.core.serializers.json import DjangoJSONEncoder
@@ -45,7 +45,7 @@ class Outflow:
 def zipped(files: Iterable[tuple[str, Iterable[str]]]) -> Iterator[bytes]:
     """The bytes of a ZIP file with these names and lines."""
     out = Outflow()
-    with ZipFile(out, "w", ZIP_DEFLATED) as archive:  # type: ignore[arg-type]
+    with ZipFile(cast("IO[bytes]", out), "w", ZIP_DEFLATED) as archive:
         for name, lines in files:
             with archive.open(name, "w") as file:
                 for line in lines:

@@ -36,7 +36,16 @@ SHIFT = """() => new Promise(done => {
 
 
 def learner_pages(mina: Person) -> list[str]:
-    pages = ["/", "/drills/", "/record/", "/account/", "/account/delete/", "/join/", "/lessons/", "/glossary/"]
+    pages = [
+        "/",
+        "/drills/",
+        "/record/",
+        "/account/",
+        "/account/delete/",
+        "/join/",
+        "/lessons/",
+        "/glossary/",
+    ]
     pages += [f"/lessons/{slug}/" for slug in LESSONS]
     pages.append("/lessons/your-first-bench-day/checklist/")
     pages += [reverse("new-practice"), ended_set(mina).get_absolute_url()]

@@ -59,8 +59,13 @@ class Bench(models.Model):
     def as_settings(self) -> Settings:
         second = self.rate.nominal
         return Settings(
-            bench=Machines(self.rate, lock=self.lock, relock=self.relock, erase_gap=self.erase_gap),
-            drop_frame=self.drop_frame,
+            bench=Machines(
+                self.rate,
+                lock=self.lock,
+                relock=self.relock,
+                erase_gap=self.erase_gap,
+                drop_frame=self.drop_frame,
+            ),
             pre_roll=self.pre_roll * second,
             source_run_up=self.source_run_up * second,
             meters=frozenset(map(Meter, self.meters)),

@@ -5,10 +5,11 @@ JSON-able dicts, because they are stored with the attempt and never made again.
 """
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, Self
 
 from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
+from exercises.drills.settings import USUAL, Settings
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -90,8 +91,8 @@ class Kind:
     are those that its questions practise. `template` is the page's middle: it defines the
     partials `question` and `feedback`. `feedback["rule"]` names a rule's place in a lesson.
 
-    `candidates` are what a seed draws, one after the other; None where it makes no question
-    with one right answer, or two beliefs would answer alike.
+    `candidates` are what a seed draws at a bench, one after the other; None where it makes no
+    question with one right answer, or two beliefs would answer alike.
     `by_hand`: an instructor reads the answers; until then they are neither right nor wrong.
     """
 
@@ -102,10 +103,16 @@ class Kind:
     lesson: str
     revision: int
     template: str
-    candidates: Callable[[int], Iterator[Question | None]]
+    candidates: Callable[[int, Settings], Iterator[Question | None]]
     grade: Callable[[Question, Mapping[str, Any]], Verdict]
     by_hand: bool = False
 
-    def make(self, seed: int) -> Question:
-        """The first question that the seed draws."""
-        return next(question for question in self.candidates(seed) if question)
+    def make(self, seed: int, settings: Settings = USUAL) -> Question:
+        """The first question that the seed draws, at a bench with these settings.
+
+        Where somebody has set them, the question's key keeps them.
+        """
+        made = next(question for question in self.candidates(seed, settings) if question)
+        if settings.either_rate:
+            return made
+        return replace(made, key={**made.key, "settings": settings.as_json()})

@@ -5,9 +5,8 @@ from dataclasses import dataclass
 
 from exercises.drills.beliefs import Attempt, recorded
 from exercises.drills.change import Mode
-from exercises.drills.phrases import begun, length, listed, span
+from exercises.drills.phrases import begun, code, length, listed, span
 from exercises.drills.wants import SIDES, Miss, Trouble, Want, misses
-from exercises.tape import label
 
 NAMES = {
     Mode.ASSEMBLE: "assemble",
@@ -88,13 +87,13 @@ class Outcome:
             yield self._told(harm)
 
     def _span(self, start: int, end: int) -> str:
-        return span(start, end, self.attempt.bench.rate)
+        return span(start, end, self.attempt.bench)
 
     def _long(self, frames: int) -> str:
         return length(frames, self.attempt.bench.rate)
 
     def _code(self, frame: int) -> str:
-        return label(frame, self.attempt.bench.rate)
+        return code(frame, self.attempt.bench)
 
     def _recorded(self) -> Iterator[str]:
         change, mode, bench = self.attempt.change, self.attempt.mode, self.attempt.bench

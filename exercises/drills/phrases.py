@@ -2,16 +2,21 @@
 
 from collections.abc import Sequence
 
-from exercises.tape import Rate, label
+from exercises.tape import Bench, Rate, label
 
 
-def span(start: int, end: int, rate: Rate) -> str:
+def code(frame: int, bench: Bench) -> str:
+    """`00:01:10:00`, as the bench's time code counts."""
+    return label(frame, bench.rate, bench.drop_frame)
+
+
+def span(start: int, end: int, bench: Bench) -> str:
     """`from 00:01:10:00 to 00:01:16:12`."""
-    return f"from {label(start, rate)} to {label(end, rate)}"
+    return f"from {code(start, bench)} to {code(end, bench)}"
 
 
 def length(frames: int, rate: Rate) -> str:
-    """`6 seconds 12 frames`, as the time code counts."""
+    """`6 seconds 12 frames`, 30 frames a second at 29.97."""
     seconds, rest = divmod(frames, rate.nominal)
     minutes, seconds = divmod(seconds, 60)
     counts = {"minute": minutes, "second": seconds, "frame": rest}

@@ -2,14 +2,19 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
 
 from exercises.drills.asks import Json
 from exercises.drills.change import Mode
 from exercises.drills.draw import Draw
-from exercises.drills.phrases import length, span
+from exercises.drills.phrases import code, length, span
 from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TAPES, Shot
+from exercises.drills.settings import Settings
 from exercises.drills.wants import SIDES
-from exercises.tape import Bench, Rate, label
+from exercises.tape import Bench, Rate
+
+SHORTEST = 10 * 60  # seconds of an edit master, where the bench's figures are usual
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,15 +33,22 @@ class Clip:
 
 
 class Scene:
-    """Who works on which bench, with which tapes. Every question has one of its own."""
+    """Who works on which bench, with which tapes. Every question has one of its own.
 
-    def __init__(self, draw: Draw) -> None:
+    Lengths are drawn as at a bench with the usual figures. Where its machines need more, all
+    of them grow alike, so that what has room there has room here.
+    """
+
+    def __init__(self, draw: Draw, settings: Settings) -> None:
         self.draw = draw
-        self.rate = draw.pick(tuple(Rate))
-        self.bench = Bench.default(self.rate)
+        self.settings = settings.at(draw.pick(tuple(Rate)))
+        self.bench = self.settings.bench
+        self.rate = self.bench.rate
+        self.usual = Bench.default(self.rate)
         self.person = draw.pick(PEOPLE)
         self.room = draw.pick(BENCHES)
-        self.length = draw.pick((10, 15, 20, 30)) * 60 * self.rate.nominal
+        drawn = draw.pick((10, 15, 20, 30)) * 60 * self.rate.nominal
+        self.length = max(drawn, ceil(SHORTEST * self.rate.nominal * self._growth))
         self._unused: dict[tuple[Shot, ...], Iterator[Shot]] = {}
         self._recorded: list[Json] = []
         self._takes: dict[str, list[tuple[int, int]]] = {}
@@ -46,6 +58,7 @@ class Scene:
     def document(self) -> Json:
         return {
             "rate": self.rate.label,
+            **self._figures(),
             "master": {"length": self.length, "recorded": list(self._recorded)},
             "sources": {
                 tape: {"takes": [{"start": first, "end": last} for first, last in takes]}
@@ -54,16 +67,41 @@ class Scene:
             "edits": list(self._edits),
         }
 
+    def _figures(self) -> Json:
+        """What differs from the usual figures, as a session document has it."""
+        names = ("lock", "relock", "erase_gap", "drop_frame")
+        own = {name: getattr(self.bench, name) for name in names}
+        usual = {name: getattr(self.usual, name) for name in names}
+        return {"bench": own} if own != usual else {}
+
+    @property
+    def _growth(self) -> Fraction:
+        return max(Fraction(1), self._share("lock"), self._share("erase_gap"))
+
+    def _share(self, figure: str) -> Fraction:
+        return Fraction(getattr(self.bench, figure), getattr(self.usual, figure))
+
     def seconds(self, low: float, high: float) -> int:
         """A length between two numbers of seconds, to the frame."""
-        second = self.rate.nominal
+        return self._drawn(low, high, self._growth)
+
+    def of_run_up(self, low: float, high: float) -> int:
+        """A length as a share of the run-up that locks a machine, which is usually 5 seconds."""
+        return self._drawn(low, high, self._share("lock"))
+
+    def of_gap(self, low: float, high: float) -> int:
+        """A length as a share of what an assemble wipes past its end: usually 2 seconds."""
+        return self._drawn(low, high, self._share("erase_gap"))
+
+    def _drawn(self, low: float, high: float, share: Fraction) -> int:
+        second = self.rate.nominal * share
         return self.draw.whole(round(low * second), round(high * second))
 
     def code(self, frame: int) -> str:
-        return label(frame, self.rate)
+        return code(frame, self.bench)
 
     def span(self, start: int, end: int) -> str:
-        return span(start, end, self.rate)
+        return span(start, end, self.bench)
 
     def lasting(self, frames: int) -> str:
         return length(frames, self.rate)

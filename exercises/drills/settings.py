@@ -1,6 +1,6 @@
 """The figures of a learner's own bench, as a kind of drill may ask them."""
 
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from enum import StrEnum
 from typing import Self
 
@@ -29,26 +29,38 @@ class Settings:
     """What an instructor has said of the bench; lengths are in frames of `bench.rate`.
 
     bench          what the machines need (see `exercises.tape.Bench`)
-    drop_frame     whether its time code counts drop-frame; never at 25
     pre_roll       how far both machines are wound back before an edit in
     source_run_up  run-up that is wanted before the action when shooting
     meters         which meters there are
+    either_rate    nobody has set anything: questions may be at either rate
     """
 
     bench: Bench
-    drop_frame: bool = False
     pre_roll: int
     source_run_up: int
     meters: frozenset[Meter] = frozenset(Meter)
+    either_rate: bool = False
 
     @classmethod
-    def usual(cls, rate: Rate = Rate.R25) -> Self:
+    def usual(cls, rate: Rate | None = None) -> Self:
         """Common practice: what holds where no instructor has set anything."""
+        return cls._usual(rate) if rate else replace(cls._usual(Rate.R25), either_rate=True)
+
+    @classmethod
+    def _usual(cls, rate: Rate) -> Self:
         return cls(
             bench=Bench.default(rate),
             pre_roll=USUAL_PRE_ROLL * rate.nominal,
             source_run_up=USUAL_SOURCE_RUN_UP * rate.nominal,
         )
+
+    @property
+    def drop_frame(self) -> bool:
+        return self.bench.drop_frame
+
+    def at(self, rate: Rate) -> Self:
+        """The settings of a question that was drawn at a rate."""
+        return self.usual(rate) if self.either_rate else self
 
     def refusals(self) -> dict[str, str]:
         """What no bench can have, a sentence by figure; empty for a bench that can be."""
@@ -74,20 +86,20 @@ class Settings:
     def as_json(self) -> Json:
         return {
             "bench": {**asdict(self.bench), "rate": self.bench.rate.label},
-            "drop_frame": self.drop_frame,
             "pre_roll": self.pre_roll,
             "source_run_up": self.source_run_up,
             "meters": sorted(self.meters),
+            "either_rate": self.either_rate,
         }
 
     @classmethod
     def from_json(cls, stored: Json) -> Self:
         return cls(
             bench=_bench(stored["bench"]),
-            drop_frame=stored["drop_frame"],
             pre_roll=stored["pre_roll"],
             source_run_up=stored["source_run_up"],
             meters=frozenset(map(Meter, stored["meters"])),
+            either_rate=stored["either_rate"],
         )
 
 
@@ -99,3 +111,6 @@ def _bench(stored: Json) -> Bench:
         "limits": Limits(**stored["limits"]),
     }
     return Bench(**{**stored, **nested})
+
+
+USUAL = Settings.usual()

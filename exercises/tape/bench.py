@@ -14,6 +14,7 @@ class Bench:
     erase_gap  tape wiped past the end of an assemble, because the full-width erase
                head sits upstream of the recording heads (2 s; depends on the machine)
     snr        signal-to-noise of one recording, in 0.1 dB (46 dB; depends on the machine)
+    drop_frame whether the time code is drop-frame; only at 29.97
 
     The defaults are common practice, not a standard.
     """
@@ -26,6 +27,7 @@ class Bench:
     limiter: Limiter = LIMITER
     automatic_gain: AutomaticGain = AUTOMATIC_GAIN
     limits: Limits = LIMITS
+    drop_frame: bool = False
 
     @classmethod
     def default(cls, rate: Rate = Rate.R29_97) -> "Bench":

@@ -13,13 +13,14 @@ class Window:
     start: int
     end: int
     rate: Rate
+    drop: bool = False
 
     def percent(self, frames: int) -> float:
         return round(100 * frames / (self.end - self.start), 3)
 
     def code(self, frame: int) -> str:
         """Time code of a frame; the clock begins again after a day."""
-        return label(frame % self.rate.day(), self.rate)
+        return label(frame % self.rate.day(drop=self.drop), self.rate, self.drop)
 
     def mark(self, frame: int, name: str) -> Mark:
         left = self.percent(frame - self.start)

@@ -91,7 +91,7 @@ def tape_map(
     end = tape.length if end is None else end
     if not 0 <= start < end <= tape.length:
         raise TapeError(f"A window from {start} to {end} does not lie on a tape of {tape.length}.")
-    window = Window(start, end, bench.rate)
+    window = Window(start, end, bench.rate, bench.drop_frame)
     named = names or {}
     return TapeMap(
         start=start,

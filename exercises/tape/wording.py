@@ -25,9 +25,9 @@ def run_up(frames: int, rate: Rate) -> str:
     return f"{lasting(frames, rate)} of run-up" if frames else "no run-up"
 
 
-def span(start: int, end: int, rate: Rate) -> str:
+def span(start: int, end: int, rate: Rate, drop: bool = False) -> str:
     """``from 00:01:10:00 to 00:01:16:12``; the second is the first frame no longer meant."""
-    return f"from {label(start, rate)} to {label(end, rate)}"
+    return f"from {label(start, rate, drop)} to {label(end, rate, drop)}"
 
 
 def listed(words: Sequence[str]) -> str:

@@ -17,6 +17,7 @@ from typing import Any
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS
+from exercises.drills.settings import USUAL
 
 SEEDS = 10_000
 ALIKE = 2  # characters: options that differ by less look alike
@@ -126,7 +127,7 @@ def tally(kind: Kind) -> Tally:
     for seed in range(SEEDS):
         began = time.process_time()
         drawn = 0
-        for question in kind.candidates(seed):
+        for question in kind.candidates(seed, USUAL):
             drawn += 1
             if question:
                 break

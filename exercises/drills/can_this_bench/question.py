@@ -13,17 +13,18 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.phrases import begun
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.drills.telling_apart import told_apart
 
 EFFECTS = (*MIXED, *CHANGED, *COPIED)
 LETTERS = "abcd"
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where believers would answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(EFFECTS), Scene(draw))
+        yield question(draw.pick(EFFECTS), Scene(draw, settings))
 
 
 def question(effect: Effect, scene: Scene) -> Question | None:

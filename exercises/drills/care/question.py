@@ -10,6 +10,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.phrases import begun
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 
 SITUATIONS: tuple[Callable[[Scene], Case], ...] = (
     climate.cold_tape,
@@ -30,11 +31,11 @@ SITUATIONS: tuple[Callable[[Scene], Case], ...] = (
 )
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two answers are the same."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw))
+        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
 
 
 def question(situation: Callable[[Scene], Case], scene: Scene) -> Question | None:

@@ -12,16 +12,17 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.phrases import listed
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.tape import tape_map
 
 MARGIN = 20  # seconds of tape that a map shows on either side of the edit
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where more than one answer is right."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(DRAWN), Scene(draw))
+        yield question(draw.pick(DRAWN), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

@@ -12,15 +12,16 @@ from exercises.drills.enough_run_up.told import told
 from exercises.drills.kind import Question
 from exercises.drills.rules import RUN_UP
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 
 NONE = "none"
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two beliefs answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw))
+        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

@@ -33,7 +33,7 @@ def talking_shots(scene: Scene) -> Log:
 
 
 def early_on_a_prepared_tape(scene: Scene) -> Log:
-    log = prepared(scene, scene.seconds(1, 4))
+    log = prepared(scene, scene.of_run_up(1, 4))
     log.story = """The tape was recorded with black from end to end. To waste none of it, the film
     is to begin very near its start: every shot is inserted, picture and sound."""
     return filled(log, ACTIONS)
@@ -47,7 +47,7 @@ def on_a_prepared_tape(scene: Scene) -> Log:
 
 
 def second_reel(scene: Scene) -> Log:
-    log = prepared(scene, scene.seconds(1, 4))
+    log = prepared(scene, scene.of_run_up(1, 4))
     log.story = """The second tape of the film is prepared with black all along. Its first shots
     are logged, to be inserted near the start so that the tape is sure to hold the rest."""
     return filled(log, (*ACTIONS, *TALKS))
@@ -82,7 +82,7 @@ def titles(scene: Scene) -> Log:
 
 
 def last_check(scene: Scene) -> Log:
-    log = prepared(scene, scene.seconds(1, 4))
+    log = prepared(scene, scene.of_run_up(1, 4))
     log.story = """Ten minutes before the bench is free, the log is read once more. The tape is
     black from end to end, and the shots are to be inserted one after the other."""
     return filled(log, ACTIONS)
@@ -90,7 +90,7 @@ def last_check(scene: Scene) -> Log:
 
 def early(scene: Scene) -> Log:
     """A new tape with too short a leader."""
-    frames = scene.seconds(1, 4.5)
+    frames = scene.of_run_up(1, 4.5)
     scene.record(0, frames, "black")
     return Log(scene, at=frames, assembled=True)
 

@@ -10,14 +10,15 @@ from exercises.drills.free_answer.prompts import PROMPTS, Prompt
 from exercises.drills.kind import Question
 from exercises.drills.phrases import begun
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 
 LEAST, MOST = 80, 2000  # characters
 
 
-def candidates(seed: int) -> Iterator[Question]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question]:
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(PROMPTS), Scene(draw))
+        yield question(draw.pick(PROMPTS), Scene(draw, settings))
 
 
 def question(prompt: Prompt, scene: Scene) -> Question:

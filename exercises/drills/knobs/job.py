@@ -8,6 +8,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.knobs.footage import EVERYTHING
 from exercises.drills.media import Picture
 from exercises.drills.scene import Scene
+from exercises.drills.settings import Settings
 from exercises.signal.lines import Lines
 
 SNR = 46.0  # dB of one recording: the bench's usual figure
@@ -17,10 +18,16 @@ class Job:
     """Which shot goes where, and what it looks like when it is played."""
 
     def __init__(
-        self, draw: Draw, shots: Sequence[str], *, low: float = 4.0, high: float = 12.0
+        self,
+        draw: Draw,
+        settings: Settings,
+        shots: Sequence[str],
+        *,
+        low: float = 4.0,
+        high: float = 12.0,
     ) -> None:
         self.draw = draw
-        self.scene = Scene(draw)
+        self.scene = Scene(draw, settings)
         self.shot = draw.pick(shots)
         self.frame = draw.whole(0, 240)
         self.clip = self.scene.clip(self.scene.seconds(low, high), (EVERYTHING[self.shot],))

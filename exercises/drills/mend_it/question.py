@@ -12,6 +12,7 @@ from exercises.drills.mend_it.repair import Offer, Repair
 from exercises.drills.mend_it.situations import DRAWN, Situation, name
 from exercises.drills.mend_it.spoiling import Film
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.tape import Tape, read_session, tape_map
 
 MODES = tuple(Option(value=mode.value, text=mode.words) for mode in Mode)
@@ -19,11 +20,11 @@ LETTERS = "ABCDEF"
 AROUND = 5  # seconds of tape that maps show on either side of the film
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where no belief can be told from none."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(DRAWN), Scene(draw))
+        yield question(draw.pick(DRAWN), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

@@ -119,5 +119,5 @@ def _joined(left: list[Miss]) -> list[tuple[int, int, Trouble, str]]:
 
 
 def _sentence(repair: Repair, start: int, end: int, trouble: Trouble, tracks: list[str]) -> str:
-    where = begun(span(start, end, repair.session.bench.rate))
+    where = begun(span(start, end, repair.session.bench))
     return f"{where}, {listed(tracks)}: {WHAT[trouble]}."

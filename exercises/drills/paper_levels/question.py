@@ -9,6 +9,7 @@ from exercises.drills.kind import Question
 from exercises.drills.paper_levels.case import Case, Mode
 from exercises.drills.paper_levels.situations import DRAWN, Situation, name
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.drills.telling_apart import told_apart
 
 TEXTS = {
@@ -19,11 +20,11 @@ TEXTS = {
 }
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where believers would answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(DRAWN), Scene(draw))
+        yield question(draw.pick(DRAWN), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

@@ -11,16 +11,17 @@ from exercises.drills.phrases import begun
 from exercises.drills.put_in_order.procedure import Procedure
 from exercises.drills.put_in_order.procedures import PROCEDURES
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.drills.telling_apart import told_apart
 
 ORDER = "order"
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where believers would answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(PROCEDURES), Scene(draw))
+        yield question(draw.pick(PROCEDURES), Scene(draw, settings))
 
 
 def question(procedure: Procedure, scene: Scene) -> Question | None:

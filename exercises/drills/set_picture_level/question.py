@@ -14,6 +14,7 @@ from exercises.drills.rules import WHITE_LEVEL
 from exercises.drills.scene import opening
 from exercises.drills.set_picture_level.version import Version, drawn
 from exercises.drills.set_picture_level.white import reached, seen
+from exercises.drills.settings import Settings
 from exercises.tape.levels import WHITE, gained
 
 STEP = 2  # 0.1 dB that a position is
@@ -23,12 +24,12 @@ WELL_OVER = 3  # bands over white: where it is no misjudgement
 ACROSS = 7  # pictures in a row of the strip
 
 
-def candidates(seed: int) -> Iterator[Question]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question]:
     """Whatever the seed draws is a question."""
     draw = Draw(seed)
     while True:
         version = drawn(draw)
-        job = Job(draw, version.shots)
+        job = Job(draw, settings, version.shots)
         source = draw.whole(WEAKEST, STRONGEST)
         yield question(job, version, source, best_of(draw))
 

@@ -16,6 +16,7 @@ from exercises.drills.set_skew.controls import CONTROLS, SKEW, TRACKING, reveale
 from exercises.drills.set_skew.seen import DISPLAYS, named, seen, step
 from exercises.drills.set_tracking import question as tracking
 from exercises.drills.set_tracking.version import BAND, errors
+from exercises.drills.settings import Settings
 
 STEP = 3  # 0.1 µs that a position is
 SKEW_BAND = 6  # 0.1 µs (this course's own choice, below the model's limit)
@@ -24,12 +25,12 @@ ACROSS = 7  # pictures in a row of the strip
 Made = Callable[[Job, int], Knob]
 
 
-def candidates(seed: int) -> Iterator[Question]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question]:
     """Whatever the seed draws is a question."""
     draw = Draw(seed)
     while True:
         situation, knob_of, display = draw.pick(DRAWN)
-        job = Job(draw, UPRIGHT)
+        job = Job(draw, settings, UPRIGHT)
         yield knob_of(job, best_of(draw)).question(
             situation,
             story=f"{opening(job.scene)} {arrived(job)} It is looked at on {DISPLAYS[display]}.",

@@ -12,6 +12,7 @@ from exercises.drills.scene import opening
 from exercises.drills.set_sound_level.heard import clips
 from exercises.drills.set_sound_level.modes import MODES, WHY, least, revealed, setting
 from exercises.drills.set_sound_level.takes import Levels, Takes
+from exercises.drills.settings import Settings
 from exercises.signal.meters.scale import in_words
 
 STEP = 5  # 0.1 dB that a position is
@@ -20,12 +21,12 @@ LOUDEST = 25  # 0.1 dB: a source that is louder is distorted already
 WELL_OVER = 3  # bands over line-up: where it is no misjudgement
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where nothing leaves the copy faultless."""
     draw = Draw(seed)
     while True:
         name, story, levels_of = draw.pick(SITUATIONS)
-        takes = Takes(draw, levels_of(draw))
+        takes = Takes(draw, settings, levels_of(draw))
         yield question(takes, name, story, best_of(draw)) if takes.are_two else None
 
 

@@ -10,6 +10,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.media import Sound
 from exercises.drills.quay_street import TALKS
 from exercises.drills.scene import Clip, Scene
+from exercises.drills.settings import Settings
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import reel
 from exercises.tape import Span
@@ -30,9 +31,9 @@ class Levels:
 class Takes:
     """A take from each of two tapes, one after the other on a prepared edit master."""
 
-    def __init__(self, draw: Draw, levels: Levels) -> None:
+    def __init__(self, draw: Draw, settings: Settings, levels: Levels) -> None:
         self.draw = draw
-        self.scene = Scene(draw)
+        self.scene = Scene(draw, settings)
         self.levels = levels
         self.said = draw.shuffled(SPOKEN)[:2]
         self.clips = [self._clip(line) for line in self.said]

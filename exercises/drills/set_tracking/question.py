@@ -14,6 +14,7 @@ from exercises.drills.scene import opening
 from exercises.drills.set_tracking.meter import in_words
 from exercises.drills.set_tracking.seen import seen
 from exercises.drills.set_tracking.version import Version, drawn
+from exercises.drills.settings import Settings
 from exercises.tape.geometry import LOST, envelope_loss
 
 ACROSS = 7  # pictures in a row of the strip
@@ -23,12 +24,12 @@ PASSES = (
 )
 
 
-def candidates(seed: int) -> Iterator[Question]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question]:
     """Whatever the seed draws is a question."""
     draw = Draw(seed)
     while True:
         version = drawn(draw)
-        job = Job(draw, tuple(FOOTAGE))
+        job = Job(draw, settings, tuple(FOOTAGE))
         yield question(job, version(job, best_of(draw)))
 
 

@@ -9,6 +9,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.media import Clip, media
 from exercises.drills.scene import opening
+from exercises.drills.settings import Settings
 from exercises.drills.spot_by_ear.answers import FAULT, RULES, revealed, right_answer
 from exercises.drills.spot_by_ear.described import Told
 from exercises.drills.spot_by_ear.faults import KINDS, SENTENCES, Stretch, stretches
@@ -20,10 +21,10 @@ from exercises.tape.faults.wording import sentence
 AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     draw = Draw(seed)
     while True:
-        situation, talk = drawn(draw), Talk(draw)
+        situation, talk = drawn(draw), Talk(draw, settings)
         clean = deepcopy(talk)
         situation.spoil(talk)
         yield question(situation, talk, clean)

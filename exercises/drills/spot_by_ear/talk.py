@@ -7,6 +7,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.media import Sound
 from exercises.drills.quay_street import TAPES
 from exercises.drills.scene import Scene
+from exercises.drills.settings import Settings
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import Reel, reel
 from exercises.tape import Rate, Span
@@ -83,9 +84,9 @@ class Talk:
     second is there.
     """
 
-    def __init__(self, draw: Draw) -> None:
+    def __init__(self, draw: Draw, settings: Settings) -> None:
         self.draw = draw
-        self.scene = Scene(draw)
+        self.scene = Scene(draw, settings)
         tapes, level = draw.shuffled(TAPES)[:2], draw.whole(-12, 8)
         said, others = draw.shuffled(KEEPER), draw.shuffled(ASKED)
         first = others[0] if draw.chance(0.25) else said[0]

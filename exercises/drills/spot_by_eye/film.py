@@ -6,6 +6,7 @@ from exercises.drills.knobs.footage import FOOTAGE
 from exercises.drills.quay_street import TAPES
 from exercises.drills.scene import Scene
 from exercises.drills.seen import Footage
+from exercises.drills.settings import Settings
 
 LATEST = 240  # the frame of a scene that a take begins with, at the latest
 
@@ -49,9 +50,9 @@ class Film:
     assembled once the second is there.
     """
 
-    def __init__(self, draw: Draw) -> None:
+    def __init__(self, draw: Draw, settings: Settings) -> None:
         self.draw = draw
-        self.scene = Scene(draw)
+        self.scene = Scene(draw, settings)
         names, tapes = draw.shuffled(tuple(FOOTAGE))[:3], draw.shuffled(TAPES)[:3]
         white = draw.whole(93, 103)
         self.first, self.second, self.third = (

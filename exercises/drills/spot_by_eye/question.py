@@ -9,6 +9,7 @@ from exercises.drills.kind import Question
 from exercises.drills.media import media
 from exercises.drills.scene import opening
 from exercises.drills.seen import Screen
+from exercises.drills.settings import Settings
 from exercises.drills.spot_by_eye.answers import RULES, asks, revealed, right_answers
 from exercises.drills.spot_by_eye.compared import EXAMPLES, answered, example
 from exercises.drills.spot_by_eye.faults import KINDS, SENTENCES, Stretch, stretches
@@ -27,10 +28,10 @@ ASKED = {
 }
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     draw = Draw(seed)
     while True:
-        situation, film = drawn(draw), Film(draw)
+        situation, film = drawn(draw), Film(draw, settings)
         situation.spoil(film)
         yield question(situation, film, showing(draw.pick(situation.forms), draw, film.cut))
 

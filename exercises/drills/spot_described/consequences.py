@@ -17,7 +17,7 @@ def consequences(case: Case, right_mend: str, window: tuple[int, int]) -> Json:
     return {
         "happened": told.happened(),
         "map": _map(case.last.tape, case, window),
-        "caption": f"The edit master as it is, {span(*window, case.bench.rate)}",
+        "caption": f"The edit master as it is, {span(*window, case.bench)}",
         "mended": mended and _map(mended, case, window),
         "mended_caption": "The edit master once it is mended",
         "mends": {mode.value: told.mended(mode) for mode in Mode} if faulty else {},

@@ -8,6 +8,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.quay_street import Shot
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.drills.spot_described.answers import asks, revealed, right_answers
 from exercises.drills.spot_described.case import Case, Step
 from exercises.drills.spot_described.consequences import consequences
@@ -19,11 +20,11 @@ from exercises.tape import read_session
 BEFORE, AFTER = 4, 9  # seconds of tape played before the film and after it
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where an ask has no single answer."""
     draw = Draw(seed)
     while True:
-        yield question(drawn(draw), Scene(draw))
+        yield question(drawn(draw), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

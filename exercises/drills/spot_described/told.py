@@ -4,12 +4,12 @@ from collections.abc import Iterator
 
 from exercises.drills.change import Mode
 from exercises.drills.outcome import NAMES
-from exercises.drills.phrases import begun, length, listed, span
+from exercises.drills.phrases import begun, code, length, listed, span
 from exercises.drills.spot_described.case import Case, Step
 from exercises.drills.spot_described.mends import Mend, least
 from exercises.drills.spot_described.state import Fault, State, Stretch
 from exercises.drills.wants import SIDES, Side, side
-from exercises.tape import Rate, Tape, label
+from exercises.tape import Rate, Tape
 
 
 class Told:
@@ -48,10 +48,10 @@ class Told:
         )
 
     def _span(self, start: int, end: int) -> str:
-        return f"{span(start, end, self.rate)} ({length(end - start, self.rate)})"
+        return f"{span(start, end, self.case.bench)} ({length(end - start, self.rate)})"
 
     def _code(self, frame: int) -> str:
-        return label(frame, self.rate)
+        return code(frame, self.case.bench)
 
     def _long(self, frames: int) -> str:
         return length(frames, self.rate)

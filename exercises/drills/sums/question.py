@@ -6,15 +6,16 @@ from dataclasses import asdict
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.drills.sums.situations import SITUATIONS, Situation, name
 from exercises.drills.telling_apart import told_apart
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where it makes no sum, or a blind one."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw))
+        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

@@ -15,6 +15,7 @@ from exercises.drills.scene import opening
 from exercises.drills.set_tracking.meter import Meter, in_words
 from exercises.drills.set_tracking.question import off
 from exercises.drills.set_tracking.seen import seen
+from exercises.drills.settings import Settings
 from exercises.drills.watch_it_drift.minute import EVERY, SECONDS, STEPS, Minute, minute
 
 STEADY = 0.25  # of the questions: tracking stays well within what passes
@@ -24,12 +25,12 @@ ACROSS = 4  # pictures in a row of the strip
 NEVER = "never"
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where it is in doubt which step it is."""
     draw = Draw(seed)
     steady = draw.chance(STEADY)
     while True:
-        job = Job(draw, tuple(FOOTAGE), low=SECONDS, high=SECONDS + 0.5)
+        job = Job(draw, settings, tuple(FOOTAGE), low=SECONDS, high=SECONDS + 0.5)
         watched = minute(draw, job.scene.rate, wander=draw.whole(*(LITTLE if steady else MUCH)))
         plain = watched.is_plain and (watched.due is None) == steady
         yield question(job, watched) if plain else None

@@ -11,6 +11,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.rules import Rule
 from exercises.drills.scene import Scene, opening
+from exercises.drills.settings import Settings
 from exercises.drills.what_plays.consequences import consequences
 from exercises.drills.what_plays.showing import Showing, at, showings
 from exercises.drills.what_plays.sitting import Sitting
@@ -23,11 +24,11 @@ from exercises.tape import tape_map
 ASKED = tuple(belief for belief in BELIEFS if belief != "sound-needs-no-pulses")
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two beliefs answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw))
+        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:

@@ -104,7 +104,7 @@ def after_a_hole(sitting: Sitting) -> Rule:
     scene = sitting.scene
     start = short_leader(sitting)
     reached = sitting.lay(action(sitting), start, Mode.ASSEMBLE, FIRST)
-    late = reached + scene.seconds(0.4, 1.8)
+    late = reached + scene.of_gap(0.4, 1.8)
     sitting.lay(action(sitting), late, Mode.ASSEMBLE, "It is meant to follow that shot.")
     return NO_GAP
 
@@ -150,18 +150,18 @@ def early_in_the_black(sitting: Sitting) -> Rule:
     """The tape is prepared, but the film begins too early on it."""
     scene = sitting.scene
     leader(sitting, scene.length)
-    end = sitting.lay(action(sitting), scene.seconds(1.2, 3.6), Mode.INSERT_BOTH, FIRST)
+    end = sitting.lay(action(sitting), scene.of_run_up(1.2, 3.6), Mode.INSERT_BOTH, FIRST)
     sitting.lay(action(sitting), end, Mode.INSERT_BOTH, FOLLOWS)
     return RUN_UP
 
 
 def early_action(sitting: Sitting) -> Clip:
     """A shot with less run-up in its take than a machine needs."""
-    return action(sitting, run_up=sitting.scene.seconds(0.3, 3.6))
+    return action(sitting, run_up=sitting.scene.of_run_up(0.3, 3.6))
 
 
 def short_leader(sitting: Sitting) -> int:
-    return leader(sitting, sitting.scene.seconds(1.5, 3.6))
+    return leader(sitting, sitting.scene.of_run_up(1.5, 3.6))
 
 
 def assemble_within(sitting: Sitting, at: int) -> None:

@@ -9,13 +9,14 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.phrases import begun
 from exercises.drills.rules import GENERATIONS_ADD
+from exercises.drills.settings import Settings
 from exercises.drills.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
 from exercises.drills.which_generation.chains import CHAINS, Chain, Work, name
 from exercises.drills.which_generation.reels import MASTER, Segment
 
 
-def candidates(seed: int) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where two beliefs answer alike."""
+def candidates(seed: int, _: Settings) -> Iterator[Question | None]:
+    """What the seed draws at any bench; None where two beliefs answer alike."""
     draw = Draw(seed)
     while True:
         yield question(draw.pick(CHAINS), Work(draw))

@@ -93,7 +93,7 @@ class Account:
         return any(any(overlapping(ranges, start, end)) for ranges in spoken)
 
     def code(self, frame: int) -> str:
-        return label(frame, self.bench.rate)
+        return label(frame, self.bench.rate, self.bench.drop_frame)
 
     def long(self, frames: int) -> str:
         return lasting(frames, self.bench.rate)
@@ -102,4 +102,4 @@ class Account:
         return run_up(frames, self.bench.rate)
 
     def span(self, start: int, end: int) -> str:
-        return span(start, end, self.bench.rate)
+        return span(start, end, self.bench.rate, self.bench.drop_frame)

@@ -39,7 +39,10 @@ class Hindrances:
                 yield from self._no_pulses(start, end)
 
     def _code(self, frame: int) -> str:
-        return label(frame, self.bench.rate)
+        return label(frame, self.bench.rate, self.bench.drop_frame)
+
+    def _span(self, start: int, end: int) -> str:
+        return span(start, end, self.bench.rate, self.bench.drop_frame)
 
     def _long(self, frames: int) -> str:
         return lasting(frames, self.bench.rate)
@@ -62,7 +65,7 @@ class Hindrances:
             yield from self._run_up(part, max(part.start, start), start)
             reached = end
         if reached < part.end:
-            bare = span(reached - shift, part.end - shift, self.bench.rate)
+            bare = self._span(reached - shift, part.end - shift)
             yield f"The shot at {self._code(part.start)} is not on {name}: it is blank {bare}."
 
     def _generation(self, part: Part, generation: int) -> Iterator[str]:
@@ -151,7 +154,7 @@ class Hindrances:
             yield (
                 f"Only an assemble lays the pulses that are missing at {self._code(bare)}, and it "
                 f"wipes {self._long(self.bench.erase_gap)} past its end; the {_named(spoiled[0])} "
-                f"{span(spoiled[0].start, spoiled[0].end, self.bench.rate)} has to stay."
+                f"{self._span(spoiled[0].start, spoiled[0].end)} has to stay."
             )
 
     def _bare(self, start: int, end: int) -> int | None:

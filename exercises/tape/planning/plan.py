@@ -95,5 +95,5 @@ def _planned(target: Target, found: Step) -> Iterator[Planned]:
 
 def _still(fault: Fault, bench: Bench) -> str:
     """A fault of what the brief asks for, such as a cut inside a word."""
-    where = span(fault.start, fault.end, bench.rate)
+    where = span(fault.start, fault.end, bench.rate, bench.drop_frame)
     return f"Even the best list of recordings leaves a fault {where}: {sentence(fault)}."

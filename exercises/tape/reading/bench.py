@@ -13,6 +13,7 @@ FRAMES = Bounds(0, LIMIT)
 MILLISECONDS = Bounds(1, 60_000)
 
 BENCH = {"lock": FRAMES, "relock": FRAMES, "erase_gap": FRAMES, "snr": SNR}
+PARTS = ("limiter", "automatic_gain", "limits")
 LIMITER = {"threshold": LEVEL, "ratio": Bounds(1, 100)}
 AUTOMATIC_GAIN = {
     "target": LEVEL,
@@ -54,7 +55,7 @@ def read_bench(node: Node | None, rate: Rate) -> Bench:
     bench = Bench.default(rate)
     if node is None:
         return bench
-    fields = node.known_fields((), (*BENCH, "limiter", "automatic_gain", "limits"))
+    fields = node.known_fields((), (*BENCH, "drop_frame", *PARTS))
     given: dict[str, Any] = {
         key: BENCH[key].read(field) for key, field in fields.items() if key in BENCH
     }
@@ -64,7 +65,15 @@ def read_bench(node: Node | None, rate: Rate) -> Bench:
         limiter=Limiter(**_figures(fields.get("limiter"), LIMITER)),
         automatic_gain=AutomaticGain(**_figures(fields.get("automatic_gain"), AUTOMATIC_GAIN)),
         limits=_limits(fields.get("limits")),
+        drop_frame="drop_frame" in fields and _drops(fields["drop_frame"], rate),
     )
+
+
+def _drops(node: Node, rate: Rate) -> bool:
+    drops = node.truth()
+    if drops and rate is not Rate.R29_97:
+        node.refuse(f"must be false: there is no drop-frame code at {rate.label}")
+    return drops
 
 
 def _limits(node: Node | None) -> Limits:

@@ -1,7 +1,9 @@
+from dataclasses import replace
+
 import pytest
 
 from exercises.drills.phrases import begun, length, listed, span
-from exercises.tape import Rate
+from exercises.tape import Bench, Rate
 
 
 @pytest.mark.parametrize(
@@ -23,7 +25,13 @@ def test_length_in_words(frames: int, rate: Rate, words: str) -> None:
 
 
 def test_span_in_time_code() -> None:
-    assert span(1500, 1512, Rate.R25) == "from 00:01:00:00 to 00:01:00:12"
+    assert span(1500, 1512, Bench.default(Rate.R25)) == "from 00:01:00:00 to 00:01:00:12"
+
+
+def test_span_in_drop_frame_code() -> None:
+    bench = replace(Bench.default(Rate.R29_97), drop_frame=True)
+
+    assert span(1799, 1800, bench) == "from 00:00:59;29 to 00:01:00;02"
 
 
 def test_list_in_words() -> None:

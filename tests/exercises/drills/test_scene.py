@@ -1,12 +1,13 @@
 import pytest
 
+from exercises.drills.settings import USUAL
 from exercises.drills.draw import Draw
 from exercises.drills.scene import Scene
 from exercises.tape import read_session
 
 
 def scene(seed: int = 1) -> Scene:
-    return Scene(Draw(seed))
+    return Scene(Draw(seed), USUAL)
 
 
 @pytest.mark.parametrize("seed", range(20))

@@ -7,8 +7,7 @@ from exercises.drills.settings import Meter, Settings
 from exercises.tape import Bench, Rate
 
 OWN = Settings(
-    bench=replace(Bench.default(Rate.R29_97), lock=180, erase_gap=0, snr=430),
-    drop_frame=True,
+    bench=replace(Bench.default(Rate.R29_97), lock=180, erase_gap=0, snr=430, drop_frame=True),
     pre_roll=210,
     source_run_up=300,
     meters=frozenset({Meter.VU, Meter.TRACKING}),

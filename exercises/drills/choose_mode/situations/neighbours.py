@@ -11,7 +11,7 @@ from exercises.drills.scene import Clip, Scene
 def up_to_another_film(scene: Scene) -> Scenario:
     """Another film further along the tape: near enough to be wiped, or far enough off."""
     near = scene.draw.chance(0.5)
-    distance = scene.seconds(0.2, 1.2) if near else scene.seconds(6, 20)
+    distance = scene.of_gap(0.2, 1.2) if near else scene.seconds(6, 20)
     parts, clip = clips(scene), scene.clip(scene.seconds(4, 15))
     start = scene.seconds(10, 30)
     at = start + sum(part.length for part in parts)

@@ -11,7 +11,7 @@ BLACK = Shot("black", "silence")
 def early_last_shot(film: Film) -> Rule:
     """The last shot assembled from a take that had hardly begun."""
     scene = film.scene
-    bad = scene.clip(scene.seconds(7, 11), run_up=scene.seconds(0.3, 3.6))
+    bad = scene.clip(scene.seconds(7, 11), run_up=scene.of_run_up(0.3, 3.6))
     scene.assemble(bad, film.cut)
     good = retake(film, bad, longer=scene.seconds(1, 3))
     film.either(bad, good, film.cut)
@@ -26,7 +26,7 @@ def early_last_shot(film: Film) -> Rule:
 def hole(film: Film) -> Rule:
     """The last shot begins a little late."""
     scene = film.scene
-    late = film.cut + scene.seconds(0.4, 1.8)
+    late = film.cut + scene.of_gap(0.4, 1.8)
     scene.assemble(film.last, late)
     film.mean(film.last, 0, film.cut)
     told(film, "The last shot was to follow at once. It was assembled", film.last, late)
@@ -75,7 +75,7 @@ def short_black_between(film: Film) -> Rule:
     """Black was recorded further on, and a shot inserted too near its start."""
     scene = film.scene
     begins = film.cut + scene.seconds(3.5, 5)
-    at = begins + scene.seconds(1.5, 3.8)
+    at = begins + scene.of_run_up(1.5, 3.8)
     ends = begins + scene.seconds(30, 40)
     scene.record(begins, ends, "black")
     scene.insert(film.last, at)

@@ -19,7 +19,7 @@ def first_frames_next(work: Work) -> Rule:
     mode = either_tape(work)
     talk(work, mode)
     perhaps(work, mode)
-    clip = work.scene.clip(work.scene.seconds(8, 14), run_up=work.scene.seconds(0, 3.5))
+    clip = work.scene.clip(work.scene.seconds(8, 14), run_up=work.scene.of_run_up(0, 3.5))
     next_shot(work, mode, clip)
     perhaps(work, mode)
     return RUN_UP
@@ -29,7 +29,7 @@ def first_frames_cutaway(work: Work) -> Rule:
     mode = either_tape(work)
     voice = talk(work, mode)
     perhaps(work, mode)
-    clip = work.scene.clip(work.scene.seconds(6, 10), run_up=work.scene.seconds(0, 3.5))
+    clip = work.scene.clip(work.scene.seconds(6, 10), run_up=work.scene.of_run_up(0, 3.5))
     cutaway(work, voice, clip)
     perhaps(work, mode)
     return RUN_UP
@@ -39,7 +39,7 @@ def first_frames_sound(work: Work) -> Rule:
     mode = either_tape(work)
     perhaps(work, mode)
     shot = action(work, mode)
-    clip = work.scene.clip(shot.clip.length, SOUNDS, run_up=work.scene.seconds(0, 3.5))
+    clip = work.scene.clip(shot.clip.length, SOUNDS, run_up=work.scene.of_run_up(0, 3.5))
     new_sound(work, shot, clip)
     perhaps(work, mode)
     return RUN_UP
@@ -67,7 +67,7 @@ def take_that_ends(work: Work) -> Rule:
 def insert_after_the_joint(work: Work) -> Rule:
     joint = work.scene.seconds(10, 20)
     mode = jointed_tape(work, joint)
-    work.start = joint + work.scene.seconds(1.2, 3.5)
+    work.start = joint + work.scene.of_run_up(1.2, 3.5)
     talk(work, mode)
     action(work, mode)
     return RUN_UP

@@ -95,7 +95,7 @@ def late(work: Work, clip: Clip) -> str:
 def first_shot_after_the_joint(work: Work) -> Rule:
     joint = work.scene.seconds(10, 20)
     jointed_tape(work, joint)
-    work.start = joint + work.scene.seconds(1.2, 3.5)
+    work.start = joint + work.scene.of_run_up(1.2, 3.5)
     talk(work, Mode.ASSEMBLE)
     action(work, Mode.ASSEMBLE)
     return RUN_UP

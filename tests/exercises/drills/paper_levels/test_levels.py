@@ -1,5 +1,6 @@
 import pytest
 
+from exercises.drills.settings import USUAL
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.paper_levels import PAPER_LEVELS, situations
@@ -11,7 +12,7 @@ from exercises.tape.gain_control import AUTOMATIC_GAIN, LIMITER
 
 
 def asked(situation: Situation, seed: int = 5) -> Question:
-    made = question(situation, Scene(Draw(seed)))
+    made = question(situation, Scene(Draw(seed), USUAL))
     assert made is not None
     return made
 

@@ -1,5 +1,6 @@
 import pytest
 
+from exercises.drills.settings import USUAL
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene
@@ -26,7 +27,7 @@ def test_every_situation_occurs() -> None:
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_old_recording_is_there_again_where_the_tape_model_leaves_it(seed: int) -> None:
-    asked = question(recordings.first_frame_untouched, Scene(Draw(seed)))
+    asked = question(recordings.first_frame_untouched, Scene(Draw(seed), USUAL))
     assert asked is not None
     shot = Source("Tape 1", (Take(0, 9000),))
     at = frame_of(facts(asked)["Edit in"], rate(asked))
@@ -42,7 +43,7 @@ def test_old_recording_is_there_again_where_the_tape_model_leaves_it(seed: int) 
 
 @pytest.mark.parametrize("seed", SEEDS)
 def test_earliest_places_have_run_up_enough_and_no_frame_more(seed: int) -> None:
-    asked = question(run_ups.earliest_places, Scene(Draw(seed)))
+    asked = question(run_ups.earliest_places, Scene(Draw(seed), USUAL))
     assert asked is not None
     starts = [frame_of(value, rate(asked)) for value in list(facts(asked).values())[:2]]
     lock = Bench.default(rate(asked)).lock
@@ -72,7 +73,7 @@ def test_slip_is_named(off: int, sentence: str) -> None:
 
 
 def test_half_of_two_results_is_half_the_credit_and_points_at_one_belief() -> None:
-    asked = question(run_ups.earliest_places, Scene(Draw(1)))
+    asked = question(run_ups.earliest_places, Scene(Draw(1), USUAL))
     assert asked is not None
     lock = Bench.default(rate(asked)).lock
     verdict = grade(asked, {**asked.right, "master": asked.right["master"] - lock})

@@ -8,8 +8,10 @@ from typing import Any
 from django.db import IntegrityError, transaction
 from django.utils import timezone
 
+from course.cohorts.equipping import bench_of
 from course.cohorts.models import Person
 from exercises.drills.kind import Kind, Question
+from exercises.drills.settings import Settings
 from exercises.models import Asked, Attempt
 from exercises.outcomes import outcome_changed
 
@@ -31,12 +33,17 @@ def ask(
 ) -> Asked:
     """The person's open question of this drill, or a new one, on one of the skills if told.
 
+    A new one is set at their own bench.
     Asking twice, at the same moment too, gives the same question.
     """
     latest = Asked.objects.latest_of(person, drill.slug).select_related("attempt").first()
     if latest and latest.is_open:
         return describe(latest) if person.in_words else latest
-    seed, question = new_question(drill, skills) if seed is None else (seed, drill.make(seed))
+    settings = bench_of(person).as_settings()
+    if seed is None:
+        seed, question = new_question(drill, skills, settings)
+    else:
+        question = drill.make(seed, settings)
     made = new_asked(person, drill, seed, question, now)
     try:
         with transaction.atomic():
@@ -63,11 +70,11 @@ def new_asked(
     )
 
 
-def new_question(drill: Kind, skills: Collection[str]) -> tuple[int, Question]:
+def new_question(drill: Kind, skills: Collection[str], settings: Settings) -> tuple[int, Question]:
     """A fresh seed and its question: on one of the skills, where the drill soon has one."""
     for _ in range(DRAWS):
         seed = secrets.randbelow(SEEDS)
-        question = drill.make(seed)
+        question = drill.make(seed, settings)
         if not skills or question.skill in skills:
             break
     return seed, question
@@ -75,8 +82,9 @@ def new_question(drill: Kind, skills: Collection[str]) -> tuple[int, Question]:
 
 def question_like(attempt: Attempt) -> tuple[int, Question]:
     """A fresh one of the attempt's situation; of its skill at least, where there is none such."""
+    settings = bench_of(attempt.person).as_settings()
     for _ in range(DRAWS):
-        seed, question = new_question(attempt.kind, [attempt.skill])
+        seed, question = new_question(attempt.kind, [attempt.skill], settings)
         if question.situation == attempt.situation:
             break
     return seed, question

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any, Self
 
 from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
-from exercises.drills.settings import USUAL, Settings
+from exercises.drills.settings import USUAL, Meter, Settings
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -90,6 +90,7 @@ class Kind:
     Raise `revision` when the same seed would give another question or verdict. `skills`
     are those that its questions practise. `template` is the page's middle: it defines the
     partials `question` and `feedback`. `feedback["rule"]` names a rule's place in a lesson.
+    `needs` are meters that its questions can't do without.
 
     `candidates` are what a seed draws at a bench, one after the other; None where it makes no
     question with one right answer, or two beliefs would answer alike.
@@ -106,6 +107,11 @@ class Kind:
     candidates: Callable[[int, Settings], Iterator[Question | None]]
     grade: Callable[[Question, Mapping[str, Any]], Verdict]
     by_hand: bool = False
+    needs: frozenset[Meter] = frozenset()
+
+    def is_at(self, settings: Settings) -> bool:
+        """Whether a bench has the meters that the questions are read from."""
+        return self.needs <= settings.meters
 
     def make(self, seed: int, settings: Settings = USUAL) -> Question:
         """The first question that the seed draws, at a bench with these settings.
@@ -115,4 +121,5 @@ class Kind:
         made = next(question for question in self.candidates(seed, settings) if question)
         if settings.either_rate:
             return made
-        return replace(made, key={**made.key, "settings": settings.as_json()})
+        own = {"settings": settings.as_json(), "figures": settings.told}
+        return replace(made, key={**made.key, **own})

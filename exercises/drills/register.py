@@ -14,6 +14,7 @@ from exercises.drills.set_picture_level import SET_PICTURE_LEVEL
 from exercises.drills.set_skew import SET_SKEW
 from exercises.drills.set_sound_level import SET_SOUND_LEVEL
 from exercises.drills.set_tracking import SET_TRACKING
+from exercises.drills.settings import Settings
 from exercises.drills.spot_by_ear import SPOT_BY_EAR
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_described import SPOT_DESCRIBED
@@ -55,3 +56,8 @@ SET_ONLY: dict[str, Kind] = {BENCH_PRACTICAL.slug: BENCH_PRACTICAL}
 def kind(slug: str) -> Kind:
     """The kind of this slug; KeyError where there is none."""
     return SET_ONLY[slug] if slug in SET_ONLY else KINDS[slug]
+
+
+def not_at(settings: Settings) -> set[str]:
+    """The kinds that need a meter which a bench doesn't have."""
+    return {slug for slug, kind in KINDS.items() if not kind.is_at(settings)}

@@ -12,7 +12,7 @@ from exercises.drills.phrases import code, length, span
 from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TAPES, Shot
 from exercises.drills.settings import Settings
 from exercises.drills.wants import SIDES
-from exercises.tape import Bench, Rate
+from exercises.tape import Bench, Rate, label
 
 SHORTEST = 10 * 60  # seconds of an edit master, where the bench's figures are usual
 
@@ -58,7 +58,7 @@ class Scene:
     def document(self) -> Json:
         return {
             "rate": self.rate.label,
-            **self._figures(),
+            **self.figures(),
             "master": {"length": self.length, "recorded": list(self._recorded)},
             "sources": {
                 tape: {"takes": [{"start": first, "end": last} for first, last in takes]}
@@ -67,7 +67,7 @@ class Scene:
             "edits": list(self._edits),
         }
 
-    def _figures(self) -> Json:
+    def figures(self) -> Json:
         """What differs from the usual figures, as a session document has it."""
         names = ("lock", "relock", "erase_gap", "drop_frame")
         own = {name: getattr(self.bench, name) for name in names}
@@ -89,6 +89,10 @@ class Scene:
         """A length as a share of the run-up that locks a machine, which is usually 5 seconds."""
         return self._drawn(low, high, self._share("lock"))
 
+    def past_a_joint(self) -> int:
+        """How far past new pulses: steady by then, and not yet enough run-up, if that can be."""
+        return min(max(self.of_run_up(1.2, 3.5), self.bench.relock), self.bench.lock - 1)
+
     def of_gap(self, low: float, high: float) -> int:
         """A length as a share of what an assemble wipes past its end: usually 2 seconds."""
         return self._drawn(low, high, self._share("erase_gap"))
@@ -105,6 +109,26 @@ class Scene:
 
     def lasting(self, frames: int) -> str:
         return length(frames, self.rate)
+
+    def counted(self, frames: int) -> str:
+        """Frames as a counter shows them: it leaves no labels out."""
+        return label(frames, self.rate)
+
+    @property
+    def pre_roll(self) -> str:
+        """`pre-roll 5 seconds`, and what else nobody could guess who knows usual benches."""
+        told, bench = f"pre-roll {self.lasting(self.settings.pre_roll)}", self.bench
+        if self.settings.pre_roll != bench.lock:
+            told += f", of which a machine needs {self.lasting(bench.lock)} to lock"
+        if bench.relock != self.usual.relock:
+            told += f"; where pulses jump, a picture rolls for {self.lasting(bench.relock)}"
+        return told
+
+    @property
+    def wiping(self) -> str:
+        """`past an assemble the recorder wipes 2 seconds`."""
+        gap = self.bench.erase_gap
+        return f"past an assemble the recorder wipes {self.lasting(gap) if gap else 'nothing'}"
 
     def clip(
         self,

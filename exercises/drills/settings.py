@@ -5,6 +5,7 @@ from enum import StrEnum
 from typing import Self
 
 from exercises.drills.asks import Json
+from exercises.drills.phrases import length
 from exercises.tape import AutomaticGain, Bench, Limiter, Limits, Rate
 
 USUAL_PRE_ROLL = 5  # seconds; common practice
@@ -57,6 +58,20 @@ class Settings:
     @property
     def drop_frame(self) -> bool:
         return self.bench.drop_frame
+
+    @property
+    def told(self) -> str:
+        """The figures that answers are judged by, in a line."""
+        bench, drops = self.bench, "drop-frame" if self.drop_frame else "non-drop"
+        code = f", {drops} time code" if bench.rate is Rate.R29_97 else ""
+        figures = {
+            "pre-roll": self.pre_roll,
+            "lock": bench.lock,
+            "relock": bench.relock,
+            "erase gap": bench.erase_gap,
+        }
+        lengths = (f"{name} {length(frames, bench.rate)}" for name, frames in figures.items())
+        return f"{bench.rate.label} frames a second{code}, {', '.join(lengths)}"
 
     def at(self, rate: Rate) -> Self:
         """The settings of a question that was drawn at a rate."""

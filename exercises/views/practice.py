@@ -5,10 +5,11 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
+from course.cohorts.equipping import bench_of
 from course.lessons.shelf import lesson_place
 from exercises.attempts import OutdatedError, ask, describe, submit
 from exercises.drills.kind import Kind
-from exercises.drills.register import KINDS
+from exercises.drills.register import KINDS, not_at
 from exercises.forms.answer import AnswerForm
 from exercises.models import Asked, Attempt
 from exercises.scores import progress_of, row_in_words
@@ -24,7 +25,11 @@ def drill_or_404(slug: str) -> Kind:
 @require_safe
 @sign_in_required
 def drills(request: SignedInRequest) -> HttpResponse:
-    context = {"drills": progress_of(request.user), "going": session_going(request.user)}
+    context = {
+        "drills": progress_of(request.user),
+        "going": session_going(request.user),
+        "not_here": not_at(bench_of(request.user).as_settings()),
+    }
     return render(request, "exercises/drills.html", context)
 
 

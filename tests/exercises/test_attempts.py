@@ -7,7 +7,8 @@ from dataclasses import replace
 import pytest
 from django.db import connection
 
-from course.cohorts.models import Person
+from course.cohorts.equipping import set_figures
+from course.cohorts.models import Cohort, Person
 from exercises.attempts import OutdatedError, ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import AppendOnlyError, Asked, Attempt
@@ -44,6 +45,14 @@ def test_ask_after_an_answer_gives_another_question(mina: Person) -> None:
 
 def test_ask_same_seed_makes_the_same_question(mina: Person, tom: Person) -> None:
     assert ask(mina, MODE, seed=7).question == ask(tom, MODE, seed=7).question
+
+
+def test_question_is_set_at_the_bench_of_the_cohort(mina: Person, harbour: Cohort) -> None:
+    own = {"pre_roll": 9, "source_run_up": 10, "lock": 240, "relock": 30, "erase_gap": 60}
+    set_figures(harbour.instructors.get(), harbour, {"name": "B", "line_system": "525", **own})
+    key = ask(mina, MODE, seed=4).question["key"]
+
+    assert key["session"]["bench"]["lock"] == key["settings"]["bench"]["lock"] == 240
 
 
 @pytest.mark.django_db(transaction=True)

@@ -1,7 +1,6 @@
 """Can this bench do it? An effect, and four answers to it."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills import quay_street
 from exercises.drills.asks import Choice, Json, Option
@@ -50,7 +49,7 @@ def question(effect: Effect, scene: Scene) -> Question | None:
         key={
             "believed": kept,
             "whys": {**whys, letters[effect.right]: effect.because},
-            "rule": asdict(effect.rule),
+            "rule": effect.rule.at(scene.bench),
         },
     )
 

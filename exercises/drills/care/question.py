@@ -1,7 +1,6 @@
 """Care and safety: a situation, and what to do."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import asdict
 
 from exercises.drills.asks import Choice, Option
 from exercises.drills.care import climate, people, tapes
@@ -56,6 +55,6 @@ def question(situation: Callable[[Scene], Case], scene: Scene) -> Question | Non
             "whys": {letters[text]: why for text, why in case.whys().items()},
             "caution": case.caution,
             "source": case.source,
-            "rule": asdict(case.rule),
+            "rule": case.rule.at(scene.bench),
         },
     )

@@ -1,7 +1,6 @@
 """Choose the mode: a master, a wanted change, and the five answers."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills.asks import Choice, Json
 from exercises.drills.choose_mode.answers import OPTIONS, revealed, right_answers
@@ -82,8 +81,7 @@ def facts(scenario: Scenario) -> list[list[str]]:
         ],
         [
             "Bench",
-            f"{scene.room}, {scene.rate.label} frames a second, "
-            f"pre-roll {scene.lasting(scenario.task.bench.lock)}",
+            f"{scene.room}, {scene.rate.label} frames a second, {scene.pre_roll}",
         ],
     ]
 
@@ -107,6 +105,6 @@ def key(scenario: Scenario) -> Json:
         "wants": [want.as_json() for want in scenario.task.wants],
         "told": consequences(scenario.task, (start, end)),
         "before_caption": f"Before, {scenario.scene.span(start, end)}",
-        "rule": asdict(scenario.rule),
+        "rule": scenario.rule.at(scenario.task.bench),
         "instead": scenario.instead,
     }

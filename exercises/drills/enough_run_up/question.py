@@ -1,7 +1,6 @@
 """Enough run-up? A shot log, what it says of the edit master, and two asks about it."""
 
 from collections.abc import Collection, Iterator
-from dataclasses import asdict
 
 from exercises.drills import telling_apart
 from exercises.drills.asks import Ask, Json, Moment, Option, Several
@@ -42,7 +41,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
             "asked": log.listed.index(asked),
             "believed": believed,
             "told": told(log, asked),
-            "rule": asdict(RUN_UP),
+            "rule": RUN_UP.at(log.session.bench),
         },
     )
 
@@ -77,6 +76,7 @@ def asks(log: Log, asked: Entry) -> tuple[Ask, ...]:
             legend=f"What is the earliest edit in on {asked.clip.tape} within the take of "
             f"shot {number}?",
             rate=log.scene.rate.label,
+            drop=log.scene.bench.drop_frame,
         ),
     )
 

@@ -21,7 +21,7 @@ FREE_ANSWER = Kind(
         "what-a-copy-is",
     ),
     lesson="",
-    revision=1,
+    revision=2,
     template="drills/free_answer.html",
     candidates=candidates,
     grade=grade,

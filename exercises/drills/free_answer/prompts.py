@@ -31,8 +31,8 @@ class Prompt:
 PROMPTS = (
     Prompt(
         name="explain a wiped shot",
-        task="{other} assembled {shot} over an old shot at {code}, and two seconds of the next one "
-        "are gone. Explain to {other} what happened, and how to get such a change right.",
+        task="{other} assembled {shot} over an old shot at {code}, and the start of the next one "
+        "is gone. Explain to {other} what happened, and how to get such a change right.",
         rubric=(
             "says what an assemble does past its end",
             "names the mode that would have done it, and what that needs",

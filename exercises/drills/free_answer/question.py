@@ -1,7 +1,6 @@
 """A free answer: a task in words, and what the reader looks for."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills import quay_street
 from exercises.drills.asks import FreeText
@@ -44,5 +43,5 @@ def question(prompt: Prompt, scene: Scene) -> Question:
         shown={"story": opening(scene), "task": begun(task)},
         right={},
         reveals={},
-        key={"rubric": list(prompt.rubric), "rule": asdict(prompt.rule)},
+        key={"rubric": list(prompt.rubric), "rule": prompt.rule.at(scene.bench)},
     )

@@ -1,7 +1,7 @@
 """A question about a control, from what each of its positions shows and does."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 
 from exercises.drills.asks import Choice, Json
 from exercises.drills.kind import Question
@@ -77,6 +77,6 @@ class Knob:
             "why": self.why,
             "passes": self.passes,
             "start": self.start,
-            "rule": asdict(self.rule),
+            "rule": self.rule.as_json(),
             "media": media(*self.shown),
         }

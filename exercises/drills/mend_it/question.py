@@ -1,7 +1,6 @@
 """Mend it: what happened to a film, what it should be, and rows for the recordings."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import asdict
 
 from exercises.drills.asks import Column, Json, Option, Table
 from exercises.drills.change import Mode
@@ -56,7 +55,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
             "alone": alone,
             "window": list(window),
             "best": drawn(repair, best, window),
-            "rule": asdict(rule),
+            "rule": rule.at(repair.session.bench),
         },
     )
 
@@ -79,7 +78,7 @@ def table(offers: Sequence[Offer], places: Sequence[str]) -> Table:
 
 
 def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
-    scene, bench = film.scene, repair.session.bench
+    scene = film.scene
     return {
         "story": opening(scene),
         "laid": [
@@ -92,8 +91,7 @@ def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
             for letter, offer in zip(LETTERS, repair.offers, strict=False)
         ],
         "bench": f"{scene.room}, {scene.rate.label} frames a second, "
-        f"pre-roll {scene.lasting(bench.lock)}; past an assemble the recorder wipes "
-        f"{scene.lasting(bench.erase_gap)}",
+        f"{scene.pre_roll}; {scene.wiping}",
         "map": drawn(repair, repair.spoilt, window),
         "caption": f"The edit master as it is, {scene.span(*window)}",
     }

@@ -1,7 +1,6 @@
 """Levels on paper: a reading, how far to turn, and the sound mode."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills.asks import Ask, Choice, Json, Option
 from exercises.drills.draw import Draw
@@ -50,7 +49,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
             "believed": kept,
             "band": case.scale.band,
             "why": why(case),
-            "rule": asdict(case.rule),
+            "rule": case.rule.at(scene.bench),
         },
     )
 

@@ -1,7 +1,6 @@
 """Put the steps in order: a procedure, its steps shuffled, and every believer's order."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills import quay_street
 from exercises.drills.asks import Json, Option, Order
@@ -50,7 +49,7 @@ def question(procedure: Procedure, scene: Scene) -> Question | None:
         shown={
             "story": opening(scene),
             "task": begun(procedure.task.format(**words)),
-            "bench": f"Pre-roll here: {scene.lasting(scene.bench.lock)}.",
+            "bench": f"Pre-roll here: {scene.lasting(scene.settings.pre_roll)}.",
         },
         right={ORDER: procedure.order},
         reveals={},
@@ -58,7 +57,7 @@ def question(procedure: Procedure, scene: Scene) -> Question | None:
             "procedure": procedure.name,
             "texts": {step.value: step.text for step in steps},
             "believed": kept,
-            "rule": asdict(procedure.rule),
+            "rule": procedure.rule.at(scene.bench),
         },
     )
 

@@ -3,6 +3,7 @@
 from exercises.drills.kind import Kind
 from exercises.drills.knobs.verdict import grade
 from exercises.drills.set_picture_level.question import candidates
+from exercises.drills.settings import Meter
 
 SET_PICTURE_LEVEL = Kind(
     slug="set-picture-level",
@@ -14,4 +15,5 @@ SET_PICTURE_LEVEL = Kind(
     template="drills/knob.html",
     candidates=candidates,
     grade=grade,
+    needs=frozenset({Meter.WAVEFORM}),
 )

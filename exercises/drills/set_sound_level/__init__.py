@@ -3,6 +3,7 @@
 from exercises.drills.kind import Kind
 from exercises.drills.set_sound_level.question import candidates
 from exercises.drills.set_sound_level.verdict import grade
+from exercises.drills.settings import Meter
 
 SET_SOUND_LEVEL = Kind(
     slug="set-sound-level",
@@ -14,4 +15,5 @@ SET_SOUND_LEVEL = Kind(
     template="drills/set_sound_level.html",
     candidates=candidates,
     grade=grade,
+    needs=frozenset({Meter.VU}),
 )

@@ -49,7 +49,7 @@ def clip(takes: Takes, document: Json, mode: str, gain: int, where: str) -> Clip
 
 def heard(takes: Takes, level: SoundLevel) -> Iterator[str]:
     """The speech of both takes as it comes off the tape, and the room between the words."""
-    bench, levels = Bench.default(takes.scene.rate), takes.levels
+    bench, levels = takes.scene.bench, takes.levels
     for name, speech in (("First", levels.first), ("Second", levels.second)):
         carried = Levels(sound=speech, room=levels.room)
         off = sound_of(Made(making=Making(sound=level)), carried, bench)

@@ -14,6 +14,7 @@ from exercises.drills.scene import opening
 from exercises.drills.set_tracking.meter import in_words
 from exercises.drills.set_tracking.seen import seen
 from exercises.drills.set_tracking.version import Version, drawn
+from exercises.drills.settings import Meter as BenchMeter
 from exercises.drills.settings import Settings
 from exercises.tape.geometry import LOST, envelope_loss
 
@@ -24,13 +25,15 @@ PASSES = (
 )
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question]:
-    """Whatever the seed draws is a question."""
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where it needs a meter that isn't there."""
     draw = Draw(seed)
     while True:
         version = drawn(draw)
         job = Job(draw, settings, tuple(FOOTAGE))
-        yield question(job, version(job, best_of(draw)))
+        made = version(job, best_of(draw))
+        there = made.meter is None or BenchMeter.TRACKING in settings.meters
+        yield question(job, made) if there else None
 
 
 def question(job: Job, version: Version) -> Question:

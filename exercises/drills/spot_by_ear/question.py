@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from copy import deepcopy
-from dataclasses import asdict
 
 from exercises.drills.asks import Json
 from exercises.drills.draw import Draw
@@ -59,7 +58,7 @@ def question(situation: Situation, talk: Talk, clean: Talk) -> Question | None:
             "happened": happened(tape, session.bench, found),
             "map": mapped(session, tape, talk),
             "caption": f"The edit master around the cut at {talk.scene.code(talk.cut)}",
-            "rule": asdict(rule),
+            "rule": rule.at(talk.scene.bench),
             "afterwards": [0, 1] if found else [0],
             "examples": {},
             "media": media(

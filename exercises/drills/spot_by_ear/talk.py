@@ -1,6 +1,7 @@
 """Two takes of talk and the cut between them, as a session that a situation may spoil."""
 
 from dataclasses import replace
+from math import ceil
 
 from exercises.drills.asks import Json
 from exercises.drills.draw import Draw
@@ -26,7 +27,8 @@ class Side:
         draw = scene.draw
         self.tape = tape
         self.rate: Rate = scene.rate
-        self.sound = Sound(lines=names, begin=draw.whole(6500, 12000), pause=draw.whole(1300, 1900))
+        begin = draw.whole(6500, 12000) + longer_run_up(scene)
+        self.sound = Sound(lines=names, begin=begin, pause=draw.whole(1300, 1900))
         self.before = draw.whole(250, 450)  # ms from the edit in to the line
         self.after = draw.whole(350, 550)  # and from the line's end to the edit out
         self.take: Json = {
@@ -75,6 +77,12 @@ class Side:
             for name, spans in kept.items()
         }
         return {"takes": [{"start": 0, "end": end, "marks": told, **self.take}]}
+
+
+def longer_run_up(scene: Scene) -> int:
+    """How many ms of run-up the machines need beyond the usual."""
+    frames = max(0, scene.bench.lock - scene.usual.lock)
+    return ceil(1000 * frames / scene.rate.fraction)
 
 
 class Talk:
@@ -131,6 +139,7 @@ class Talk:
         passes = zip(begins, ends, strict=True)
         return {
             "rate": self.scene.rate.label,
+            **self.scene.figures(),
             "master": {
                 "length": self.scene.length,
                 "recorded": [

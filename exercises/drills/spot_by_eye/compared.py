@@ -38,7 +38,7 @@ def faulty_frames(found: list[Stretch], showing: Showing) -> tuple[int, ...]:
     first = found[0]
     if first.seen is Seen.JUMP:
         return showing.cut - 1, showing.cut
-    return (next(n for n in showing.frames if first.start <= n < first.end),)
+    return tuple(n for n in showing.frames if first.start <= n < first.end)[:1]
 
 
 def answered(screen: Screen, found: list[Stretch], showing: Showing) -> list[Still]:

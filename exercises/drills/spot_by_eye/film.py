@@ -79,6 +79,7 @@ class Film:
         begins = [0, *recorded[:-1]]
         return {
             "rate": self.scene.rate.label,
+            **self.scene.figures(),
             "master": {
                 "length": self.scene.length,
                 "recorded": [

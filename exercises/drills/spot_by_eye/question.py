@@ -1,7 +1,6 @@
 """Spot it by eye: two shots and a cut, and what of them is shown."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills.asks import Json
 from exercises.drills.draw import Draw
@@ -11,7 +10,7 @@ from exercises.drills.scene import opening
 from exercises.drills.seen import Screen
 from exercises.drills.settings import Settings
 from exercises.drills.spot_by_eye.answers import RULES, asks, revealed, right_answers
-from exercises.drills.spot_by_eye.compared import EXAMPLES, answered, example
+from exercises.drills.spot_by_eye.compared import EXAMPLES, answered, example, faulty_frames
 from exercises.drills.spot_by_eye.faults import KINDS, SENTENCES, Stretch, stretches
 from exercises.drills.spot_by_eye.film import Film
 from exercises.drills.spot_by_eye.form import Form, Showing, showing
@@ -44,6 +43,8 @@ def question(situation: Situation, film: Film, showing: Showing) -> Question | N
     right = right_answers(found, showing)
     if right is None or bool(found) is not situation.is_fault:
         return None
+    if found and not faulty_frames(found, showing):
+        return None
     rule = RULES[right["fault"]]
     return Question(
         situation=f"{situation.name}, {showing.form}",
@@ -61,7 +62,7 @@ def question(situation: Situation, film: Film, showing: Showing) -> Question | N
             "happened": happened(tape, session.bench, found),
             "map": mapped(session, tape, film),
             "caption": f"The edit master around the cut at {film.scene.code(film.cut)}",
-            "rule": asdict(rule),
+            "rule": rule.at(film.scene.bench),
             **pictures(film, session, found, showing),
         },
     )

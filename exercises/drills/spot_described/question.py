@@ -1,7 +1,6 @@
 """Spot the bad edit: a session in words, and what is seen and heard when it is played."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills.asks import Json
 from exercises.drills.draw import Draw
@@ -46,7 +45,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
             "steps": [{**step.change.as_json(), "mode": step.mode.value} for step in case.steps],
             "window": list(window(work)),
             "told": consequences(case, right["mend"], window(work)),
-            "rule": asdict(rule),
+            "rule": rule.at(scene.bench),
         },
     )
 
@@ -72,8 +71,7 @@ def shown(work: Work, case: Case) -> Json:
         "edits": work.told(),
         "film": f"The film is to run {scene.span(case.last.start, case.last.end)}. "
         "Any shot can be had again, from a take with enough run-up.",
-        "bench": f"{scene.room}, {scene.rate.label} frames a second, "
-        f"pre-roll {scene.lasting(bench.lock)}",
+        "bench": f"{scene.room}, {scene.rate.label} frames a second, {scene.pre_roll}",
         "caption": f"What is noticed when the edit master is played {scene.span(start, end)}",
         "rows": [[scene.code(row.start), row.picture, row.sound, row.lock] for row in noticed],
     }

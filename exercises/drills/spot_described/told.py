@@ -115,8 +115,11 @@ class Told:
                 f"{edit} is an insert across the place where the pulses begin anew. "
                 "An insert leaves the pulses as they are."
             )
+        ready, end = before.run_up(step.change.at), self._code(step.change.end)
+        if ready >= self.case.bench.lock:
+            return f"{edit} is an assemble. Past its end, {end}, the old pulses are out of phase."
         return (
-            f"{edit} is an assemble with {self._long(before.run_up(step.change.at))} of pulses in "
+            f"{edit} is an assemble with {self._long(ready)} of pulses in "
             f"phase before it. A machine needs {self._long(self.case.bench.lock)}; so its pulses "
             "begin anew instead of running on."
         )

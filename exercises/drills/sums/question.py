@@ -1,14 +1,19 @@
 """Sums on the clock: lengths, places and amounts, with every believer's result."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
+from exercises.drills.asks import Moment
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
 from exercises.drills.sums.situations import SITUATIONS, Situation, name
 from exercises.drills.telling_apart import told_apart
+
+IN_PICTURES = (
+    "Where labels are left out, add up pictures: 1,800 in a minute that keeps all its labels, "
+    "1,798 in one that leaves out two, 17,982 in ten minutes."
+)
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
@@ -23,6 +28,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     kept = total and told_apart(total.beliefs(), total.answer)
     if total is None or kept is None:
         return None
+    drops = scene.bench.drop_frame
     return Question(
         situation=name(situation),
         skill=total.rule.skill,
@@ -31,11 +37,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
             "story": f"{opening(scene)} {total.story}",
             "facts": [
                 *map(list, total.facts),
-                [
-                    "Rate",
-                    f"{scene.rate.label} frames a second: the labels run to "
-                    f"{scene.rate.nominal - 1}",
-                ],
+                ["Rate", rate(scene)],
             ],
         },
         right=total.answer(),
@@ -43,8 +45,18 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         key={
             "believed": kept,
             "labels": scene.rate.nominal,
-            "working": {part.ask.name: part.told() for part in total.parts},
-            "note": total.note,
-            "rule": asdict(total.rule),
+            "working": {
+                part.ask.name: part.told(in_pictures=drops and isinstance(part.ask, Moment))
+                for part in total.parts
+            },
+            "note": f"{total.note} {IN_PICTURES}".strip() if drops else total.note,
+            "rule": total.rule.at(scene.bench),
         },
     )
+
+
+def rate(scene: Scene) -> str:
+    told = f"{scene.rate.label} frames a second: the labels run to {scene.rate.nominal - 1}"
+    if not scene.bench.drop_frame:
+        return told
+    return f"{told}; a label with a semicolon is drop-frame, one with colons alone is not"

@@ -34,12 +34,12 @@ class Part:
     def value(self, beliefs: Collection[str] = ()) -> int:
         return sum(term.sign * term.count for term in self.terms if term.counts(beliefs))
 
-    def told(self, beliefs: Collection[str] = ()) -> list[Json]:
-        """The working, line by line."""
+    def told(self, beliefs: Collection[str] = (), *, in_pictures: bool = False) -> list[Json]:
+        """The working, line by line; `in_pictures` where code leaves labels out."""
         return [
             {
                 "sign": "−" if term.sign < 0 else "+" if number else "",
-                "value": self._value(term.count),
+                "value": f"{term.count:,} pictures" if in_pictures else self._value(term.count),
                 "words": term.words,
             }
             for number, term in enumerate(each for each in self.terms if each.counts(beliefs))

@@ -1,7 +1,6 @@
 """Watch it drift: twelve looks at a minute of tape, and the first that asks for a hand."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.draw import Draw
@@ -15,6 +14,7 @@ from exercises.drills.scene import opening
 from exercises.drills.set_tracking.meter import Meter, in_words
 from exercises.drills.set_tracking.question import off
 from exercises.drills.set_tracking.seen import seen
+from exercises.drills.settings import Meter as BenchMeter
 from exercises.drills.settings import Settings
 from exercises.drills.watch_it_drift.minute import EVERY, SECONDS, STEPS, Minute, minute
 
@@ -37,7 +37,8 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 
 
 def question(job: Job, watched: Minute) -> Question:
-    meter = Meter(top=job.draw.whole(52, 96)) if job.draw.chance(METERED) else None
+    metered = job.draw.chance(METERED) and BenchMeter.TRACKING in job.scene.settings.meters
+    meter = Meter(top=job.draw.whole(52, 96)) if metered else None
     right = NEVER if watched.due is None else value(watched.due)
     return Question(
         situation=f"{'steady' if watched.due is None else 'wandering'}, "
@@ -56,7 +57,7 @@ def question(job: Job, watched: Minute) -> Question:
         key={
             "session": made_so(job.document(), watched.making()),
             "units": [off(each) for each in watched.steps],
-            "rule": asdict(DRIFTS),
+            "rule": DRIFTS.at(job.scene.bench),
             "media": media(strip(job, watched)),
         },
     )

@@ -1,7 +1,6 @@
 """What will play? An edit master, the edits of a sitting, and what the tape plays then."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 from itertools import pairwise
 
 from exercises.drills import telling_apart
@@ -66,8 +65,7 @@ def page(sitting: Sitting) -> Json:
         "lies": sitting.lies(),
         "edits": sitting.told(),
         "bench": f"{scene.room}, {scene.rate.label} frames a second, "
-        f"pre-roll {scene.lasting(bench.lock)}; past an assemble the recorder wipes "
-        f"{scene.lasting(bench.erase_gap)}",
+        f"{scene.pre_roll}; {scene.wiping}",
         "map": found.as_json(),
         "caption": f"The edit master before these edits, {scene.span(start, end)}",
     }
@@ -82,5 +80,5 @@ def key(sitting: Sitting, edges: list[int], believed: telling_apart.Believed, ru
         "edges": edges,
         "believed": believed,
         "told": consequences(sitting, edges, [held for held, _ in believed]),
-        "rule": asdict(rule),
+        "rule": rule.at(sitting.session.bench),
     }

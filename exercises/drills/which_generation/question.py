@@ -1,7 +1,6 @@
 """Which generation? Tapes, copies of them, and the shots of one tape at the end."""
 
 from collections.abc import Iterator
-from dataclasses import asdict
 
 from exercises.drills import telling_apart
 from exercises.drills.asks import Json
@@ -42,7 +41,7 @@ def question(chain: Chain, work: Work) -> Question | None:
             "chains": [list(each.reel.chain) for each in segments],
             "asked": segments.index(asked),
             "told": told(segments, asked),
-            "rule": asdict(GENERATIONS_ADD),
+            "rule": GENERATIONS_ADD.as_json(),
         },
     )
 

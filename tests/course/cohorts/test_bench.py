@@ -60,7 +60,7 @@ def test_learner_without_a_bench_gets_the_usual_figures(mina: Person, solo: Pers
 
 
 def test_usual_bench_is_common_practice() -> None:
-    assert usual_bench().as_settings() == Settings.usual()
+    assert usual_bench().as_settings() == Settings.usual(Rate.R25)
 
 
 def test_learner_gets_the_figures_of_the_cohort(

@@ -18,8 +18,7 @@ from tests.course.lessons.sample import LESSON, SLUG, line_of, read_sample, shel
 
 OWN = BenchFigures(
     settings=Settings(
-        bench=replace(Bench.default(Rate.R29_97), lock=165, relock=1, erase_gap=0),
-        drop_frame=True,
+        bench=replace(Bench.default(Rate.R29_97), lock=165, relock=1, erase_gap=0, drop_frame=True),
         pre_roll=210,
         source_run_up=360,
         meters=frozenset({Meter.VU, Meter.TRACKING}),
@@ -60,7 +59,12 @@ def test_every_placeholder_is_tested() -> None:
 
 
 def test_bench_without_meters_says_so() -> None:
-    bare = replace(OWN, settings=replace(OWN.settings, meters=frozenset(), drop_frame=False))
+    bare = replace(
+        OWN,
+        settings=replace(
+            OWN.settings, meters=frozenset(), bench=replace(OWN.settings.bench, drop_frame=False)
+        ),
+    )
 
     assert fill("{bench:meters}, {bench:time-code}", bare) == "no meters, non-drop-frame time code"
 

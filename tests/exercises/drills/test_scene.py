@@ -1,8 +1,8 @@
 import pytest
 
-from exercises.drills.settings import USUAL
 from exercises.drills.draw import Draw
 from exercises.drills.scene import Scene
+from exercises.drills.settings import USUAL
 from exercises.tape import read_session
 
 

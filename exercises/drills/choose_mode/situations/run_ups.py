@@ -108,16 +108,18 @@ def soon_after_a_new_phase(scene: Scene) -> Scenario:
     scene.record(0, joint, "black")
     scene.record(joint, scene.length, "black")
     film = inserted_from(scene, start, parts)
-    at = joint + scene.of_run_up(1.2, 3.5)
+    at = joint + scene.past_a_joint()
     clip = scene.clip(scene.seconds(4, 10))
+    usual = scene.bench.relock == scene.rate.nominal
+    rolls = "a second" if usual else scene.lasting(scene.bench.relock)
     story = scene.draw.pick(
         (
             f"The tape was prepared with black in two goes: to {scene.code(joint)}, and from there "
             f"to its end, where the pulses begin anew. The film lies over it "
-            f"{scene.span(film.start, film.end)}; it rolls for a second at the joint.",
+            f"{scene.span(film.start, film.end)}; it rolls for {rolls} at the joint.",
             f"Black was recorded along the whole tape, but the recorder was stopped at "
             f"{scene.code(joint)} and started again: the pulses begin anew there, and the picture "
-            f"rolls for a second. The film runs {scene.span(film.start, film.end)}.",
+            f"rolls for {rolls}. The film runs {scene.span(film.start, film.end)}.",
         )
     )
     span, picture = scene.span(at, at + clip.length), clip.shot.picture

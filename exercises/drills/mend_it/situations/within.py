@@ -53,10 +53,10 @@ def _assembled(film: Film, why: str) -> Rule:
     film.mean(clip, 0, at)
     told(film, f"{why} It was assembled", clip, at)
     skip = end - film.middle
-    wiped = 3 * scene.rate.nominal
+    wiped = max(3 * scene.rate.nominal, scene.bench.erase_gap + scene.rate.nominal)
     film.offer(
         film.talk,
-        f"{wiped // scene.rate.nominal} seconds of the long shot, after the new",
+        f"{scene.lasting(wiped)} of the long shot, after the new",
         skip=skip,
         end=skip + wiped,
     )

@@ -67,7 +67,7 @@ def take_that_ends(work: Work) -> Rule:
 def insert_after_the_joint(work: Work) -> Rule:
     joint = work.scene.seconds(10, 20)
     mode = jointed_tape(work, joint)
-    work.start = joint + work.scene.of_run_up(1.2, 3.5)
+    work.start = joint + work.scene.past_a_joint()
     talk(work, mode)
     action(work, mode)
     return RUN_UP

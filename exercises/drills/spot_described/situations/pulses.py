@@ -22,7 +22,8 @@ from exercises.drills.spot_described.work import Work
 
 
 def insert_at_the_end(work: Work) -> Rule:
-    mode = work.scene.draw.pick((new_tape, used_tape))(work)
+    used = used_tape if work.scene.bench.erase_gap else new_tape  # where nothing is wiped, it rolls
+    mode = work.scene.draw.pick((new_tape, used))(work)
     talk(work, mode)
     perhaps(work, mode)
     next_shot(work, Mode.INSERT_BOTH, short(work))
@@ -95,7 +96,7 @@ def late(work: Work, clip: Clip) -> str:
 def first_shot_after_the_joint(work: Work) -> Rule:
     joint = work.scene.seconds(10, 20)
     jointed_tape(work, joint)
-    work.start = joint + work.scene.of_run_up(1.2, 3.5)
+    work.start = joint + work.scene.past_a_joint()
     talk(work, Mode.ASSEMBLE)
     action(work, Mode.ASSEMBLE)
     return RUN_UP

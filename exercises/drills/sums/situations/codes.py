@@ -116,7 +116,7 @@ def place_by_the_counter(scene: Scene) -> Total:
         ),
         facts=(
             ("Time code where the counter was set to zero", scene.code(zero)),
-            ("Counter at the shot", scene.code(reading)),
+            ("Counter at the shot", scene.counted(reading)),
             ("On the way", "pulses throughout, time code without a break"),
         ),
         parts=(
@@ -125,6 +125,7 @@ def place_by_the_counter(scene: Scene) -> Total:
                     name="code",
                     legend="Which time code stands at the shot?",
                     rate=scene.rate.label,
+                    drop=scene.bench.drop_frame,
                 ),
                 terms=(
                     Term(words="time code at zero", count=zero, unless=SAME),
@@ -147,7 +148,7 @@ def counter_of_another_day(scene: Scene) -> Total:
         "somebody else has set it to zero at another place.",
         facts=(
             ("Yesterday’s zero, in time code", scene.code(first)),
-            ("Yesterday’s reading at the shot", scene.code(reading)),
+            ("Yesterday’s reading at the shot", scene.counted(reading)),
             ("Today’s zero, in time code", scene.code(second)),
         ),
         parts=(

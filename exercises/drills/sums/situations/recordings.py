@@ -33,6 +33,7 @@ def room_before_another_film(scene: Scene) -> Total:
                     name="out",
                     legend="What is the latest edit out that leaves the other film whole?",
                     rate=scene.rate.label,
+                    drop=scene.bench.drop_frame,
                 ),
                 terms=(
                     Term(words="where the other film begins", count=other),
@@ -67,6 +68,7 @@ def first_frame_untouched(scene: Scene) -> Total:
                     name="old",
                     legend="At which time code is the old recording there again?",
                     rate=scene.rate.label,
+                    drop=scene.bench.drop_frame,
                 ),
                 terms=(
                     Term(words="the edit in", count=at),

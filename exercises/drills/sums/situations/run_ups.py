@@ -36,6 +36,7 @@ def earliest_places(scene: Scene) -> Total:
                     name="source",
                     legend=f"What is the earliest edit in on {tape}?",
                     rate=scene.rate.label,
+                    drop=scene.bench.drop_frame,
                 ),
                 terms=(
                     Term(words="where the take begins", count=take),
@@ -47,6 +48,7 @@ def earliest_places(scene: Scene) -> Total:
                     name="master",
                     legend="What is the earliest edit in on the edit master?",
                     rate=scene.rate.label,
+                    drop=scene.bench.drop_frame,
                 ),
                 terms=(
                     Term(words="where the leader begins", count=leader),

@@ -11,8 +11,13 @@ RAGGED = "insert-ends-ragged"
 HEALS = "gap-heals"
 
 
-def code(scene: Scene, name: str, legend: str) -> Moment:
+def long(scene: Scene, name: str, legend: str) -> Moment:
+    """A length: it is written without labels left out."""
     return Moment(name=name, legend=legend, rate=scene.rate.label)
+
+
+def code(scene: Scene, name: str, legend: str) -> Moment:
+    return Moment(name=name, legend=legend, rate=scene.rate.label, drop=scene.bench.drop_frame)
 
 
 def film_with_a_cutaway(scene: Scene) -> Total:
@@ -65,7 +70,7 @@ def film_with_a_new_end(scene: Scene) -> Total:
         ),
         parts=(
             Part(
-                ask=code(scene, "long", "How long is the film now? Write it like a time code."),
+                ask=long(scene, "long", "How long is the film now? Write it like a time code."),
                 terms=(
                     Term(words="the film before", count=film),
                     Term(words="what is inserted", count=sum(inserts), only=PUSHES),
@@ -92,7 +97,7 @@ def rest_of_the_next_shot(scene: Scene) -> Total:
         ),
         parts=(
             Part(
-                ask=code(
+                ask=long(
                     scene,
                     "rest",
                     "How much of the next shot is left? Write it like a time code.",
@@ -161,7 +166,7 @@ def across_a_hole(scene: Scene) -> Total:
         ),
         parts=(
             Part(
-                ask=code(
+                ask=long(
                     scene,
                     "long",
                     "How long does it take from the start of the first shot to the end of the "

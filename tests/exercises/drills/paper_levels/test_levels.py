@@ -1,6 +1,5 @@
 import pytest
 
-from exercises.drills.settings import USUAL
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.paper_levels import PAPER_LEVELS, situations
@@ -8,6 +7,7 @@ from exercises.drills.paper_levels.question import TEXTS, question
 from exercises.drills.paper_levels.situations import WEIGHTS, Situation, name
 from exercises.drills.paper_levels.verdict import grade, turned
 from exercises.drills.scene import Scene
+from exercises.drills.settings import USUAL
 from exercises.tape.gain_control import AUTOMATIC_GAIN, LIMITER
 
 

@@ -1,9 +1,9 @@
 import pytest
 
-from exercises.drills.settings import USUAL
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene
+from exercises.drills.settings import USUAL
 from exercises.drills.sums import SUMS
 from exercises.drills.sums.question import question
 from exercises.drills.sums.situations import SITUATIONS, name, recordings, run_ups

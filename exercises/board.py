@@ -155,7 +155,7 @@ def overview(everybody: QuerySet[Person], since: datetime) -> Overview:
 
 def stuck_on(person: Person) -> StuckOn:
     """The skill that they are stuck in, one with a belief behind it first."""
-    skills = person.summary.skills  # type: ignore[attr-defined]
+    skills = person.summary.skills
     stuck = [slug for slug, found in skills.items() if found["state"] == State.STUCK]
     slug = min(stuck, key=lambda each: (-skills[each]["times"], skills[each]["score"], each))
     belief = MISCONCEPTIONS.get(skills[slug]["belief"])

@@ -10,6 +10,7 @@ from typing import Any
 from exercises.drills.asks import FreeText
 from exercises.drills.kind import Kind, Question, Verdict
 from exercises.drills.rules import Rule
+from exercises.drills.settings import Settings
 
 LEAST, MOST = 20, 4000  # characters
 RUBRIC = (
@@ -38,7 +39,7 @@ def practical(title: str, task: str) -> Question:
     )
 
 
-def candidates(seed: int) -> Iterator[Question]:
+def candidates(seed: int, settings: Settings) -> Iterator[Question]:
     """No practical is drawn by chance: whatever the seed, it is the one without a task."""
     yield practical("A bench practical", "Your instructor gives the task.")
 

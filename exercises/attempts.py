@@ -13,6 +13,7 @@ from course.cohorts.models import Person
 from exercises.drills.kind import Kind, Question
 from exercises.drills.settings import Settings
 from exercises.models import Asked, Attempt
+from exercises.models.desk import kind_now
 from exercises.outcomes import outcome_changed
 
 SEEDS = 2**53  # every seed survives a round trip through JSON; so many never come twice
@@ -80,11 +81,11 @@ def new_question(drill: Kind, skills: Collection[str], settings: Settings) -> tu
     return seed, question
 
 
-def question_like(attempt: Attempt) -> tuple[int, Question]:
+def question_like(attempt: Attempt, drill: Kind) -> tuple[int, Question]:
     """A fresh one of the attempt's situation; of its skill at least, where there is none such."""
     settings = bench_of(attempt.person).as_settings()
     for _ in range(DRAWS):
-        seed, question = new_question(attempt.kind, [attempt.skill], settings)
+        seed, question = new_question(drill, [attempt.skill], settings)
         if question.situation == attempt.situation:
             break
     return seed, question
@@ -93,13 +94,17 @@ def question_like(attempt: Attempt) -> tuple[int, Question]:
 def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
     """A new question of the attempt's situation in its stead; asked twice, the same one.
 
-    It becomes the drill's open question: one that waited is put away.
+    It becomes the drill's open question: one that waited is put away. Raises `OutdatedError`
+    where the drill is asked no more.
     """
     found = Asked.objects.filter(again=attempt).first()
     if found is not None:
         return found
-    seed, question = question_like(attempt)
-    made = new_asked(attempt.person, attempt.kind, seed, question, now)
+    drill = kind_now(attempt.drill)
+    if drill is None:
+        raise OutdatedError
+    seed, question = question_like(attempt, drill)
+    made = new_asked(attempt.person, drill, seed, question, now)
     made.again = attempt
     try:
         with transaction.atomic():
@@ -126,7 +131,7 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
     the first one's attempt. Raises `OutdatedError`, having written nothing, where the kind
     has moved on since it asked.
     """
-    if asked.revision != asked.kind.revision:
+    if not asked.can_be_judged:
         raise OutdatedError
     question = asked.as_question()
     verdict = asked.kind.grade(question, answer)

@@ -4,7 +4,6 @@ from collections import Counter
 from dataclasses import dataclass
 
 from course.lessons.shelf import LessonPlace, lesson_place
-from exercises.drills.register import KINDS
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import COMPLETE
 from exercises.models import Attempt, PracticeSession
@@ -45,7 +44,7 @@ def debrief(session: PracticeSession) -> Debrief:
 def tried(session: PracticeSession, answers: list[Attempt]) -> str:
     if not answers:
         return "Nothing yet: you stopped before the first answer."
-    titles = dict.fromkeys(KINDS[answer.drill].title for answer in answers)
+    titles = dict.fromkeys(answer.kind.title for answer in answers)
     return f"{len(answers)} of {session.length} questions: {', '.join(titles)}."
 
 

@@ -7,6 +7,7 @@ from datetime import datetime
 
 from course.cohorts.models import Cohort, Person
 from exercises.drills.kind import Kind
+from exercises.drills.own import is_own
 from exercises.drills.register import KINDS
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import (
@@ -122,8 +123,11 @@ def progress_of(person: Person) -> list[Progress]:
 
 
 def row_in_words(attempt: Attempt) -> str:
-    """What the attempt did to the drill's row of right answers; nothing while it waits."""
-    if attempt.result.waits:
+    """What the attempt did to the drill's row of right answers; nothing while it waits.
+
+    An instructor's own drill asks one question: there is no row to complete.
+    """
+    if attempt.result.waits or is_own(attempt.drill):
         return ""
     same = Attempt.objects.filter(person=attempt.person_id, drill=attempt.drill).judged()
     until = same.filter(answered_at__lte=attempt.answered_at).latest_first()

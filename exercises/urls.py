@@ -5,6 +5,7 @@ from exercises.views import (
     assignments,
     bench_card,
     cohort,
+    desk,
     items,
     own_data,
     practice,
@@ -79,6 +80,18 @@ cohort_assignment_urls = [
 # /shown/…: pictures and sounds of questions
 shown_urls = [
     path("shown/<str:token>/", shown.shown, name="shown"),
+]
+
+# /desk/…: drills that instructors write
+desk_urls = [
+    path("desk/", desk.desk, name="desk"),
+    path("desk/new/<slug:form>/", desk.new_own, name="new-own"),
+    path("desk/draw/", desk.draw, name="draw-own"),
+    path("desk/<int:pk>/", desk.own_drill, name="own-drill"),
+    path("desk/<int:pk>/revise/", desk.revise_own, name="revise-own"),
+    path("desk/<int:pk>/try/", desk.try_own, name="try-own"),
+    path("desk/<int:pk>/publish/", desk.publish_own, name="publish-own"),
+    path("desk/<int:pk>/retire/", desk.retire_own, name="retire-own"),
 ]
 
 # /record/…
@@ -175,6 +188,7 @@ urlpatterns = [
     *assignment_urls,
     *cohort_assignment_urls,
     *shown_urls,
+    *desk_urls,
     *record_urls,
     *review_urls,
     *cohort_urls,

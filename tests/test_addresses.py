@@ -15,11 +15,12 @@ from course.lessons.shelf import shelf
 from exercises.assignments import Terms, set_assignment
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
-from exercises.models import Attempt
+from exercises.models import Attempt, OwnDrill
 from exercises.sessions import start
 from exercises.shown import token_of
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer
+from tests.own import published
 
 ClientOf = Callable[[Person], Client]
 DRILL = "choose-the-mode"
@@ -39,6 +40,7 @@ class World:
     practice: str
     assignment: int
     roster: str
+    own: OwnDrill
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -58,6 +60,9 @@ class World:
             "assignment": self.assignment,
             "roster": self.roster,
             "table": "answers",
+            "own-form": "mode",
+            "own": self.own.pk,
+            "own-slug": self.own.slug,
             "uid": "no-uid",
             "token": "no-token",
         }
@@ -94,6 +99,16 @@ TABLE = [
     ("cohort-set", "get", "cohort person practice", (403, 403, 200, 404, 403, 302)),
     ("shown", "get", "picture", (200, 404, 200, 404, 404, 404)),
     ("shown", "get", "token", (404, 404, 404, 404, 404, 404)),
+    ("desk", "get", "", (403, 403, 200, 200, 403, 302)),
+    ("new-own", "get", "own-form", (403, 403, 200, 200, 403, 302)),
+    ("new-own", "get", "drill", (403, 403, 404, 404, 403, 302)),
+    ("draw-own", "post", "", (403, 403, 200, 200, 403, 302)),
+    ("own-drill", "get", "own", (403, 403, 200, 404, 403, 302)),
+    ("revise-own", "post", "own", (403, 403, 422, 404, 403, 302)),
+    ("try-own", "get", "own", (403, 403, 200, 404, 403, 302)),
+    ("publish-own", "post", "own", (403, 403, 302, 404, 403, 302)),
+    ("retire-own", "get", "own", (403, 403, 302, 404, 403, 302)),
+    ("drill", "get", "own-slug", (200, 200, 200, 404, 404, 302)),
     ("record", "get", "", (200, 200, 200, 200, 200, 302)),
     ("attempt", "get", "attempt", (200, 404, 404, 404, 404, 302)),
     ("reply", "post", "attempt", (422, 404, 404, 404, 404, 302)),
@@ -178,7 +193,9 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     practice = start(mina, [], 5).token
     waiting = ask(mina, KINDS[DRILL]).token
     roster = send(ines, b"name\nWyn Carrow\n", harbour).token
-    return World(harbour, mina, attempt, waiting, picture, card, practice, assignment, roster)
+    own = published(ines, harbour)
+    told = (waiting, picture, card, practice, assignment, roster, own)
+    return World(harbour, mina, attempt, *told)
 
 
 @pytest.fixture

@@ -23,6 +23,7 @@ LEARNER = [
 ]
 INSTRUCTOR = [
     Place("cohorts", "Cohorts"),
+    Place("desk", "Drill desk"),
     Place("lessons", "Lessons"),
     Place("drills", "Drills"),
     Place("record", "My record"),

@@ -26,6 +26,8 @@ from exercises.models import (
     Attempt,
     Extension,
     Outcome,
+    OwnDrill,
+    OwnRevision,
     PracticeSession,
     Review,
     ReviewRead,
@@ -104,6 +106,8 @@ PARTS = (
     Part(name="password-links", model=ResetLink, of="for_person"),
     Part(name="cohorts-taught", model=Cohort, of="instructors"),
     Part(name="benches", model=Bench, of="made_by"),
+    Part(name="drills-written", model=OwnDrill, of="made_by"),
+    Part(name="drills-written-revisions", model=OwnRevision, of="by"),
     Part(name="rosters-sent", model=RosterUpload, of="person", omit=("text", "made")),
 )
 

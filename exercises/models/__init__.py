@@ -4,6 +4,7 @@ from exercises.models.append_only import AppendOnlyError
 from exercises.models.asked import Asked, drill_choices
 from exercises.models.assignment import Assignment, Extension
 from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
+from exercises.models.desk import OwnDrill, OwnRevision
 from exercises.models.practice_session import PracticeSession
 from exercises.models.review import Outcome, Review, ReviewRead
 from exercises.models.sign_off import SignOff, Withdrawal
@@ -19,6 +20,8 @@ __all__ = [
     "Attempt",
     "Extension",
     "Outcome",
+    "OwnDrill",
+    "OwnRevision",
     "PracticeSession",
     "Review",
     "ReviewRead",

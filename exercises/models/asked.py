@@ -8,8 +8,10 @@ from django.urls import reverse
 from django.utils import timezone
 
 from exercises.drills.kind import Kind, Question
+from exercises.drills.own import is_own, kind_as_asked
 from exercises.drills.register import KINDS, kind
 from exercises.models.assignment import Assignment
+from exercises.models.desk import kind_now
 from exercises.models.practice_session import PracticeSession
 from exercises.models.tokens import new_token
 
@@ -81,12 +83,22 @@ class Asked(models.Model):
 
     @property
     def kind(self) -> Kind:
+        """Its kind; an instructor's own drill as it was when this was asked."""
+        if is_own(self.drill):
+            return kind_as_asked(self.drill, self.revision, self.question["key"]["own"])
         return kind(self.drill)
+
+    @property
+    def can_be_judged(self) -> bool:
+        """Whether what it asks is still asked. One of an own drill may have been put away."""
+        now = kind_now(self.drill)
+        put_away = is_own(self.drill) and not (self.latest or hasattr(self, "attempt"))
+        return now is not None and self.revision == now.revision and not put_away
 
     @property
     def is_open(self) -> bool:
         """Whether it waits for an answer that its kind can still judge."""
-        return self.revision == self.kind.revision and not hasattr(self, "attempt")
+        return not hasattr(self, "attempt") and self.can_be_judged
 
     def page(self) -> str:
         """The address of the page on which it is asked."""

@@ -9,6 +9,7 @@ from django.urls import reverse
 from django.utils import timezone
 
 from exercises.drills.kind import Kind, Verdict
+from exercises.drills.own import is_own, kind_as_asked
 from exercises.drills.register import kind
 from exercises.mastery.skills import SKILLS
 from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
@@ -93,6 +94,9 @@ class Attempt(AppendOnly):
 
     @property
     def kind(self) -> Kind:
+        """Its kind; an instructor's own drill as it was when it was answered."""
+        if is_own(self.drill):
+            return kind_as_asked(self.drill, self.revision, self.feedback["own"])
         return kind(self.drill)
 
     @property

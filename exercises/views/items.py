@@ -14,8 +14,8 @@ from course.cohorts.access import (
 from course.cohorts.models import Cohort, Person
 from exercises.forms.items import SORTS, ItemsForm
 from exercises.items import fixed_set, given_by, kind_lines, situation_lines
+from exercises.kinds import drill_or_404
 from exercises.mastery.items import ENOUGH
-from exercises.views.practice import drill_or_404
 from exercises.wrong_answers import wrong_answers
 
 

@@ -1,6 +1,6 @@
 """Drills: the list, one question, its answer."""
 
-from django.http import Http404, HttpResponse, QueryDict
+from django.http import HttpResponse, QueryDict
 from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
 
@@ -9,17 +9,14 @@ from course.cohorts.equipping import bench_of
 from course.lessons.shelf import lesson_place
 from exercises.attempts import OutdatedError, ask, describe, submit
 from exercises.drills.kind import Kind
-from exercises.drills.register import KINDS, not_at
+from exercises.drills.register import not_at
 from exercises.forms.answer import AnswerForm
+from exercises.kinds import kind_for
 from exercises.models import Asked, Attempt
+from exercises.models.desk import kind_now
+from exercises.own_progress import own_progress_of
 from exercises.scores import progress_of, row_in_words
 from exercises.sessions import left_of, session_going
-
-
-def drill_or_404(slug: str) -> Kind:
-    if slug not in KINDS:
-        raise Http404("There is no drill of that name.")
-    return KINDS[slug]
 
 
 @require_safe
@@ -27,6 +24,7 @@ def drill_or_404(slug: str) -> Kind:
 def drills(request: SignedInRequest) -> HttpResponse:
     context = {
         "drills": progress_of(request.user),
+        "own": own_progress_of(request.user),
         "going": session_going(request.user),
         "not_here": not_at(bench_of(request.user).as_settings()),
     }
@@ -36,7 +34,7 @@ def drills(request: SignedInRequest) -> HttpResponse:
 @require_safe
 @sign_in_required
 def drill(request: SignedInRequest, slug: str) -> HttpResponse:
-    asked = ask(request.user, drill_or_404(slug))
+    asked = ask(request.user, kind_for(request.user, slug))
     return show_question(request, asked, answer_form(asked))
 
 
@@ -45,8 +43,8 @@ def drill(request: SignedInRequest, slug: str) -> HttpResponse:
 def drill_ask(request: SignedInRequest, slug: str) -> HttpResponse:
     """One more question: a fragment within a page, or the drill's own page."""
     if not (request.htmx and request.method == "POST"):
-        return redirect("drill", drill_or_404(slug).slug)
-    asked = ask(request.user, drill_or_404(slug))
+        return redirect("drill", kind_for(request.user, slug).slug)
+    asked = ask(request.user, kind_for(request.user, slug))
     return show_question(request, asked, answer_form(asked))
 
 
@@ -63,7 +61,7 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     try:
         attempt = submit(asked, form.answer())
     except OutdatedError:
-        return render(request, "exercises/outdated.html", {"kind": asked.kind}, status=409)
+        return show_outdated(request, asked.kind)
     return show_attempt(request, attempt) if request.htmx else redirect(attempt)
 
 
@@ -77,6 +75,12 @@ def drill_in_words(request: SignedInRequest, token: str) -> HttpResponse:
     if not (request.htmx and request.method == "POST" and asked.is_open):
         return redirect("drill-answer", token)
     return show_question(request, asked, answer_form(asked))
+
+
+def show_outdated(request: SignedInRequest, kind: Kind) -> HttpResponse:
+    """The answer is not taken; `goes_on` says whether the drill is still asked."""
+    context = {"kind": kind, "goes_on": kind_now(kind.slug) is not None}
+    return render(request, "exercises/outdated.html", context, status=409)
 
 
 def answer_form(asked: Asked, sent: QueryDict | None = None) -> AnswerForm:
@@ -114,7 +118,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
         "attempt": attempt,
         "asked": attempt.asked,
         "kind": attempt.kind,
-        "place": lesson_place(rule["lesson"], rule["section"]),
+        "place": lesson_place(rule["lesson"], rule["section"]) if rule else None,
         "question_template": f"{attempt.kind.template}#question",
         "feedback_template": f"{attempt.kind.template}#feedback",
         "shown": attempt.asked.question["shown"],

@@ -13,6 +13,7 @@ from course.cohorts.access import (
     sign_in_required,
 )
 from course.cohorts.models import Cohort
+from exercises.attempts import OutdatedError
 from exercises.forms.review import ReplyForm, ReviewForm
 from exercises.reviews import (
     NothingToAnswerError,
@@ -23,6 +24,7 @@ from exercises.reviews import (
     review,
 )
 from exercises.views.cohort import show_to_instructor
+from exercises.views.practice import show_outdated
 from exercises.views.record import attempt_for, show_to_learner
 
 DONE = {
@@ -92,4 +94,6 @@ def answer_anew(request: SignedInRequest, key: str) -> HttpResponse:
         asked = answer_again(attempt)
     except NothingToAnswerError as error:
         raise Http404("This attempt was not sent back.") from error
+    except OutdatedError:
+        return show_outdated(request, attempt.kind)
     return redirect("drill-answer", asked.token)

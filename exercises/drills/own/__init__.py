@@ -1,0 +1,19 @@
+"""Drills that an instructor writes: what was written becomes a kind with one question."""
+
+from exercises.drills.own.as_kind import FORMS, Form, is_own, kind_as_asked, own_kind
+from exercises.drills.own.described import Described, Recorded
+from exercises.drills.own.mode import Drawn, drawn
+from exercises.drills.own.written import Written
+
+__all__ = [
+    "FORMS",
+    "Described",
+    "Drawn",
+    "Form",
+    "Recorded",
+    "Written",
+    "drawn",
+    "is_own",
+    "kind_as_asked",
+    "own_kind",
+]

@@ -1,0 +1,110 @@
+"""What was written, as a kind of drill: it has one question, the same from every seed."""
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+from exercises.drills.asks import Json
+from exercises.drills.kind import Kind, Question, Verdict
+from exercises.drills.own import mode, written
+from exercises.drills.own.described import Described
+from exercises.drills.own.written import Written
+from exercises.drills.settings import Settings
+
+PREFIX = "own-"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Form:
+    """A form that an instructor's own drill can have."""
+
+    slug: str
+    title: str
+    purpose: str
+    template: str
+    by_hand: bool
+    make: Callable[[Json, str, str], Question | None]
+    grade: Callable[[Question, Mapping[str, Any]], Verdict]
+
+
+def _mode(spec: Json, skill: str, situation: str) -> Question | None:
+    return mode.question(Described.from_json(spec), skill=skill, situation=situation)
+
+
+def _text(spec: Json, skill: str, situation: str) -> Question:
+    return written.question(Written.from_json(spec), skill=skill, situation=situation)
+
+
+FORMS: dict[str, Form] = {
+    form.slug: form
+    for form in (
+        Form(
+            slug="mode",
+            title="Choose the mode",
+            purpose="An edit master and a wanted change: assemble, insert, or is it impossible?",
+            template="drills/choose_mode.html",
+            by_hand=False,
+            make=_mode,
+            grade=mode.grade,
+        ),
+        Form(
+            slug="text",
+            title="In your own words",
+            purpose="Your instructor reads what you write.",
+            template="drills/own_written.html",
+            by_hand=True,
+            make=_text,
+            grade=written.grade,
+        ),
+    )
+}
+
+
+def is_own(slug: str) -> bool:
+    return slug.startswith(PREFIX)
+
+
+def own_kind(*, slug: str, form: str, title: str, skill: str, revision: int, spec: Json) -> Kind:
+    """The kind that a revision makes. Its questions remember its form and title as `own`."""
+    own = {"form": form, "title": title, "skill": skill}
+
+    def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
+        made = FORMS[form].make(spec, skill, f"revision-{revision}")
+        while made:
+            yield replace(made, key={**made.key, "own": own})
+
+    return replace(kind_as_asked(slug, revision, own), candidates=candidates)
+
+
+def kind_as_asked(slug: str, revision: int, own: Json) -> Kind:
+    """The kind as it was when a question was asked, from what the question remembers.
+
+    It can judge and show the question, not make another one.
+    """
+    form = FORMS[own["form"]]
+    return Kind(
+        slug=slug,
+        title=own["title"],
+        purpose=form.purpose,
+        skills=(own["skill"],),
+        lesson="",
+        revision=revision,
+        template=form.template,
+        candidates=_none,
+        grade=_remembered(form),
+        by_hand=form.by_hand,
+    )
+
+
+def _none(seed: int, settings: Settings) -> Iterator[Question | None]:
+    return iter(())
+
+
+def _remembered(form: Form) -> Callable[[Question, Mapping[str, Any]], Verdict]:
+    """The form's verdict; it too remembers what kind of drill it was."""
+
+    def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+        verdict = form.grade(question, answer)
+        return replace(verdict, feedback={**verdict.feedback, "own": question.key["own"]})
+
+    return grade

@@ -1,0 +1,56 @@
+"""A task that an instructor writes and whose answers they read: some sentences."""
+
+import json
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass
+from typing import Any, Self
+
+from exercises.drills.asks import FreeText, Json
+from exercises.drills.kind import Question, Verdict
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Written:
+    """`rubric` is what the reader looks for; whoever answers sees it. Lengths in characters."""
+
+    task: str
+    rubric: tuple[str, ...]
+    least: int
+    most: int
+
+    def as_json(self) -> Json:
+        kept: Json = json.loads(json.dumps(asdict(self)))  # lists for tuples, as it comes back
+        return kept
+
+    @classmethod
+    def from_json(cls, stored: Json) -> Self:
+        return cls(**{**stored, "rubric": tuple(stored["rubric"])})
+
+
+def question(written: Written, *, skill: str, situation: str) -> Question:
+    ask = FreeText(
+        name="text",
+        legend="Your answer, in your own words",
+        least=written.least,
+        most=written.most,
+        rubric=written.rubric,
+    )
+    return Question(
+        situation=situation,
+        skill=skill,
+        asks=(ask,),
+        shown={"task": written.task},
+        right={},
+        reveals={},
+        key={"rubric": list(written.rubric)},
+    )
+
+
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+    """No judgement: it waits for somebody to look at it. AnswerRefused for what is no answer."""
+    question.checked(answer)
+    return Verdict(
+        right=False,
+        score=0,
+        feedback={"pending": True, "rubric": question.key["rubric"], **answer},
+    )

@@ -1,0 +1,106 @@
+"""What an instructor writes of a drill of their own."""
+
+from typing import Any
+
+from django import forms
+
+from course.cohorts.fields import SAID_PLAINLY, TitleField
+from course.cohorts.models import Cohort, Person
+from exercises.desk import Text
+from exercises.drills.asks import Json
+from exercises.drills.own import Written
+from exercises.forms.fields import KeyField, LongTextField
+from exercises.models import OwnRevision
+from exercises.scores import practised_skills
+
+LEAST, MOST = 20, 4000  # characters that an answer may be asked to have
+
+
+class OwnForm(forms.Form):
+    """What every form of drill has."""
+
+    title = TitleField(label="Title")
+    skill = forms.ChoiceField(
+        label="The skill that it practises",
+        error_messages={"invalid_choice": "Choose one of the list.", **SAID_PLAINLY},
+    )
+    key = KeyField()
+
+    def __init__(self, *args: Any, **options: Any) -> None:
+        super().__init__(*args, **options)
+        skills = [(skill.slug, skill.title) for skill in practised_skills()]
+        self.fields["skill"].choices = skills  # type: ignore[attr-defined]
+
+    def spec(self) -> Json:
+        raise TypeError(f"{type(self).__name__} does not say what it makes")
+
+    def text(self) -> Text:
+        """Valid forms only."""
+        data = self.cleaned_data
+        return Text(title=data["title"], skill=data["skill"], spec=self.spec())
+
+    @classmethod
+    def typed(cls, revision: OwnRevision) -> dict[str, Any]:
+        """What would have been typed for a revision."""
+        return {"title": revision.title, "skill": revision.skill}
+
+
+class OwnTextForm(OwnForm):
+    task = LongTextField(label="The task")
+    rubric = LongTextField(
+        label="What you look for", help_text="One thing a line. Learners see it with the task."
+    )
+    least = forms.IntegerField(
+        label="Shortest answer, in characters",
+        min_value=LEAST,
+        max_value=MOST,
+        initial=80,
+        error_messages=SAID_PLAINLY | {"invalid": "Write a whole number."},
+    )
+    most = forms.IntegerField(
+        label="Longest answer, in characters",
+        min_value=LEAST,
+        max_value=MOST,
+        initial=2000,
+        error_messages=SAID_PLAINLY | {"invalid": "Write a whole number."},
+    )
+
+    def clean_rubric(self) -> tuple[str, ...]:
+        lines = (line.strip() for line in self.cleaned_data["rubric"].splitlines())
+        return tuple(line for line in lines if line)
+
+    def clean_most(self) -> int:
+        most: int = self.cleaned_data["most"]
+        if most < self.cleaned_data.get("least", 0):
+            raise forms.ValidationError("The longest answer can’t be shorter than the shortest.")
+        return most
+
+    def spec(self) -> Json:
+        data = self.cleaned_data
+        names = ("task", "rubric", "least", "most")
+        return Written(**{name: data[name] for name in names}).as_json()
+
+    @classmethod
+    def typed(cls, revision: OwnRevision) -> dict[str, Any]:
+        rubric = "\n".join(revision.spec["rubric"])
+        typed: dict[str, Any] = super().typed(revision) | revision.spec | {"rubric": rubric}
+        return typed
+
+
+class PublishForm(forms.Form):
+    cohorts = forms.ModelMultipleChoiceField(
+        label="Which cohorts are asked it",
+        queryset=Cohort.objects.none(),
+        widget=forms.CheckboxSelectMultiple,
+        required=False,
+        error_messages={
+            "invalid_choice": "Choose from your own cohorts.",
+            "invalid_pk_value": "Choose from your own cohorts.",
+            "invalid_list": "Choose from your own cohorts.",
+        },
+    )
+
+    def __init__(self, person: Person, *args: Any, **options: Any) -> None:
+        super().__init__(*args, **options)
+        taught = Cohort.objects.taught_by(person)
+        self.fields["cohorts"].queryset = taught  # type: ignore[attr-defined]

@@ -21,6 +21,7 @@ from exercises.sessions import next_question, start, stop
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
+from tests.own import published
 
 LESSONS = [lesson.slug for lesson in shelf().lessons]
 
@@ -83,6 +84,7 @@ def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[s
         reverse("items-of-kind", args=[harbour.pk, "choose-the-mode"]),
         reverse("results", args=[harbour.pk]),
         *assignment_pages(harbour, mina),
+        *desk_pages(harbour),
         *people_pages(harbour, mina),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),
     ]
@@ -134,6 +136,18 @@ def sign_off_pages(harbour: Cohort, mina: Person, code: str) -> list[str]:
         reverse("bench-card", args=[code]),
         reverse("verify"),
         reverse("verify-card", args=[code]),
+    ]
+
+
+def desk_pages(harbour: Cohort) -> list[str]:
+    drill = published(harbour.instructors.get(), harbour)
+    return [
+        reverse("desk"),
+        reverse("new-own", args=["mode"]),
+        reverse("new-own", args=["text"]),
+        drill.get_absolute_url(),
+        reverse("revise-own", args=[drill.pk]),
+        reverse("try-own", args=[drill.pk]),
     ]
 
 

@@ -88,19 +88,22 @@ class OwnTextForm(OwnForm):
 
 
 class PublishForm(forms.Form):
-    cohorts = forms.ModelMultipleChoiceField(
+    cohorts = forms.MultipleChoiceField(
         label="Which cohorts are asked it",
-        queryset=Cohort.objects.none(),
         widget=forms.CheckboxSelectMultiple,
         required=False,
         error_messages={
             "invalid_choice": "Choose from your own cohorts.",
-            "invalid_pk_value": "Choose from your own cohorts.",
             "invalid_list": "Choose from your own cohorts.",
         },
     )
 
     def __init__(self, person: Person, *args: Any, **options: Any) -> None:
         super().__init__(*args, **options)
-        taught = Cohort.objects.taught_by(person)
-        self.fields["cohorts"].queryset = taught  # type: ignore[attr-defined]
+        self.taught = list(Cohort.objects.taught_by(person))
+        choices = [(str(cohort.pk), cohort.name) for cohort in self.taught]
+        self.fields["cohorts"].choices = choices  # type: ignore[attr-defined]
+
+    def chosen(self) -> list[Cohort]:
+        """Valid forms only."""
+        return [each for each in self.taught if str(each.pk) in self.cleaned_data["cohorts"]]

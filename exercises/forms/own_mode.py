@@ -131,9 +131,9 @@ class OwnModeForm(OwnForm):
 
     def check_range(self, first: str, last: str, length: int | None = None) -> None:
         start, end = self.frame(first), self.frame(last)
-        if self.cleaned_data.get(first) and not self.cleaned_data.get(last):
+        if start is not None and not self.data.get(last) and last not in self.errors:
             self.add_error(last, "Say where it ends.")
-        elif self.cleaned_data.get(last) and not self.cleaned_data.get(first):
+        elif end is not None and not self.data.get(first) and first not in self.errors:
             self.add_error(first, "Say where it starts.")
         if start is not None and end is not None and start >= end:
             self.add_error(last, "It ends before it starts.")

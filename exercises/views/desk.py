@@ -93,7 +93,9 @@ def own_drill(request: SignedInRequest, pk: int) -> HttpResponse:
 def show_drill(
     request: SignedInRequest, drill: OwnDrill, form: PublishForm | None = None, refused: str = ""
 ) -> HttpResponse:
-    asked = PublishForm(request.user, initial={"cohorts": drill.cohorts.all()})
+    asked = PublishForm(
+        request.user, initial={"cohorts": [each.pk for each in drill.cohorts.all()]}
+    )
     context = {
         "drill": drill,
         "mine": drill.made_by == request.user,
@@ -138,7 +140,7 @@ def publish_own(request: SignedInRequest, pk: int) -> HttpResponse:
     if not form.is_valid():
         return show_drill(request, drill, form)
     try:
-        publish(drill, request.user, form.cleaned_data["cohorts"])
+        publish(drill, request.user, form.chosen())
     except NotPublishedError as error:
         return show_drill(request, drill, refused=str(error))
     messages.success(request, "Published. It stands among the drills of those cohorts.")

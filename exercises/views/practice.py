@@ -24,9 +24,9 @@ from exercises.sessions import left_of, session_going
 def drills(request: SignedInRequest) -> HttpResponse:
     context = {
         "drills": progress_of(request.user),
+        "not_here": not_at(bench_of(request.user).as_settings()),
         "own": own_progress_of(request.user),
         "going": session_going(request.user),
-        "not_here": not_at(bench_of(request.user).as_settings()),
     }
     return render(request, "exercises/drills.html", context)
 
@@ -113,7 +113,7 @@ def show_attempt(request: SignedInRequest, attempt: Attempt) -> HttpResponse:
 
 def attempt_context(attempt: Attempt) -> dict[str, object]:
     """What the page of an attempt shows: the question, the answer given, what came of it."""
-    rule, session = attempt.feedback["rule"], attempt.asked.session
+    rule, session = attempt.feedback.get("rule"), attempt.asked.session
     return {
         "attempt": attempt,
         "asked": attempt.asked,

@@ -94,6 +94,7 @@ class Kind:
 
     `candidates` are what a seed draws at a bench, one after the other; None where it makes no
     question with one right answer, or two beliefs would answer alike.
+    `tells_bench`: its question says which bench it is about, whoever is asked.
     `by_hand`: an instructor reads the answers; until then they are neither right nor wrong.
     """
 
@@ -107,6 +108,7 @@ class Kind:
     candidates: Callable[[int, Settings], Iterator[Question | None]]
     grade: Callable[[Question, Mapping[str, Any]], Verdict]
     by_hand: bool = False
+    tells_bench: bool = False
     needs: frozenset[Meter] = frozenset()
 
     def is_at(self, settings: Settings) -> bool:
@@ -119,7 +121,7 @@ class Kind:
         Where somebody has set them, the question's key keeps them.
         """
         made = next(question for question in self.candidates(seed, settings) if question)
-        if settings.either_rate:
+        if settings.either_rate or self.tells_bench:
             return made
         own = {"settings": settings.as_json(), "figures": settings.told}
         return replace(made, key={**made.key, **own})

@@ -7,6 +7,7 @@ import pytest
 from django.db import connection
 from django.http import Http404
 
+from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import OutdatedError, ask, ask_again, submit
 from exercises.desk import NotPublishedError, publish, retire, revise, write
@@ -193,3 +194,14 @@ def test_published_and_revised_at_once_keeps_both(ines: Person, harbour: Cohort)
     found = OwnDrill.objects.get(pk=drill.pk)
     assert sorted(each.number for each in found.revisions.all()) == [1, 2, 3]
     assert list(found.cohorts.all()) == [harbour]
+
+
+def test_own_drill_tells_its_own_bench_only(ines: Person, mina: Person, harbour: Cohort) -> None:
+    """The figures of the learner's bench would contradict those that the author wrote."""
+    frames = {"lock": 175, "relock": 25, "erase_gap": 50}
+    harbour.bench = Bench.objects.create(name="Bench 1", pre_roll=7, source_run_up=7, **frames)
+    harbour.save()
+    asked = ask(mina, published(ines, harbour).kind)
+
+    assert "figures" not in asked.question["key"]
+    assert "run-up 5 seconds" in dict(asked.question["shown"]["facts"])["Bench"]

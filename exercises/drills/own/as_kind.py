@@ -93,6 +93,7 @@ def kind_as_asked(slug: str, revision: int, own: Json) -> Kind:
         candidates=_none,
         grade=_remembered(form),
         by_hand=form.by_hand,
+        tells_bench=True,
     )
 
 

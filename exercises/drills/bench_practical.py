@@ -4,7 +4,6 @@ The task is written by an instructor and comes with the question; nothing is dra
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import asdict
 from typing import Any
 
 from exercises.drills.asks import FreeText
@@ -35,7 +34,7 @@ def practical(title: str, task: str) -> Question:
         shown={"title": title, "task": task},
         right={},
         reveals={},
-        key={"rule": asdict(RULE)},
+        key={"rule": RULE.as_json()},
     )
 
 

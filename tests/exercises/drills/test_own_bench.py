@@ -118,3 +118,11 @@ def test_rule_of_a_bench_that_wipes_nothing_speaks_of_no_wiping() -> None:
 
     assert ENDS.at(wiping)["text"] == ENDS.text
     assert "wipes" not in ENDS.at(gapless)["text"]
+
+
+@pytest.mark.parametrize("slug", ["choose-the-mode", "spot-by-ear", "spot-by-eye"])
+def test_long_run_up_leaves_the_situations_that_there_are(slug: str) -> None:
+    kind, settings = KINDS[slug], LIMITS["625, most"]
+    situations = [kind.make(seed).situation for seed in range(60)]
+
+    assert [kind.make(seed, settings).situation for seed in range(60)] == situations

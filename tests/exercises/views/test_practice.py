@@ -6,7 +6,8 @@ import pytest
 from django.test import Client
 from django.urls import reverse
 
-from course.cohorts.models import Person
+from course.cohorts.equipping import set_figures
+from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.drills.asks import Choice
 from exercises.drills.register import KINDS
@@ -171,3 +172,29 @@ def test_feedback_names_what_was_chosen_and_what_is_right(
     choices = [each for each in asked.as_question().asks if isinstance(each, Choice)]
     words = [each.in_words(given[each.name]) for each in choices for given in (answer, right)]
     assert [each for each in words if each not in told] == []
+
+
+@pytest.fixture
+def bare_bench(harbour: Cohort) -> None:
+    """A bench without meters, and otherwise the usual one at 525 lines."""
+    figures = {"pre_roll": 5, "source_run_up": 10, "lock": 150, "relock": 30, "erase_gap": 60}
+    told = {"name": "Bench 2", "line_system": "525", "meters": []}
+    set_figures(harbour.instructors.get(), harbour, {**told, **figures})
+
+
+@pytest.mark.usefixtures("bare_bench")
+def test_drills_say_which_are_not_on_the_bench(mina: Person, client_of: ClientOf) -> None:
+    response = client_of(mina).get(reverse("drills"))
+
+    assert response.context["not_here"] == {"set-picture-level", "set-sound-level"}
+    assert response.content.decode().count("Not on your bench: it lacks the meter.") == 2
+
+
+@pytest.mark.usefixtures("bare_bench")
+def test_feedback_names_the_figures_of_the_bench(mina: Person, client_of: ClientOf) -> None:
+    asked = ask(mina, KINDS["choose-the-mode"])
+    attempt = submit(asked, right_answer(asked))
+    page = client_of(mina).get(attempt.get_absolute_url()).content.decode()
+
+    figures = "29.97 frames a second, non-drop time code, pre-roll 5 seconds"
+    assert f"Judged by your bench’s figures: {figures}" in " ".join(page.split())

@@ -104,7 +104,10 @@ def tape_map(
             Lane("control", tuple(mapdrawing.pulses(tape.control, window))),
         ),
         faults=tuple(mapdrawing.faults(tape, bench, window)) if faults else None,
-        ticks=tuple(window.mark(at, window.code(at)) for at in ticks(start, end, bench.rate)),
+        ticks=tuple(
+            window.mark(at, window.code(at))
+            for at in ticks(start, end, bench.rate, bench.drop_frame)
+        ),
         marks=tuple(
             window.mark(at, name) for name, at in (marks or {}).items() if start <= at <= end
         ),

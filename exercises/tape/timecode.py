@@ -64,6 +64,19 @@ def frame_of(text: str, rate: Rate) -> int:
     return count - 2 * (minutes - minutes // 10)
 
 
+def frame_at(count: int) -> int:
+    """The frame that a count of labels comes to where drop-frame code leaves some out.
+
+    The label that is left out gives the next one there is.
+
+    >>> frame_at(1800), label(frame_at(1800), Rate.R29_97, drop=True)
+    (1800, '00:01:00;02')
+    """
+    minutes, rest = divmod(count, 60 * Rate.R29_97.nominal)
+    left_out = 2 - rest if minutes % 10 and rest < 2 else 0
+    return count + left_out - 2 * (minutes - minutes // 10)
+
+
 def _dropped_before(frame: int) -> int:
     """How many labels drop-frame code left out up to this frame."""
     tens, rest = divmod(frame, TEN_MINUTES)

@@ -59,4 +59,7 @@ def rate(scene: Scene) -> str:
     told = f"{scene.rate.label} frames a second: the labels run to {scene.rate.nominal - 1}"
     if not scene.bench.drop_frame:
         return told
-    return f"{told}; a label with a semicolon is drop-frame, one with colons alone is not"
+    return (
+        f"{told}; a label with a semicolon is drop-frame, one with colons alone is not; "
+        f"lengths count {scene.rate.nominal} frames to a second"
+    )

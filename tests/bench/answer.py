@@ -77,6 +77,7 @@ def one_answer(number: int) -> Request:
     from course.cohorts.models import Person
     from exercises.attempts import ask
     from exercises.drills.register import KINDS
+    from tests.answers import typed
 
     kinds = list(KINDS.values())
     learner = Person.objects.create(sign_in_name=f"bench{number}", name=f"Learner {number}")
@@ -86,11 +87,11 @@ def one_answer(number: int) -> Request:
     session[BACKEND_SESSION_KEY] = "django.contrib.auth.backends.ModelBackend"
     session[HASH_SESSION_KEY] = learner.get_session_auth_hash()
     session.create()
-    answer = {ask.name: ask.every()[number % len(ask.every())] for ask in asked.as_question().asks}
+    question = asked.as_question()
+    answer = {ask.name: ask.every()[number % len(ask.every())] for ask in question.asks}
+    fields = urlencode(typed(question, answer), doseq=True)
     assert session.session_key
-    return Request(
-        reverse("drill-answer", args=[asked.token]), urlencode(answer), session.session_key
-    )
+    return Request(reverse("drill-answer", args=[asked.token]), fields, session.session_key)
 
 
 def free_port() -> int:

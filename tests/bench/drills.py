@@ -66,6 +66,8 @@ class Tally:
         self.shown.add(hashlib.sha256(text).digest())
         self.situations.add(question.situation)
         for ask in question.asks:
+            if ask.name not in question.right:  # an instructor judges it
+                continue
             value = question.right[ask.name]
             self.asked[ask.name] += 1
             for name, position in positions(ask, value):

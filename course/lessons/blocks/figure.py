@@ -1,5 +1,6 @@
 """What all blocks have in common that show something, or let it be heard."""
 
+from abc import ABC, abstractmethod
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
@@ -10,7 +11,7 @@ KEYS = ("name", "title", "caption")
 
 
 @dataclass(frozen=True, kw_only=True)
-class Figure:
+class Figure(ABC):
     """`part` is the block's own word, and the name of its template in `lessons/blocks/`."""
 
     part: ClassVar[str]
@@ -31,9 +32,9 @@ class Figure:
     def template(self) -> str:
         return f"lessons/blocks/{self.part}.html"
 
+    @abstractmethod
     def sentences(self) -> list[str]:
         """All that it shows, in full sentences, for those who don't see it."""
-        raise NotImplementedError
 
     def media(self) -> list[Json]:
         """The pictures and sounds that are made for it; see `exercises.drills.media`."""

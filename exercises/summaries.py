@@ -11,8 +11,8 @@ from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 
-from django.db import transaction
-from django.db.models import Count
+from django.db import IntegrityError, transaction
+from django.db.models import Count, QuerySet, Window
 
 from course.cohorts.models import Person
 from exercises.mastery.progress import RECENT
@@ -38,14 +38,24 @@ def refresh(person_id: int, skill: str) -> None:
 def locked(person_id: int) -> Summary:
     """Somebody's summary, which nobody else changes until the transaction ends."""
     rows = Summary.objects.select_for_update()
-    return rows.filter(pk=person_id).first() or rows.get_or_create(pk=person_id)[0]
+    return rows.filter(pk=person_id).first() or first_summary(rows, person_id)
+
+
+def first_summary(rows: QuerySet[Summary], person_id: int) -> Summary:
+    """The summary of somebody who had none; another answer at once may have made it."""
+    try:
+        with transaction.atomic():
+            return Summary.objects.create(pk=person_id)
+    except IntegrityError:
+        return rows.get(pk=person_id)
 
 
 def state_in(person_id: int, skill: str) -> SkillState | None:
-    """How somebody stands in a skill; None while no answer of theirs counts. Two queries."""
+    """How somebody stands in a skill; None while no answer of theirs counts. One query."""
     answers = Attempt.objects.filter(person=person_id, skill=skill).judged()
-    latest = list(answers.latest_first().values_list(*COUNTED)[:RECENT])
-    return skill_state([counted(*row) for row in latest], answers.count()) if latest else None
+    rows = answers.latest_first().values_list(*COUNTED, Window(Count("pk")))[:RECENT]
+    latest = list(rows)
+    return skill_state([counted(*row[:-1]) for row in latest], latest[0][-1]) if latest else None
 
 
 def counted(right: bool, score: int, beliefs: list[str], at: datetime) -> Counted:

@@ -1,12 +1,12 @@
 """Reads: how people stand with what was asked of them. Constant numbers of queries."""
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
-from django.db.models import Count, Max, Q
+from django.db.models import Count, Max, Q, QuerySet
 
 from course.cohorts.models import Cohort, Person
 from course.lessons.models import Reading
@@ -165,22 +165,35 @@ def sets_done(found: Sequence[Assignment], person: Person | None) -> dict[Key, W
     sets: dict[Key, list[PracticeSession]] = defaultdict(list)
     for row in counted:
         sets[row.assignment_id or 0, row.person_id].append(row)
-    return {key: set_work(begun) for key, begun in sets.items()}
+    waiting = waiting_in(rows) if any(each.kinds for each in found) else Counter()
+    return {key: set_work(begun, waiting) for key, begun in sets.items()}
 
 
-def set_work(begun: Sequence[PracticeSession]) -> Work:
+def waiting_in(sets: QuerySet[PracticeSession]) -> Counter[int]:
+    """By set, how many of its answers an instructor has still to read; one query."""
+    waiting = Attempt.objects.waiting().filter(asked__session__in=sets.order_by())
+    return Counter(waiting.values_list("asked__session", flat=True))
+
+
+def set_work(begun: Sequence[PracticeSession], waiting: Counter[int]) -> Work:
+    """Of one person: done, or waiting where what is to be read may make it so."""
     rights = [row.right for row in begun]  # type: ignore[attr-defined]
-    passed = [
-        row for row, right in zip(begun, rights, strict=True) if right >= (row.right_needed or 0)
-    ]
-    shown = passed[0] if passed else begun[-1]
+    at_most = [right + waiting[row.pk] for row, right in zip(begun, rights, strict=True)]
+    passed, may_pass = enough(begun, rights), enough(begun, at_most)
+    shown = (passed or may_pass or begun[-1:])[0]
     return Work(
-        doing=Doing.DONE if passed else Doing.BEGUN,
+        doing=Doing.DONE if passed else Doing.WAITS if may_pass else Doing.BEGUN,
         at=shown.last,  # type: ignore[attr-defined]
         tries=len(begun),
         best=max(rights),
         key=shown.token,
     )
+
+
+def enough(begun: Sequence[PracticeSession], rights: Sequence[int]) -> list[PracticeSession]:
+    """Those that have as many right as was asked for when they were begun."""
+    counted = zip(begun, rights, strict=True)
+    return [row for row, right in counted if right >= (row.right_needed or 0)]
 
 
 def lessons_read(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:

@@ -94,8 +94,8 @@ def question_like(attempt: Attempt, drill: Kind) -> tuple[int, Question]:
 def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
     """A new question of the attempt's situation in its stead; asked twice, the same one.
 
-    It becomes the drill's open question: one that waited is put away. Raises `OutdatedError`
-    where the drill is asked no more.
+    It becomes the drill's open question, of the same set: one that waited is put away. Raises
+    `OutdatedError` where the drill is asked no more.
     """
     found = Asked.objects.filter(again=attempt).first()
     if found is not None:
@@ -105,7 +105,7 @@ def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
         raise OutdatedError
     seed, question = question_like(attempt, drill)
     made = new_asked(attempt.person, drill, seed, question, now)
-    made.again = attempt
+    made.again, made.session_id = attempt, attempt.asked.session_id
     try:
         with transaction.atomic():
             waiting = Asked.objects.latest_of(attempt.person, attempt.drill)

@@ -3,6 +3,7 @@
 from collections import Counter
 from dataclasses import dataclass
 
+from course.cohorts.equipping import bench_of
 from course.lessons.shelf import LessonPlace, lesson_place
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import COMPLETE
@@ -41,15 +42,21 @@ def debrief(session: PracticeSession) -> Debrief:
     )
 
 
+def standing(answers: list[Attempt]) -> list[Attempt]:
+    """Those that count for the set: what was sent back is answered again in its stead."""
+    return [each for each in answers if not each.sent_back]  # type: ignore[attr-defined]
+
+
 def tried(session: PracticeSession, answers: list[Attempt]) -> str:
     if not answers:
         return "Nothing yet: you stopped before the first answer."
     titles = dict.fromkeys(answer.kind.title for answer in answers)
-    return f"{len(answers)} of {session.length} questions: {', '.join(titles)}."
+    return f"{len(standing(answers))} of {session.length} questions: {', '.join(titles)}."
 
 
 def happened(answers: list[Attempt]) -> str:
     """How many were right, partly right, not right; what waits is counted apart."""
+    answers = standing(answers)
     waiting = sum(answer.result.waits for answer in answers)
     right = sum(answer.result.right for answer in answers)
     partly = sum(not answer.result.right and answer.result.score > 0 for answer in answers)
@@ -82,10 +89,11 @@ def why(answers: list[Attempt], belief: Misconception | None) -> str:
 
 
 def drill_to_practise(session: PracticeSession, answers: list[Attempt]) -> Progress | None:
-    """The drill of this set with the fewest right in a row that is not complete yet."""
+    """The drill of this set, at their bench, with the fewest right in a row, not complete yet."""
     inside = {answer.drill for answer in answers}
-    progress = progress_of(session.person)
-    undone = [each for each in progress if not (each.complete or each.kind.by_hand)]
+    bench = bench_of(session.person).as_settings()
+    drills = [each for each in progress_of(session.person) if each.kind.is_at(bench)]
+    undone = [each for each in drills if not (each.complete or each.kind.by_hand)]
     ranked = sorted(undone, key=lambda each: (each.kind.slug not in inside, each.in_a_row))
     return ranked[0] if ranked else None
 

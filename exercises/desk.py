@@ -12,6 +12,7 @@ from course.cohorts.models import Cohort, Membership, Person
 from exercises.drills.asks import Json
 from exercises.drills.settings import USUAL
 from exercises.models import Asked, OwnDrill, OwnRevision
+from exercises.models.tokens import new_token
 
 
 class NotPublishedError(Exception):
@@ -28,14 +29,18 @@ class Text:
 
 
 def write(by: Person, form: str, text: Text, *, key: str) -> OwnDrill:
-    """A new drill with its first revision. The same `key` a second time gives the first one."""
+    """A new drill with its first revision. The same `key` a second time gives the first one.
+
+    A key that somebody else has used is changed for another.
+    """
     drill = OwnDrill(made_by=by, form=form, key=key)
     try:
         with transaction.atomic():
             drill.save(force_insert=True)
             _revision(drill, 1, by, text).save()
     except IntegrityError:
-        return OwnDrill.objects.get(key=key, made_by=by)
+        first = OwnDrill.objects.filter(key=key, made_by=by).first()
+        return first or write(by, form, text, key=new_token())
     return drill
 
 

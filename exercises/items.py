@@ -1,7 +1,7 @@
 """Reads: what the answers of some people say about the drills, by kind and by situation."""
 
 from collections import Counter, defaultdict
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -9,7 +9,6 @@ from django.db.models import QuerySet
 
 from course.cohorts.models import Person
 from exercises.drills.kind import Kind
-from exercises.drills.register import KINDS
 from exercises.mastery.items import (
     ENOUGH,
     Answers,
@@ -24,6 +23,7 @@ from exercises.models import RIGHT_NOW, Attempt
 from exercises.wrong_answers import Wrong
 
 AT_ONCE = 2000
+Kinds = Mapping[str, Kind]  # by slug, in the order in which they are shown
 
 
 class Given(NamedTuple):
@@ -76,11 +76,11 @@ class FixedSet:
     kr20: float | None
 
 
-def given_by(people: QuerySet[Person]) -> list[Given]:
+def given_by(people: QuerySet[Person], kinds: Kinds) -> list[Given]:
     """Every answer of theirs that counts, in order; one query."""
     rows = (
         Attempt.objects.judged()
-        .filter(person__in=people, drill__in=list(KINDS))
+        .filter(person__in=people, drill__in=list(kinds))
         .order_by("answered_at", "pk")
         .values_list("person", "drill", "situation", RIGHT_NOW, "asked_at", "answered_at")
     )
@@ -131,23 +131,23 @@ def items_in(
     ]
 
 
-def kind_lines(given: list[Given]) -> list[Line]:
-    """A line for each kind that was answered, in the register's order."""
+def kind_lines(given: list[Given], kinds: Kinds) -> list[Line]:
+    """A line for each kind that was answered, in the kinds' order."""
     found = {item.slug: item for item in items_in(given, by_kind, {})}
     usual = typical(item.seconds for item in found.values())
-    items = [(kind, found[slug]) for slug, kind in KINDS.items() if slug in found]
+    items = [(kind, found[slug]) for slug, kind in kinds.items() if slug in found]
     return [Line(item, kind.title, flags_of(item, usual), kind) for kind, item in items]
 
 
-def fixed_set(given: list[Given], slugs: list[str]) -> FixedSet:
+def fixed_set(given: list[Given], slugs: list[str], kinds: Kinds) -> FixedSet:
     """The set of those kinds, or of all that at least half of the people have answered."""
     answers = first_answers(given, by_kind)
     counts = Counter(drill for each in answers.values() for drill in each)
-    usual = [slug for slug in KINDS if counts[slug] and 2 * counts[slug] >= len(answers)]
-    chosen = [slug for slug in KINDS if slug in slugs] or usual
+    usual = [slug for slug in kinds if counts[slug] and 2 * counts[slug] >= len(answers)]
+    chosen = [slug for slug in kinds if slug in slugs] or usual
     rows = complete(chosen, answers)
     enough = len(rows) >= ENOUGH
-    return FixedSet([KINDS[slug] for slug in chosen], len(rows), kr20(rows) if enough else None)
+    return FixedSet([kinds[slug] for slug in chosen], len(rows), kr20(rows) if enough else None)
 
 
 def situation_lines(kind: Kind, given: list[Given], wrong: dict[str, Wrong]) -> list[Line]:

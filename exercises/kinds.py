@@ -3,8 +3,9 @@
 from django.db.models import Q, QuerySet
 from django.http import Http404
 from django.shortcuts import get_object_or_404
+from django.urls import reverse
 
-from course.cohorts.models import Person
+from course.cohorts.models import Cohort, Person
 from exercises.drills.kind import Kind
 from exercises.drills.own import is_own
 from exercises.drills.register import KINDS
@@ -30,6 +31,28 @@ def own_drill_for(person: Person, pk: int, *, to_change: bool = False) -> OwnDri
     """A drill of an instructor's desk, or 404; only its author changes it."""
     found = OwnDrill.objects.at_desk_of(person).with_latest()
     return get_object_or_404(found, Q(made_by=person) if to_change else Q(), pk=pk)
+
+
+def kinds_for(instructor: Person) -> dict[str, Kind]:
+    """All drills whose answers an instructor looks into: the register's, then those of the desk.
+
+    Three queries; own drills by age, retired ones too.
+    """
+    own = OwnDrill.objects.at_desk_of(instructor).with_latest().order_by("pk")
+    return KINDS | {drill.slug: drill.kind for drill in own}
+
+
+def kinds_to_set(cohort: Cohort) -> dict[str, Kind]:
+    """All drills that an assignment can name: the register's, then those published to a cohort."""
+    own = OwnDrill.objects.live().filter(cohorts=cohort).select_related("published")
+    return KINDS | {drill.slug: drill.kind for drill in own.order_by("pk")}
+
+
+def page_of(kind: Kind) -> str:
+    """Where an instructor finds the drill: on its own page, or at the desk."""
+    if is_own(kind.slug):
+        return reverse("own-drill", args=[pk_of(kind.slug)])
+    return reverse("drill", args=[kind.slug])
 
 
 def drill_or_404(slug: str) -> Kind:

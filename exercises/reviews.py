@@ -5,7 +5,7 @@ from datetime import datetime
 
 from django.core.exceptions import PermissionDenied
 from django.db import IntegrityError, transaction
-from django.db.models import Exists, OuterRef, QuerySet, Subquery
+from django.db.models import OuterRef, QuerySet, Subquery
 from django.utils import timezone
 
 from course.cohorts.access import teaches
@@ -119,12 +119,10 @@ def news_of(person: Person) -> list[Review]:
 def queue_of(by: Person, cohort: Cohort | None = None) -> QuerySet[Attempt]:
     """What waits for an instructor in their cohorts, or in one of them, the oldest first.
 
-    What was sent back waits for the learner. Each has `cohort_pk`, one of the cohorts in
-    which the instructor meets the learner.
+    Each has `cohort_pk`, one of the cohorts in which the instructor meets the learner.
     """
-    back = Review.objects.filter(attempt=OuterRef("pk"), what=Review.What.SENT_BACK)
-    waiting = Attempt.objects.filter(~Exists(back), pending=True, outcome=None)
-    placed = waiting.annotate(cohort_pk=place_of("person", by, cohort)).exclude(cohort_pk=None)
+    placed = Attempt.objects.waiting().annotate(cohort_pk=place_of("person", by, cohort))
+    placed = placed.exclude(cohort_pk=None)
     return placed.select_related("person").order_by("answered_at", "pk")
 
 

@@ -9,10 +9,8 @@ from django.utils import timezone
 
 from course.cohorts.models import Person
 from exercises.attempts import ask
-from exercises.drills.register import KINDS
-from exercises.mastery.sitting import Candidate, next_drill
 from exercises.models import Asked, Attempt, PracticeSession
-from exercises.scores import progress_of
+from exercises.offers import next_kind
 
 LENGTHS = (5, 10, 15, 20)
 
@@ -61,30 +59,24 @@ def next_question(session: PracticeSession) -> Asked | None:
     """
     if not session.is_open:
         return None
-    if answers_of(session).count() >= session.length:
+    taken = taken_by(session)
+    if len(taken) >= session.length:
         stop(session)
         return None
     waiting = session.asked.open().select_related("attempt").first()
     if waiting and waiting.is_open:
         return waiting
-    asked = ask(session.person, KINDS[next_slug(session)], skills=session.skills)
+    asked = ask(session.person, next_kind(session, taken), skills=session.skills)
     if asked.session_id != session.pk and asked.is_open:
         asked.session = session
         asked.save(update_fields=["session"])
     return asked
 
 
-def next_slug(session: PracticeSession) -> str:
-    """The drill to ask next, from all that the person has answered so far."""
-    progress = [each for each in progress_of(session.person) if not each.kind.by_hand]
-    wanted = set(session.skills)
-    named = [each for each in progress if not session.kinds or each.kind.slug in session.kinds]
-    fitting = [each for each in named if not wanted or wanted & set(each.kind.skills)] or named
-    candidates = [
-        Candidate(slug=each.kind.slug, rights=tuple(each.rights)) for each in fitting or progress
-    ]
-    taken = answers_of(session).order_by("answered_at", "pk").values_list("drill", flat=True)
-    return next_drill(candidates, list(taken))
+def taken_by(session: PracticeSession) -> list[str]:
+    """The drills that it has asked so far, in the order of the answers."""
+    answers = answers_of(session).order_by("answered_at", "pk")
+    return list(answers.values_list("drill", flat=True))
 
 
 def answers_of(session: PracticeSession) -> QuerySet[Attempt]:

@@ -10,8 +10,10 @@ from course.cohorts.fields import SAID_PLAINLY, TitleField
 from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
 from exercises.assignments import Terms
-from exercises.drills.register import KINDS
+from exercises.drills.kind import Kind
+from exercises.drills.own import is_own
 from exercises.forms.fields import LongTextField
+from exercises.kinds import kinds_to_set
 from exercises.models import Assignment
 from exercises.scores import practised_skills
 
@@ -64,6 +66,19 @@ def choices_field(label: str, help_text: str) -> forms.MultipleChoiceField:
     )
 
 
+def as_named(kind: Kind) -> str:
+    return f"{kind.title} (you read the answers)" if kind.by_hand else kind.title
+
+
+def practising(kinds: list[Kind], skills: list[str]) -> list[Kind]:
+    """Those that practise one of the skills; all of them where none is named."""
+    return [kind for kind in kinds if not skills or set(skills) & set(kind.skills)]
+
+
+def all_own(kinds: list[Kind]) -> bool:
+    return all(is_own(kind.slug) for kind in kinds)
+
+
 class AssignmentForm(forms.Form):
     what = forms.ChoiceField(
         label="What you ask for",
@@ -94,8 +109,9 @@ class AssignmentForm(forms.Form):
     def __init__(self, cohort: Cohort, *args: Any, **options: Any) -> None:
         super().__init__(*args, **options)
         self.learners = {str(one.pk): one for one in Person.objects.learning_in(cohort)}
+        self.drills = kinds_to_set(cohort)
         named: dict[str, list[tuple[str, str]]] = {
-            "kinds": [(slug, one.title) for slug, one in KINDS.items() if not one.by_hand],
+            "kinds": [(slug, as_named(one)) for slug, one in self.drills.items()],
             "skills": [(skill.slug, skill.title) for skill in practised_skills()],
             "lesson": [("", "–"), *((each.slug, str(each)) for each in shelf().lessons)],
             "people": [(pk, one.name) for pk, one in self.learners.items()],
@@ -125,12 +141,13 @@ class AssignmentForm(forms.Form):
             self.add_error("right_needed", "Say how many of them must be right.")
         if questions and right and right > questions:
             self.add_error("right_needed", f"A set has only {questions}.")
-        if not self.any_drill(cleaned.get("kinds", []), cleaned.get("skills", [])):
+        chosen = [self.drills[slug] for slug in cleaned.get("kinds", [])]
+        fitting = practising(chosen, cleaned.get("skills", []))
+        if chosen and not fitting:
             self.add_error("kinds", "None of these drills practises any of these skills.")
-
-    def any_drill(self, kinds: list[str], skills: list[str]) -> bool:
-        chosen = [KINDS[slug] for slug in kinds] or list(KINDS.values())
-        return not skills or any(set(skills) & set(kind.skills) for kind in chosen)
+        elif fitting and questions and questions > len(fitting) and all_own(fitting):
+            found = f"only {len(fitting)}" if len(fitting) > 1 else "only one"
+            self.add_error("questions", f"Your own drills have one question each: {found} here.")
 
     def check_lesson(self, cleaned: dict[str, Any]) -> None:
         if not cleaned.get("lesson") and "lesson" not in self.errors:

@@ -6,8 +6,7 @@ from typing import Any
 from django import forms
 from django.http import QueryDict
 
-from exercises.drills.register import KINDS
-from exercises.items import Line
+from exercises.items import Kinds, Line
 
 SORTS: Mapping[str, str] = {
     "course": "In order",
@@ -38,14 +37,12 @@ class ItemsForm(forms.Form):
 
     sort = forms.ChoiceField(choices=list(SORTS.items()), required=False)
     of = forms.ChoiceField(choices=[("cohort", "This cohort"), ("all", "All")], required=False)
-    set = forms.MultipleChoiceField(
-        choices=lambda: [(slug, kind.title) for slug, kind in KINDS.items()],
-        required=False,
-        widget=forms.CheckboxSelectMultiple,
-    )
+    set = forms.MultipleChoiceField(required=False, widget=forms.CheckboxSelectMultiple)
 
-    def __init__(self, asked: QueryDict) -> None:
+    def __init__(self, asked: QueryDict, kinds: Kinds) -> None:
         super().__init__(asked)
+        named = [(slug, kind.title) for slug, kind in kinds.items()]
+        self.fields["set"].choices = named  # type: ignore[attr-defined]
         self.full_clean()
 
     @property

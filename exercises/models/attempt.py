@@ -29,6 +29,11 @@ class Result(NamedTuple):
     waits: bool
 
 
+def sent_back() -> models.QuerySet[Review]:
+    """In a query of attempts, what sent each of them back."""
+    return Review.objects.filter(attempt=models.OuterRef("pk"), what=Review.What.SENT_BACK)
+
+
 class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
     def of_cohort(self, cohort: Any) -> Self:
         """Attempts of everybody who is in the cohort now."""
@@ -38,10 +43,13 @@ class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
         """Those that are right or not; without what waits for an instructor."""
         return self.exclude(pending=True, outcome=None)
 
+    def waiting(self) -> Self:
+        """Those that wait for an instructor. What was sent back waits for the learner."""
+        return self.filter(~models.Exists(sent_back()), pending=True, outcome=None)
+
     def listed(self) -> Self:
         """Latest first, with what a list of attempts shows of each."""
-        back = Review.objects.filter(attempt=models.OuterRef("pk"), what=Review.What.SENT_BACK)
-        found = self.select_related("outcome").annotate(sent_back=models.Exists(back))
+        found = self.select_related("outcome").annotate(sent_back=models.Exists(sent_back()))
         return found.latest_first()
 
     def latest_first(self) -> Self:

@@ -1,7 +1,7 @@
 """Items: what a cohort's answers say about the drills."""
 
 from django.db.models import QuerySet
-from django.http import HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import render
 from django.views.decorators.http import require_safe
 
@@ -14,7 +14,7 @@ from course.cohorts.access import (
 from course.cohorts.models import Cohort, Person
 from exercises.forms.items import SORTS, ItemsForm
 from exercises.items import fixed_set, given_by, kind_lines, situation_lines
-from exercises.kinds import drill_or_404
+from exercises.kinds import kinds_for, page_of
 from exercises.mastery.items import ENOUGH
 from exercises.wrong_answers import wrong_answers
 
@@ -23,12 +23,13 @@ from exercises.wrong_answers import wrong_answers
 @instructor_required
 def items(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
     cohort = cohort_for(request.user, cohort_pk)
-    form = ItemsForm(request.GET)
-    given = given_by(people_of(request, cohort, form))
+    kinds = kinds_for(request.user)
+    form = ItemsForm(request.GET, kinds)
+    given = given_by(people_of(request, cohort, form), kinds)
     context = {
         "cohort": cohort,
-        "lines": form.sorted(kind_lines(given)),
-        "fixed": fixed_set(given, form.chosen["set"]),
+        "lines": form.sorted(kind_lines(given, kinds)),
+        "fixed": fixed_set(given, form.chosen["set"], kinds),
         "enough": ENOUGH,
         "sorts": SORTS.items(),
         **form.chosen,
@@ -40,13 +41,16 @@ def items(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
 @instructor_required
 def items_of_kind(request: SignedInRequest, cohort_pk: int, slug: str) -> HttpResponse:
     cohort = cohort_for(request.user, cohort_pk)
-    kind = drill_or_404(slug)
-    form = ItemsForm(request.GET)
+    kinds = kinds_for(request.user)
+    if slug not in kinds:
+        raise Http404("There is no drill of that name.")
+    kind, form = kinds[slug], ItemsForm(request.GET, kinds)
     people = people_of(request, cohort, form)
-    lines = situation_lines(kind, given_by(people), wrong_answers(kind, people))
+    lines = situation_lines(kind, given_by(people, kinds), wrong_answers(kind, people))
     context = {
         "cohort": cohort,
         "kind": kind,
+        "page": page_of(kind),
         "lines": form.sorted(lines),
         "enough": ENOUGH,
         "sorts": SORTS.items(),

@@ -22,11 +22,13 @@ from exercises.assignments import (
     set_assignment,
     withdraw_assignment,
 )
-from exercises.attempts import submit
+from exercises.attempts import ask_again, submit
+from exercises.debrief import debrief
 from exercises.models import Assignment, Attempt, PracticeSession
 from exercises.reviews import Said, review
 from exercises.sessions import next_question, start, stop
 from tests.answers import right_answer, wrong_answer
+from tests.own import published
 from tests.people import learner
 
 OPENS = datetime(2026, 5, 4, 9, tzinfo=UTC)
@@ -156,6 +158,40 @@ def test_set_asks_for_the_kinds_that_were_asked_for(care: Assignment, mina: Pers
     assert {found.drill for found in mina.attempts.all()} == {"care-and-safety"}
 
 
+def test_set_asks_an_own_drill_once_and_waits_until_it_is_read(
+    ines: Person, harbour: Cohort, mina: Person
+) -> None:
+    mode, note = published(ines, harbour), published(ines, harbour, form="text")
+    asked_for = terms(kinds=[mode.slug, note.slug], questions=2)
+    session = begin_set(mina, set_assignment(ines, harbour, asked_for))
+    take(session, "rr", at=DUE)
+
+    waits = standing(mina).words
+    score(ines, Attempt.objects.get(drill=note.slug), 100)
+
+    assert {each.drill for each in Attempt.objects.all()} == {mode.slug, note.slug}
+    assert (waits, standing(mina).words) == ("waits for the instructor", "done")
+
+
+def test_set_with_an_answer_sent_back_is_begun_until_it_is_answered_again(
+    ines: Person, harbour: Cohort, mina: Person
+) -> None:
+    note = published(ines, harbour, form="text")
+    asked_for = terms(kinds=[note.slug], questions=1, right_needed=1)
+    session = begin_set(mina, set_assignment(ines, harbour, asked_for))
+    take(session, "r", at=DUE)
+    stop(session)
+    first = Attempt.objects.get()
+    review(ines, first, Said(what="sent-back", text="Which recorder?", key="back"))
+
+    begun = standing(mina).words
+    again = ask_again(first)
+    submit(again, right_answer(again), now=DUE)
+
+    assert (begun, standing(mina).words) == ("begun", "waits for the instructor")
+    assert debrief(session).tried == f"1 of 1 questions: {note.kind.title}."
+
+
 def test_change_touches_no_attempt_and_no_set_begun_before(care: Assignment, mina: Person) -> None:
     done(mina, care, "rrw")
     before = list(Attempt.objects.values())
@@ -220,9 +256,9 @@ def test_reads_cost_as_many_queries_as_ever(
 ) -> None:
     for number in range(2):
         done(mina, care, "rrr")
-        with django_assert_num_queries(4):  # assignments, sets, reports, extensions
+        with django_assert_num_queries(5):  # assignments, sets, what waits, reports, extensions
             mine(mina, now=DUE)
         # the same; then the cohort, whom it is meant for by name, and the people
-        with django_assert_num_queries(7):
+        with django_assert_num_queries(8):
             standings_in(harbour, now=DUE)
         learner(f"Extra{number} Person", harbour)

@@ -9,13 +9,15 @@ from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
+from exercises.desk import publish, revise
 from exercises.drills.register import KINDS
 from exercises.items import fixed_set, given_by, kind_lines, situation_lines
 from exercises.mastery.items import ENOUGH
-from exercises.models import Attempt
+from exercises.models import Attempt, OwnDrill
 from exercises.reviews import Said, review
 from exercises.wrong_answers import OTHER, wrong_answers
 from tests.answers import right_answer, wrong_answer
+from tests.own import CUTAWAY, mode_text, published
 from tests.people import learner
 
 ClientOf = Callable[[Person], Client]
@@ -34,7 +36,7 @@ def test_first_answers_and_all_answers_are_told_apart(mina: Person, tom: Person)
     answer(mina, right=True, seconds=20)
     answer(tom, right=True, seconds=90)
 
-    (line,) = kind_lines(given_by(Person.objects.all()))
+    (line,) = kind_lines(given_by(Person.objects.all(), KINDS), KINDS)
 
     item = line.item
     assert (item.slug, item.answers, item.people) == (MODE.slug, 3, 2)
@@ -48,7 +50,7 @@ def test_what_waits_is_left_out_and_an_overruled_score_counts(mina: Person, ines
     said = Said(what="score", text="By luck.", score=0, key="k")
     review(ines, answer(mina, right=True), said)
 
-    (line,) = kind_lines(given_by(Person.objects.all()))
+    (line,) = kind_lines(given_by(Person.objects.all(), KINDS), KINDS)
 
     assert (line.kind, line.right_percent) == (MODE, 0)
 
@@ -56,7 +58,7 @@ def test_what_waits_is_left_out_and_an_overruled_score_counts(mina: Person, ines
 def test_others_people_are_left_out(mina: Person, lena: Person, harbour: Cohort) -> None:
     answer(lena, right=True)
 
-    assert given_by(Person.objects.learning_in(harbour)) == []
+    assert given_by(Person.objects.learning_in(harbour), KINDS) == []
 
 
 def test_wrong_answers_are_counted_with_what_they_point_at(mina: Person, tom: Person) -> None:
@@ -93,7 +95,7 @@ def test_situations_stand_by_name_with_their_wrong_answers(mina: Person, tom: Pe
     attempts = [answer(mina, right=False, seed=seed) for seed in (3, 4, 5, 6)]
     people = Person.objects.all()
 
-    lines = situation_lines(MODE, given_by(people), wrong_answers(MODE, people))
+    lines = situation_lines(MODE, given_by(people, KINDS), wrong_answers(MODE, people))
 
     titles = sorted({each.situation_title for each in attempts})
     assert [line.title for line in lines] == titles
@@ -107,11 +109,12 @@ def test_fixed_set_needs_enough_people_who_answered_all_of_it(harbour: Cohort) -
         submit(asked, right_answer(asked) if number % 3 else wrong_answer(asked))
         if number:
             answer(person, right=number % 2 == 0)
-    given = given_by(Person.objects.learning_in(harbour))
+    given = given_by(Person.objects.learning_in(harbour), KINDS)
 
-    short = fixed_set(given, [])
+    short = fixed_set(given, [], KINDS)
     answer(Person.objects.get(name="P0 Reed"), right=False)
-    full = fixed_set(given_by(Person.objects.learning_in(harbour)), [MODE.slug, "care-and-safety"])
+    given = given_by(Person.objects.learning_in(harbour), KINDS)
+    full = fixed_set(given, [MODE.slug, "care-and-safety"], KINDS)
 
     assert (short.people, short.kr20) == (ENOUGH - 1, None)
     assert (full.people, [kind.slug for kind in full.kinds]) == (
@@ -139,6 +142,37 @@ def test_pages_can_be_sorted_and_widened(
     assert shown(of="all", sort="hardest") == shown(of="all", sort="slowest") == both[::-1]
 
 
+def test_own_drill_is_an_item_with_a_line_for_each_revision(
+    mina: Person, lena: Person, ines: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    drill = published(ines, harbour)
+    first = ask(mina, drill.kind)
+    submit(first, wrong_answer(first))
+    revise(drill, ines, mode_text(wish="The gull for six seconds."))
+    publish(drill, ines, [harbour])
+    again = ask(mina, OwnDrill.objects.get().kind)
+    submit(again, right_answer(again))
+    client = client_of(ines)
+
+    (line,) = client.get(reverse("items", args=[harbour.pk])).context["lines"]
+    page = client.get(reverse("items-of-kind", args=[harbour.pk, drill.slug]))
+
+    assert (line.kind.slug, line.title, line.item.answers) == (drill.slug, CUTAWAY["title"], 2)
+    assert [each.title for each in page.context["lines"]] == ["Revision 1", "Revision 2"]
+    assert page.context["page"] == drill.get_absolute_url()
+    assert page.context["lines"][0].wrong.answers == 1
+
+
+def test_own_drill_of_others_is_no_item(
+    ines: Person, rafe: Person, slipway: Cohort, harbour: Cohort, client_of: ClientOf
+) -> None:
+    drill = published(rafe, slipway)
+
+    url = reverse("items-of-kind", args=[harbour.pk, drill.slug])
+
+    assert client_of(ines).get(url).status_code == 404
+
+
 def test_kind_of_no_name_is_unknown(ines: Person, harbour: Cohort, client_of: ClientOf) -> None:
     url = reverse("items-of-kind", args=[harbour.pk, "no-such-drill"])
 
@@ -152,11 +186,13 @@ def test_items_queries_do_not_grow(
     django_assert_num_queries: DjangoAssertNumQueries,
 ) -> None:
     client = client_of(ines)
+    published(ines, harbour)
     for name in ("Una Reed", "Piet Sloan"):
         for seed in (3, 4):
             answer(learner(f"{name[0]}{seed} {name}", harbour), right=False, seed=seed)
-        with django_assert_num_queries(4):  # session, person, cohort, answers
+        # session, person, cohort, own drills with their cohorts and revisions, answers
+        with django_assert_num_queries(7):
             client.get(reverse("items", args=[harbour.pk]))
-        # session, person, cohort, answers; wrong answers, their questions
-        with django_assert_num_queries(6):
+        # the same; wrong answers, their questions
+        with django_assert_num_queries(9):
             client.get(reverse("items-of-kind", args=[harbour.pk, MODE.slug]))

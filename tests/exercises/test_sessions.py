@@ -7,13 +7,18 @@ import pytest
 from django.db import connection
 from pytest_django import DjangoAssertNumQueries
 
-from course.cohorts.models import Person
+from course.cohorts.benches import usual_bench
+from course.cohorts.equipping import set_figures
+from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.debrief import Debrief, debrief
 from exercises.drills.register import KINDS
 from exercises.models import Asked, PracticeSession
 from exercises.sessions import next_question, session_going, start, stop
 from tests.answers import right_answer, wrong_answer
+from tests.own import published
+
+FIGURES = ("pre_roll", "source_run_up", "lock", "relock", "erase_gap")
 
 
 def take(session: PracticeSession, answers: str) -> list[Asked]:
@@ -90,6 +95,44 @@ def test_set_takes_the_question_that_is_open_already(mina: Person) -> None:
     assert Asked.objects.get().session == session
 
 
+def test_set_asks_an_own_drill_until_it_was_right(
+    mina: Person, ines: Person, harbour: Cohort
+) -> None:
+    drill = published(ines, harbour)
+    skills = list(drill.kind.skills)
+
+    def asked_in(answers: str) -> int:
+        session = start(mina, skills, 5)
+        found = [each.drill for each in take(session, answers)]
+        stop(session)
+        return found.count(drill.slug)
+
+    assert asked_in("wwwww") == 1
+    assert asked_in("rrrrr") == 1
+    assert asked_in("rrrrr") == 0
+
+
+def test_set_leaves_to_a_set_that_names_it_what_an_instructor_reads(
+    mina: Person, ines: Person, harbour: Cohort
+) -> None:
+    note = published(ines, harbour, form="text")
+
+    asked = take(start(mina, [note.latest.skill], 5), "rrrrr")
+
+    assert not any(each.kind.by_hand for each in asked)
+
+
+def test_set_leaves_out_what_the_bench_has_no_meter_for(
+    mina: Person, ines: Person, harbour: Cohort
+) -> None:
+    usual = {each: getattr(usual_bench(), each) for each in FIGURES}
+    set_figures(ines, harbour, {**usual, "name": "Bench 1", "line_system": "625", "meters": []})
+
+    asked = take(start(mina, list(KINDS["set-sound-level"].skills), 5), "wwwww")
+
+    assert {"set-sound-level", "set-picture-level"}.isdisjoint(each.drill for each in asked)
+
+
 def test_stopped_set_asks_nothing_more(mina: Person) -> None:
     session = start(mina, [], 5)
     take(session, "r")
@@ -157,5 +200,5 @@ def test_debrief_queries_do_not_grow(
     session = start(mina, ["care-and-safety"], 20)
     for more in ("r", "rr", "rrrr"):
         take(session, more)
-        with django_assert_num_queries(2):  # answers, progress
+        with django_assert_num_queries(3):  # answers, bench, progress
             debrief(session)

@@ -13,6 +13,7 @@ from django.utils import timezone
 from course.cohorts.models import Cohort, Person
 from exercises.assignments import Terms, set_assignment
 from exercises.models import Assignment, Attempt, Extension, PracticeSession
+from tests.own import published
 from tests.pages import heading, notices, texts
 
 ClientOf = Callable[[Person], Client]
@@ -90,6 +91,23 @@ def test_bad_assignment_is_refused_with_a_sentence(
     told = [*texts(page, "p", "errorlist"), *texts(page, "ul", "errorlist")]
     assert sentence in told
     assert not Assignment.objects.exists()
+
+
+def test_own_drills_of_the_cohort_can_be_asked_each_once(
+    ines: Person, rafe: Person, harbour: Cohort, slipway: Cohort, new: str, client_of: ClientOf
+) -> None:
+    own, others = published(ines, harbour), published(rafe, slipway)
+    client = client_of(ines)
+
+    theirs = client.post(new, GOOD | {"kinds": [others.slug]})
+    too_many = client.post(new, GOOD | {"kinds": [own.slug]})
+    client.post(new, GOOD | {"kinds": [own.slug], "questions": "1", "right_needed": "1"})
+
+    assert texts(theirs, "p", "errorlist") == ["Choose from the list."]
+    assert texts(too_many, "ul", "errorlist") == [
+        "Your own drills have one question each: only one here."
+    ]
+    assert Assignment.objects.get().kinds == [own.slug]
 
 
 def test_learner_of_another_cohort_can_be_meant_by_nobody(

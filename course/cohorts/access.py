@@ -38,6 +38,14 @@ def cohort_for(person: Person, pk: int) -> Cohort:
     return get_object_or_404(Cohort.objects.taught_by(person).select_related("bench"), pk=pk)
 
 
+def current_cohort_for(person: Person, pk: int) -> Cohort:
+    """A cohort that the person teaches, to do something new in it; 403 where it is archived."""
+    cohort = cohort_for(person, pk)
+    if cohort.is_archived:
+        raise PermissionDenied(f"{cohort} is archived. Open it again first.")
+    return cohort
+
+
 def learner_for(person: Person, cohort_pk: int, person_pk: int) -> Person:
     """A learner in a cohort that the person teaches, or 404."""
     cohort = cohort_for(person, cohort_pk)

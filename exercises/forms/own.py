@@ -100,7 +100,7 @@ class PublishForm(forms.Form):
 
     def __init__(self, person: Person, *args: Any, **options: Any) -> None:
         super().__init__(*args, **options)
-        self.taught = list(Cohort.objects.taught_by(person))
+        self.taught = list(Cohort.objects.taught_by(person).current())
         choices = [(str(cohort.pk), cohort.name) for cohort in self.taught]
         self.fields["cohorts"].choices = choices  # type: ignore[attr-defined]
 

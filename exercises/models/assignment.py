@@ -17,9 +17,13 @@ class AssignmentQuerySet(models.QuerySet["Assignment"]):
         return self.filter(withdrawn_at=None)
 
     def of_learner(self, person: Person) -> Self:
-        """Those that are meant for somebody: for their whole cohort, or for them by name."""
+        """Those that are meant for somebody: for their whole cohort, or for them by name.
+
+        An archived cohort asks for nothing.
+        """
         mine = models.Q(people=None) | models.Q(people=person)
-        return self.filter(mine, cohort__memberships__person=person).distinct()
+        current = self.filter(mine, cohort__archived_at=None)
+        return current.filter(cohort__memberships__person=person).distinct()
 
     def opened(self, now: datetime) -> Self:
         return self.filter(opens_at__lte=now)

@@ -28,7 +28,7 @@ class OwnDrillQuerySet(models.QuerySet["OwnDrill"]):
         return self.filter(retired_at=None).exclude(published=None)
 
     def for_learner(self, person: Any) -> Self:
-        return self.live().filter(cohorts__in=person.cohorts.all()).distinct()
+        return self.live().filter(cohorts__in=person.cohorts.filter(archived_at=None)).distinct()
 
     def at_desk_of(self, person: Any) -> Self:
         """Those that an instructor wrote, and those published to cohorts that they teach."""

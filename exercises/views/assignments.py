@@ -9,7 +9,13 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods, require_safe
 
-from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
+from course.cohorts.access import (
+    SignedInRequest,
+    cohort_for,
+    current_cohort_for,
+    instructor_required,
+    learner_for,
+)
 from course.cohorts.models import Cohort
 from course.cohorts.views.pages import form_page, posted
 from course.lessons.shelf import shelf
@@ -42,7 +48,7 @@ def assignments(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
 @require_http_methods(["GET", "HEAD", "POST"])
 @instructor_required
 def new_assignment(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
-    cohort = cohort_for(request.user, cohort_pk)
+    cohort = current_cohort_for(request.user, cohort_pk)
     now = timezone.localtime().replace(minute=0, second=0, microsecond=0)
     initial = {"opens_at": now, "due_at": now + timedelta(days=7)}
     form = AssignmentForm(cohort, posted(request), initial=initial)
@@ -74,7 +80,7 @@ def assignment_board(request: SignedInRequest, cohort_pk: int, pk: int) -> HttpR
 @require_http_methods(["GET", "HEAD", "POST"])
 @instructor_required
 def change(request: SignedInRequest, cohort_pk: int, pk: int) -> HttpResponse:
-    cohort = cohort_for(request.user, cohort_pk)
+    cohort = current_cohort_for(request.user, cohort_pk)
     found = assignment_in(cohort, pk)
     form = AssignmentForm(cohort, posted(request), initial=initial_of(found))
     if form.is_valid():
@@ -88,10 +94,8 @@ def change(request: SignedInRequest, cohort_pk: int, pk: int) -> HttpResponse:
 @require_http_methods(["GET", "HEAD", "POST"])
 @instructor_required
 def extension(request: SignedInRequest, cohort_pk: int, pk: int, person_pk: int) -> HttpResponse:
-    cohort, learner = (
-        cohort_for(request.user, cohort_pk),
-        learner_for(request.user, cohort_pk, person_pk),
-    )
+    cohort = current_cohort_for(request.user, cohort_pk)
+    learner = learner_for(request.user, cohort_pk, person_pk)
     found = assignment_in(cohort, pk)
     form = ExtensionForm(found, posted(request), initial={"due_at": found.due_at})
     if form.is_valid():

@@ -5,7 +5,13 @@ from django.http import HttpResponse
 from django.shortcuts import redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
 
-from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
+from course.cohorts.access import (
+    SignedInRequest,
+    cohort_for,
+    current_cohort_for,
+    instructor_required,
+    learner_for,
+)
 from course.cohorts.views.pages import form_page, posted
 from exercises.evidence import evidence_of
 from exercises.forms.sign_off import SignOffForm, WithdrawalForm
@@ -38,7 +44,7 @@ def sign_offs(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
 def sign_off_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> HttpResponse:
     """The evidence first, then the decision."""
     learner = learner_for(request.user, cohort_pk, person_pk)
-    cohort = cohort_for(request.user, cohort_pk)
+    cohort = current_cohort_for(request.user, cohort_pk)
     form = SignOffForm(posted(request), initial={"bench": bench_named(cohort)})
     if form.is_valid():
         made = sign_off(request.user, learner, cohort, form.decision())

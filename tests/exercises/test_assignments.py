@@ -7,6 +7,7 @@ from uuid import uuid4
 import pytest
 from pytest_django import DjangoAssertNumQueries
 
+from course.cohorts.archiving import archive, reopen
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import finish
 from course.lessons.shelf import shelf
@@ -25,6 +26,7 @@ from exercises.assignments import (
 from exercises.attempts import ask_again, submit
 from exercises.debrief import debrief
 from exercises.models import Assignment, Attempt, PracticeSession
+from exercises.own_progress import own_progress_of
 from exercises.reviews import Said, review
 from exercises.sessions import next_question, start, stop
 from tests.answers import right_answer, wrong_answer
@@ -117,6 +119,19 @@ def test_assignment_is_hidden_until_it_opens_and_once_withdrawn(
     withdraw_assignment(care)
 
     assert mine(mina, now=OPENS) == []
+
+
+def test_archived_cohort_asks_for_nothing(
+    ines: Person, care: Assignment, harbour: Cohort, mina: Person
+) -> None:
+    drill = published(ines, harbour)
+    archive(ines, harbour, None)
+    archived = (mine(mina, now=DUE), own_progress_of(mina))
+    reopen(ines, harbour)
+
+    assert archived == ([], [])
+    assert standing(mina).assignment == care
+    assert [each.kind.slug for each in own_progress_of(mina)] == [drill.slug]
 
 
 def test_assignment_for_some_is_for_nobody_else(

@@ -10,6 +10,7 @@ from django.test import Client, override_settings
 from django.urls import reverse
 from django.utils import timezone
 
+from course.cohorts.archiving import archive
 from course.cohorts.models import Cohort, Person
 from exercises.assignments import Terms, set_assignment
 from exercises.models import Assignment, Attempt, Extension, PracticeSession
@@ -210,3 +211,19 @@ def test_page_names_the_time_zone(ines: Person, new: str, client_of: ClientOf) -
     page = client_of(ines).get(new)
 
     assert "Times are those of Asia/Kolkata." in texts(page, "p", "hint")
+
+
+@pytest.mark.parametrize("page", ["new-assignment", "change-assignment", "sign-off-person"])
+def test_nothing_new_is_asked_or_signed_in_an_archived_cohort(
+    page: str, ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    more = {"change-assignment": [made(harbour).pk], "sign-off-person": [mina.pk]}.get(page, [])
+    url = reverse(page, args=[harbour.pk, *more])
+    archive(ines, harbour, None)
+    client = client_of(ines)
+
+    for answer in (client.get(url), client.post(url, GOOD)):
+        assert answer.status_code == 403
+        assert "Harbour group is archived. Open it again first." in answer.content.decode()
+    lists = [reverse(each, args=[harbour.pk]) for each in ("assignments", "sign-offs", "cohort")]
+    assert [each for each in lists if url in client.get(each).content.decode()] == []

@@ -95,6 +95,12 @@ def left_of(session: PracticeSession) -> int:
     return max(0, session.length - answers_of(session).count())
 
 
+def end_if_answered(session: PracticeSession) -> None:
+    """End it with its last answer, so that another set can be begun at once."""
+    if session.is_open and not left_of(session):
+        stop(session)
+
+
 def stop(session: PracticeSession, *, now: datetime | None = None) -> None:
     """End it; a question that waits stays open in its drill. Stopping twice changes nothing."""
     moment = now or timezone.now()

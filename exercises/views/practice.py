@@ -16,7 +16,7 @@ from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
 from exercises.own_progress import own_progress_of
 from exercises.scores import progress_of, row_in_words
-from exercises.sessions import left_of, session_going
+from exercises.sessions import end_if_answered, left_of, session_going
 
 
 @require_safe
@@ -62,6 +62,8 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
         attempt = submit(asked, form.answer())
     except OutdatedError:
         return show_outdated(request, asked.kind)
+    if asked.session:
+        end_if_answered(asked.session)
     return show_attempt(request, attempt) if request.htmx else redirect(attempt)
 
 

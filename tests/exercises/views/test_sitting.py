@@ -10,7 +10,7 @@ from django.urls import reverse
 from course.cohorts.models import Person
 from exercises.attempts import submit
 from exercises.models import PracticeSession
-from exercises.sessions import next_question, start, stop
+from exercises.sessions import next_question, session_going, start, stop
 from tests.answers import right_answer
 from tests.answers import sent as as_sent
 from tests.pages import heading, texts
@@ -78,6 +78,7 @@ def test_answer_leads_to_the_next_question_and_the_last_to_the_debrief(
 
     assert headings == [f"Question {number} of 5" for number in range(1, 6)]
     assert buttons == ["Next question"] * 4 + ["See what the set came to"]
+    assert session_going(mina) is None
     assert heading(client.get(session.get_absolute_url())) == "What the set came to"
 
 

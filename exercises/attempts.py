@@ -160,4 +160,5 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
             outcome_changed(attempt)
     except IntegrityError:  # a question has one attempt, and the key is its token
         return Attempt.objects.get(asked=asked)
+    attempt.remember_no_outcome()
     return attempt

@@ -123,6 +123,10 @@ class Attempt(AppendOnly):
             return Result(self.outcome.right, self.outcome.score, waits=False)
         return Result(self.right, self.score, waits=self.pending)
 
+    def remember_no_outcome(self) -> None:
+        """Spare the query for it: nobody can have scored what was answered only now."""
+        Attempt._meta.get_field("outcome").set_cached_value(self, None)
+
     @property
     def verdict(self) -> Verdict:
         return Verdict(

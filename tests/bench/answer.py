@@ -67,7 +67,7 @@ def make_rounds() -> list[tuple[list[Request], list[Request]]]:
 
 
 def one_answer(number: int) -> Request:
-    """A learner who has signed in and has a question open, and their answer to it."""
+    """A learner who has signed in, has answered once, and has a question open; their answer."""
     from urllib.parse import urlencode
 
     from django.contrib.auth import BACKEND_SESSION_KEY, HASH_SESSION_KEY, SESSION_KEY
@@ -75,12 +75,14 @@ def one_answer(number: int) -> Request:
     from django.urls import reverse
 
     from course.cohorts.models import Person
-    from exercises.attempts import ask
+    from exercises.attempts import ask, submit
     from exercises.drills.register import KINDS
-    from tests.answers import typed
+    from tests.answers import right_answer, typed
 
     kinds = list(KINDS.values())
     learner = Person.objects.create(sign_in_name=f"bench{number}", name=f"Learner {number}")
+    before = ask(learner, kinds[(number + 1) % len(kinds)], seed=number)
+    submit(before, right_answer(before))
     asked = ask(learner, kinds[number % len(kinds)], seed=number)
     session = SessionStore()
     session[SESSION_KEY] = str(learner.pk)

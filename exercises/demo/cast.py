@@ -88,14 +88,14 @@ LEARNERS = (
     Learner(
         sign_in_name="tamsin",
         name="Tamsin Orrell",
-        cohort=1,
+        cohort=0,
         beliefs={"assemble-picks-tracks": 2, "insert-pushes-along": 3},
         days=(26, 20, 19, 13, 12, 6, 5),
     ),
     Learner(
         sign_in_name="jonah",
         name="Jonah Brace",
-        cohort=1,
+        cohort=0,
         beliefs={"tape-fault": 99, "replay-repairs": 99},
         days=(20, 13, 6),
         slips=10,
@@ -103,7 +103,7 @@ LEARNERS = (
     Learner(
         sign_in_name="sorrel",
         name="Sorrel Vane",
-        cohort=1,
+        cohort=0,
         beliefs={"no-source-run-up": 2},
         days=(27, 26, 20, 13, 6, 5, 1),
         answers=12,
@@ -111,18 +111,28 @@ LEARNERS = (
     Learner(
         sign_in_name="ewan",
         name="Ewan Thrush",
-        cohort=1,
+        cohort=0,
         beliefs={"assemble-picks-tracks": 99, "assemble-ends-clean": 2},
         days=(21, 19, 14, 7),
     ),
     Learner(
         sign_in_name="lotte",
         name="Lotte Marsh",
-        cohort=1,
+        cohort=0,
         beliefs={"sound-needs-no-pulses": 3},
         days=(22, 20, 15, 13, 8, 6, 1),
     ),
-    Learner(sign_in_name="piran", name="Piran Locke", cohort=1, days=()),
+    Learner(sign_in_name="piran", name="Piran Locke", cohort=0, days=()),
+    Learner(
+        sign_in_name="hester",
+        name="Hester Quill",
+        cohort=1,
+        beliefs={"insert-lays-pulses": 2},
+        days=(20, 13, 6),
+        answers=6,
+    ),
+    Learner(sign_in_name="odo", name="Odo Farrant", cohort=1, days=(13, 6), answers=6, slips=12),
+    Learner(sign_in_name="mabyn", name="Mabyn Trew", cohort=1, days=()),
 )
 
 

@@ -104,5 +104,5 @@ def test_demo_learners_show_what_they_believe() -> None:
 def test_demo_boards_are_full_but_for_who_has_not_begun() -> None:
     boards = [board_of(cohort) for cohort in Cohort.objects.all()]
     idle = [row.person.name for board in boards for row in board.rows if not row.last_practised]
-    assert [len(board.rows) for board in boards] == [6, 6]
-    assert idle == ["Piran Locke"]
+    assert [len(board.rows) for board in boards] == [3, 12]
+    assert idle == ["Mabyn Trew", "Piran Locke"]

@@ -1,41 +1,13 @@
 """Reads: how people stand with what was asked of them. Constant numbers of queries."""
 
-from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from enum import StrEnum
-
-from django.db.models import Count, Max, Q, QuerySet
 
 from course.cohorts.models import Cohort, Person
-from course.lessons.models import Reading
+from exercises.assigned_work import Doing, Key, Work, works_of
 from exercises.assignments import meant_for
-from exercises.models import Assignment, Attempt, Extension, PracticeSession
-
-NOW_RIGHT = Q(asked__attempt__outcome__right=True) | Q(
-    asked__attempt__outcome=None, asked__attempt__right=True
-)
-
-
-class Doing(StrEnum):
-    """How far somebody is: what they have done; whether it is late is told apart."""
-
-    TO_DO = "to do"
-    BEGUN = "begun"
-    WAITS = "waits for the instructor"
-    DONE = "done"
-
-
-@dataclass(frozen=True, kw_only=True)
-class Work:
-    """What somebody has done for an assignment; `key` leads to it."""
-
-    doing: Doing
-    at: datetime | None = None
-    tries: int = 0
-    best: int | None = None
-    key: str = ""
+from exercises.models import Assignment, Extension
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -85,7 +57,6 @@ class Counts:
 
 
 NOTHING = Work(doing=Doing.TO_DO)
-Key = tuple[int, int]  # assignment, person
 
 
 def standings_in(cohort: Cohort, *, now: datetime) -> list[list[Standing]]:
@@ -144,88 +115,6 @@ def extensions_of(found: Iterable[Assignment], person: Person | None = None) -> 
     if person:
         rows = rows.filter(person=person)
     return {(row.assignment_id, row.person_id): row.due_at for row in rows.order_by("at", "pk")}
-
-
-def works_of(found: Sequence[Assignment], person: Person | None = None) -> dict[Key, Work]:
-    return {
-        **sets_done(found, person),
-        **lessons_read(found, person),
-        **practicals_reported(found, person),
-    }
-
-
-def sets_done(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:
-    """By the sets that were begun for it: done with the first that had enough right."""
-    rows = PracticeSession.objects.filter(assignment__in=found).order_by("started_at", "pk")
-    if person:
-        rows = rows.filter(person=person)
-    counted = rows.annotate(
-        right=Count("asked__attempt", filter=NOW_RIGHT), last=Max("asked__attempt__answered_at")
-    )
-    sets: dict[Key, list[PracticeSession]] = defaultdict(list)
-    for row in counted:
-        sets[row.assignment_id or 0, row.person_id].append(row)
-    waiting = waiting_in(rows) if any(each.kinds for each in found) else Counter()
-    return {key: set_work(begun, waiting) for key, begun in sets.items()}
-
-
-def waiting_in(sets: QuerySet[PracticeSession]) -> Counter[int]:
-    """By set, how many of its answers an instructor has still to read; one query."""
-    waiting = Attempt.objects.waiting().filter(asked__session__in=sets.order_by())
-    return Counter(waiting.values_list("asked__session", flat=True))
-
-
-def set_work(begun: Sequence[PracticeSession], waiting: Counter[int]) -> Work:
-    """Of one person: done, or waiting where what is to be read may make it so."""
-    rights = [row.right for row in begun]  # type: ignore[attr-defined]
-    at_most = [right + waiting[row.pk] for row, right in zip(begun, rights, strict=True)]
-    passed, may_pass = enough(begun, rights), enough(begun, at_most)
-    shown = (passed or may_pass or begun[-1:])[0]
-    return Work(
-        doing=Doing.DONE if passed else Doing.WAITS if may_pass else Doing.BEGUN,
-        at=shown.last,  # type: ignore[attr-defined]
-        tries=len(begun),
-        best=max(rights),
-        key=shown.token,
-    )
-
-
-def enough(begun: Sequence[PracticeSession], rights: Sequence[int]) -> list[PracticeSession]:
-    """Those that have as many right as was asked for when they were begun."""
-    counted = zip(begun, rights, strict=True)
-    return [row for row, right in counted if right >= (row.right_needed or 0)]
-
-
-def lessons_read(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:
-    """By the reading state: a lesson read before it was asked for is done as well."""
-    asked = {each.lesson: each.pk for each in found if each.what == Assignment.What.LESSON}
-    rows = Reading.objects.filter(lesson__in=asked)
-    rows = rows.filter(person=person) if person else rows
-    works = {}
-    for row in rows:
-        for each in found:
-            if each.lesson and each.lesson == row.lesson:
-                doing = Doing.DONE if row.done_at else Doing.BEGUN
-                works[each.pk, row.person_id] = Work(doing=doing, at=row.done_at)
-    return works
-
-
-def practicals_reported(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:
-    """By the last report: it waits until an instructor calls it right, or sends it back."""
-    rows = Attempt.objects.filter(asked__assignment__in=found).select_related("asked", "outcome")
-    rows = rows.filter(person=person) if person else rows
-    works = {}
-    for row in rows.order_by("answered_at", "pk"):
-        key = (row.asked.assignment_id or 0, row.person_id)
-        works[key] = Work(doing=report_doing(row), at=row.answered_at, key=row.key)
-    return works
-
-
-def report_doing(report: Attempt) -> Doing:
-    result = report.result
-    if result.waits:
-        return Doing.WAITS
-    return Doing.DONE if result.right else Doing.BEGUN
 
 
 def counts(assignment: Assignment, stands: Sequence[Standing]) -> Counts:

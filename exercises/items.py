@@ -1,6 +1,6 @@
 """Reads: what the answers of some people say about the drills, by kind and by situation."""
 
-from collections import Counter, defaultdict
+from collections import defaultdict
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
@@ -18,6 +18,7 @@ from exercises.mastery.items import (
     flags_of,
     kr20,
     typical,
+    usual_set,
 )
 from exercises.models import RIGHT_NOW, Attempt
 from exercises.wrong_answers import Wrong
@@ -140,11 +141,9 @@ def kind_lines(given: list[Given], kinds: Kinds) -> list[Line]:
 
 
 def fixed_set(given: list[Given], slugs: list[str], kinds: Kinds) -> FixedSet:
-    """The set of those kinds, or of all that at least half of the people have answered."""
+    """The set of those kinds; where none is named, of those that enough people have answered."""
     answers = first_answers(given, by_kind)
-    counts = Counter(drill for each in answers.values() for drill in each)
-    usual = [slug for slug in kinds if counts[slug] and 2 * counts[slug] >= len(answers)]
-    chosen = [slug for slug in kinds if slug in slugs] or usual
+    chosen = [slug for slug in kinds if slug in slugs] or usual_set(kinds, answers)
     rows = complete(chosen, answers)
     enough = len(rows) >= ENOUGH
     return FixedSet([kinds[slug] for slug in chosen], len(rows), kr20(rows) if enough else None)

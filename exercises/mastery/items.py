@@ -4,7 +4,7 @@ An item is a question, or a group of like questions, that people got right or no
 somebody's first answer to an item counts here: later ones tell of practice.
 """
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from math import sqrt
@@ -83,6 +83,22 @@ def complete(items: Iterable[str], answers: Answers) -> list[list[bool]]:
         for given in answers.values()
         if all(item in given for item in fixed)
     ]
+
+
+def usual_set(items: Iterable[str], answers: Answers) -> list[str]:
+    """Items that `ENOUGH` people have answered all of, taken from the most answered on.
+
+    Where there are not two such items, those that at least half of the people have answered.
+    """
+    counts = Counter(item for given in answers.values() for item in given)
+    answered = [item for item in items if counts[item]]
+    found: list[str] = []
+    for item in sorted(answered, key=lambda each: -counts[each]):
+        if len(complete([*found, item], answers)) >= ENOUGH:
+            found.append(item)
+    if len(found) > 1:
+        return [item for item in answered if item in found]
+    return [item for item in answered if 2 * counts[item] >= len(answers)]
 
 
 def kr20(rows: Sequence[Sequence[bool]]) -> float | None:

@@ -13,6 +13,7 @@ from exercises.mastery.items import (
     kr20,
     point_biserial,
     typical,
+    usual_set,
 )
 
 PLAIN = Item(
@@ -67,6 +68,17 @@ def test_complete_keeps_those_who_answered_the_whole_set() -> None:
     answers = {1: {"a": True, "b": False, "c": True}, 2: {"a": True}, 3: {"b": True, "a": False}}
 
     assert complete(["a", "b"], answers) == [[True, False], [False, True]]
+
+
+def test_usual_set_is_what_enough_people_have_answered_whole() -> None:
+    enough = {number: {"a": True, "b": number % 2 == 0, "c": True} for number in range(ENOUGH)}
+    more = {ENOUGH: {"b": True}, ENOUGH + 1: {"b": True, "d": False}}
+    few = {number: given for number, given in enough.items() if number < ENOUGH - 1}
+
+    assert usual_set("abcde", {**enough, **more}) == ["a", "b", "c"]
+    assert usual_set("abcde", {**few, **more}) == ["a", "b", "c"]
+    assert usual_set("abcde", {0: {"a": True}, 1: {"a": True, "b": True}, 2: {"d": True}}) == ["a"]
+    assert usual_set("abcde", {}) == []
 
 
 def test_kr20_by_hand() -> None:

@@ -101,6 +101,7 @@ def show_drill(
         "mine": drill.made_by == request.user,
         "revisions": sorted(drill.revisions.all(), key=lambda each: -each.number),
         "clear": asks_one_thing(drill.latest),
+        "asked_in": [cohort for cohort in asked.taught if cohort in drill.cohorts.all()],
         "form": form or asked,
         "refused": refused,
     }

@@ -155,8 +155,10 @@ def test_own_drill_is_an_item_with_a_line_for_each_revision(
     client = client_of(ines)
 
     (line,) = client.get(reverse("items", args=[harbour.pk])).context["lines"]
-    page = client.get(reverse("items-of-kind", args=[harbour.pk, drill.slug]))
+    url = reverse("items-of-kind", args=[harbour.pk, drill.slug])
+    page = client.get(url)
 
+    assert f'href="{url}"' in client.get(drill.get_absolute_url()).content.decode()
     assert (line.kind.slug, line.title, line.item.answers) == (drill.slug, CUTAWAY["title"], 2)
     assert [each.title for each in page.context["lines"]] == ["Revision 1", "Revision 2"]
     assert page.context["page"] == drill.get_absolute_url()

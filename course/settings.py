@@ -27,6 +27,9 @@ PROXIES = env.int("PROXIES", default=0)
 # May anyone make an account for self-study, or only people who hold a cohort's code?
 SELF_STUDY = env.bool("SELF_STUDY", default=True)
 
+# Pictures that learners send: to be backed up with the database.
+PICTURES_DIR = DATA_DIR / "pictures"
+
 # --- The site -----------------------------------------------------------------
 
 INSTALLED_APPS = [
@@ -140,6 +143,15 @@ SIGN_IN_FAILURES_PER_ACCOUNT = 5
 SIGN_IN_FAILURES_PER_ADDRESS = 30
 # Within the same window; a whole classroom may share an address.
 NEW_ACCOUNTS_PER_ADDRESS = 100
+
+# --- Files that are sent -------------------------------------------------------
+
+FILE_UPLOAD_HANDLERS = [
+    "course.incoming.Bounded",
+    "django.core.files.uploadhandler.MemoryFileUploadHandler",
+    "django.core.files.uploadhandler.TemporaryFileUploadHandler",
+]
+DATA_UPLOAD_MAX_NUMBER_FILES = 4  # a form asks for one; two at once get a sentence
 
 # --- E-mail: an extra, off unless EMAIL_URL names a server --------------------------
 

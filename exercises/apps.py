@@ -1,6 +1,13 @@
 from django.apps import AppConfig
+from django.db.models.signals import post_delete
 
 
 class ExercisesConfig(AppConfig):
     name = "exercises"
     verbose_name = "Exercises"
+
+    def ready(self) -> None:
+        from exercises.models import Upload
+        from exercises.uploads import forget
+
+        post_delete.connect(forget, sender=Upload, dispatch_uid="exercises.uploads.forget")

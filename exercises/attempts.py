@@ -10,11 +10,14 @@ from django.utils import timezone
 
 from course.cohorts.equipping import bench_of
 from course.cohorts.models import Person
+from exercises.drills.asks import AnswerRefused, Picture
 from exercises.drills.kind import Kind, Question
 from exercises.drills.settings import Settings
 from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
 from exercises.outcomes import outcome_changed
+from exercises.signal.photographs import Photograph
+from exercises.uploads import discard, keep, tie
 
 SEEDS = 2**53  # every seed survives a round trip through JSON; so many never come twice
 DRAWS = 25
@@ -124,8 +127,14 @@ def describe(asked: Asked) -> Asked:
     return asked
 
 
-def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None) -> Attempt:
-    """Judge the answer and keep it, once.
+def submit(
+    asked: Asked,
+    answer: dict[str, Any],
+    *,
+    photograph: Photograph | None = None,
+    now: datetime | None = None,
+) -> Attempt:
+    """Judge the answer and keep it, once; with the `photograph`, where it is one.
 
     A second submission of the same question, in parallel too, changes nothing and gives
     the first one's attempt. Raises `OutdatedError`, having written nothing, where the kind
@@ -134,6 +143,7 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
     if not asked.can_be_judged:
         raise OutdatedError
     question = asked.as_question()
+    refuse_without_its_picture(question, answer, photograph)
     verdict = asked.kind.grade(question, answer)
     attempt = Attempt(
         asked=asked,
@@ -154,11 +164,25 @@ def submit(asked: Asked, answer: dict[str, Any], *, now: datetime | None = None)
         answered_at=now or timezone.now(),
         key=asked.token,
     )
+    name = keep(photograph) if photograph else ""
     try:
         with transaction.atomic():
             attempt.save(force_insert=True)
+            if photograph:
+                tie(name, photograph, attempt)
             outcome_changed(attempt)
     except IntegrityError:  # a question has one attempt, and the key is its token
+        if photograph:
+            discard(name)
         return Attempt.objects.get(asked=asked)
     attempt.remember_no_outcome()
     return attempt
+
+
+def refuse_without_its_picture(
+    question: Question, answer: dict[str, Any], photograph: Photograph | None
+) -> None:
+    """AnswerRefused where a picture is asked for and another one, or none, is there to keep."""
+    wanted = [answer.get(ask.name) for ask in question.asks if isinstance(ask, Picture)]
+    if wanted != ([photograph.digest] if photograph else []):
+        raise AnswerRefused("The picture is missing. Send it again.")

@@ -16,6 +16,7 @@ from exercises.views import (
     sign_offs,
     sitting,
     today,
+    uploads,
 )
 
 # /
@@ -80,6 +81,12 @@ cohort_assignment_urls = [
 # /shown/…: pictures and sounds of questions
 shown_urls = [
     path("shown/<str:token>/", shown.shown, name="shown"),
+]
+
+# /pictures/…: those that learners sent
+upload_urls = [
+    path("pictures/<str:name>/", uploads.sent_picture, name="sent-picture"),
+    path("pictures/<str:name>/small/", uploads.sent_picture_small, name="sent-picture-small"),
 ]
 
 # /desk/…: drills that instructors write
@@ -188,6 +195,7 @@ urlpatterns = [
     *assignment_urls,
     *cohort_assignment_urls,
     *shown_urls,
+    *upload_urls,
     *desk_urls,
     *record_urls,
     *review_urls,

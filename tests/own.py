@@ -1,10 +1,15 @@
 """Drills of an instructor, for tests: what is typed, and drills made of it."""
 
+from io import BytesIO
+
 from course.cohorts.models import Cohort, Person
+from exercises.attempts import ask, submit
 from exercises.desk import Text, publish, write
-from exercises.forms.own import OwnForm, OwnTextForm
+from exercises.forms.own import OwnForm, OwnPictureForm, OwnTextForm
 from exercises.forms.own_mode import OwnModeForm
-from exercises.models import OwnDrill
+from exercises.models import OwnDrill, Upload
+from exercises.signal.photographs import photograph
+from tests.photographs import file_of, leads
 
 # A picture over the middle of a shot that was assembled after a minute of black.
 CUTAWAY = {
@@ -48,6 +53,14 @@ NOTE = {
     "most": "500",
 }
 
+LEADS = {
+    "title": "The leads of our recorder",
+    "skill": "planning-and-time-code",
+    "key": "f" * 32,
+    "task": "Photograph the back of the recorder with every lead connected.",
+    "rubric": "both sound leads\nthe picture lead",
+}
+
 
 def text_of(form: OwnForm) -> Text:
     assert form.is_valid(), form.errors
@@ -62,8 +75,24 @@ def note_text(**changed: str) -> Text:
     return text_of(OwnTextForm(NOTE | changed))
 
 
+def picture_sent(person: Person, drill: OwnDrill) -> Upload:
+    """An answer to a drill that asks for a picture."""
+    content = file_of(leads((600, 400)))
+    made = photograph(BytesIO(content), len(content))
+    asked = ask(person, drill.kind)
+    return submit(asked, {"picture": made.digest}, photograph=made).upload
+
+
+def leads_text(**changed: str) -> Text:
+    return text_of(OwnPictureForm(LEADS | changed))
+
+
 def published(by: Person, cohort: Cohort, *, form: str = "mode") -> OwnDrill:
-    text = mode_text() if form == "mode" else note_text()
-    drill = write(by, form, text, key=CUTAWAY["key"] if form == "mode" else NOTE["key"])
+    text, key = {
+        "mode": (mode_text(), CUTAWAY["key"]),
+        "text": (note_text(), NOTE["key"]),
+        "picture": (leads_text(), LEADS["key"]),
+    }[form]
+    drill = write(by, form, text, key=key)
     publish(drill, by, [cohort])
     return OwnDrill.objects.get(pk=drill.pk)

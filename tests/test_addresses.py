@@ -20,7 +20,7 @@ from exercises.sessions import start
 from exercises.shown import token_of
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer
-from tests.own import published
+from tests.own import picture_sent, published
 
 ClientOf = Callable[[Person], Client]
 DRILL = "choose-the-mode"
@@ -41,6 +41,7 @@ class World:
     assignment: int
     roster: str
     own: OwnDrill
+    sent: str
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -63,6 +64,7 @@ class World:
             "own-form": "mode",
             "own": self.own.pk,
             "own-slug": self.own.slug,
+            "sent": self.sent,
             "uid": "no-uid",
             "token": "no-token",
         }
@@ -99,6 +101,10 @@ TABLE = [
     ("cohort-set", "get", "cohort person practice", (403, 403, 200, 404, 403, 302)),
     ("shown", "get", "picture", (200, 404, 200, 404, 404, 404)),
     ("shown", "get", "token", (404, 404, 404, 404, 404, 404)),
+    ("sent-picture", "get", "sent", (200, 404, 200, 404, 404, 404)),
+    ("sent-picture", "get", "token", (404, 404, 404, 404, 404, 404)),
+    ("sent-picture-small", "get", "sent", (200, 404, 200, 404, 404, 404)),
+    ("sent-picture-small", "get", "token", (404, 404, 404, 404, 404, 404)),
     ("desk", "get", "", (403, 403, 200, 200, 403, 302)),
     ("new-own", "get", "own-form", (403, 403, 200, 200, 403, 302)),
     ("new-own", "get", "drill", (403, 403, 404, 404, 403, 302)),
@@ -194,7 +200,8 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     waiting = ask(mina, KINDS[DRILL]).token
     roster = send(ines, b"name\nWyn Carrow\n", harbour).token
     own = published(ines, harbour)
-    told = (waiting, picture, card, practice, assignment, roster, own)
+    sent = picture_sent(mina, published(ines, harbour, form="picture")).name
+    told = (waiting, picture, card, practice, assignment, roster, own, sent)
     return World(harbour, mina, attempt, *told)
 
 

@@ -33,6 +33,7 @@ from exercises.models import (
     ReviewRead,
     SignOff,
     Summary,
+    Upload,
     Withdrawal,
 )
 
@@ -93,6 +94,7 @@ PARTS = (
         of="person",
         added={"question": "asked__question"},
     ),
+    Part(name="pictures-sent", model=Upload, of="attempt__person"),
     Part(name="scores-by-instructors", model=Outcome, of="attempt__person"),
     Part(name="reviews", model=Review, of="attempt__person"),
     Part(name="reviews-read", model=ReviewRead, of="review__attempt__person"),

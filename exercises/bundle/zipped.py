@@ -10,11 +10,13 @@ from django.core.serializers.json import DjangoJSONEncoder
 from course.cohorts.models import Person
 from course.spreadsheets import csv_lines
 from exercises.bundle.parts import PARTS, Part
+from exercises.uploads import pictures_of
 
 ABOUT = """\
 Everything that Run-up keeps about {person}, at {now}.
 
-There are two files of each kind: JSON as it is kept, and CSV for a spreadsheet. In CSV a text
+There are two files of each kind: JSON as it is kept, and CSV for a spreadsheet. The pictures that
+you sent are in the folder pictures, under the names that pictures-sent gives them. In CSV a text
 that a spreadsheet would take for a formula begins with an apostrophe. Times are in UTC.
 A password is kept as a digest only, and left out. So is the answer to a question that still waits
 for yours. While you are signed in, your browser's session is kept, too: it has only the number of
@@ -42,25 +44,27 @@ class Outflow:
         return content
 
 
-def zipped(files: Iterable[tuple[str, Iterable[str]]]) -> Iterator[bytes]:
-    """The bytes of a ZIP file with these names and lines."""
+def zipped(files: Iterable[tuple[str, Iterable[str | bytes]]]) -> Iterator[bytes]:
+    """The bytes of a ZIP file with these names and lines, or pieces of a picture."""
     out = Outflow()
     with ZipFile(cast("IO[bytes]", out), "w", ZIP_DEFLATED) as archive:
         for name, lines in files:
             with archive.open(name, "w") as file:
                 for line in lines:
-                    file.write(line.encode())
+                    file.write(line if isinstance(line, bytes) else line.encode())
                     if out.waiting:
                         yield out.take()
     yield out.take()
 
 
-def files_of(person: Person, now: str) -> Iterator[tuple[str, Iterable[str]]]:
+def files_of(person: Person, now: str) -> Iterator[tuple[str, Iterable[str | bytes]]]:
     about = ABOUT.format(person=person, now=now)
     yield "about.txt", [about, *(f"{part.name}\n" for part in PARTS)]
     for part in PARTS:
         yield f"{part.name}.json", json_lines(part, person)
         yield f"{part.name}.csv", csv_of(part, person)
+    for name, content in pictures_of(person):
+        yield f"pictures/{name}", [content]
 
 
 def json_lines(part: Part, person: Person) -> Iterator[str]:

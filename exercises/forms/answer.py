@@ -5,10 +5,14 @@ from typing import Any
 
 from django import forms
 from django.core.exceptions import ValidationError
+from django.core.files.uploadedfile import UploadedFile
 from django.http import QueryDict
+from django.utils.datastructures import MultiValueDict
 
-from exercises.drills.asks import AnswerRefused, Ask
+from exercises.drills.asks import AnswerRefused, Ask, Picture
+from exercises.drills.asks.picture import NONE_SENT
 from exercises.drills.kind import Question
+from exercises.signal.photographs import Photograph, PhotographRefused, photograph
 
 
 class AsTyped(forms.Widget):
@@ -18,6 +22,17 @@ class AsTyped(forms.Widget):
         if isinstance(data, QueryDict):
             return [str(value) for value in data.getlist(name)]
         return [str(data[name])] if name in data else []
+
+
+class AsSent(forms.Widget):
+    """All files that were sent under a name."""
+
+    needs_multipart_form = True
+
+    def value_from_datadict(
+        self, data: Mapping[str, Any], files: Any, name: str
+    ) -> "list[UploadedFile[bytes]]":
+        return list(files.getlist(name)) if isinstance(files, MultiValueDict) else []
 
 
 class AskField(forms.Field):
@@ -36,6 +51,26 @@ class AskField(forms.Field):
             raise ValidationError(str(refusal)) from refusal
 
 
+class PictureField(forms.Field):
+    """A picture that was sent, drawn anew."""
+
+    widget = AsSent
+
+    def __init__(self, ask: Picture) -> None:
+        super().__init__(label=ask.legend, required=False)
+        self.ask = ask
+
+    def clean(self, value: "list[UploadedFile[bytes]]") -> Photograph:
+        if not value:
+            raise ValidationError(NONE_SENT)
+        if len(value) > 1:
+            raise ValidationError("Send one picture, not several.")
+        try:
+            return photograph(value[0], value[0].size or 0)
+        except PhotographRefused as refusal:
+            raise ValidationError(str(refusal)) from refusal
+
+
 class AnswerForm(forms.Form):
     """The fields that a question asks for, in its order."""
 
@@ -43,11 +78,22 @@ class AnswerForm(forms.Form):
         super().__init__(*args, **kwargs)
         self.asks = question.asks
         for ask in self.asks:
-            self.fields[ask.name] = AskField(ask)
+            field = PictureField(ask) if isinstance(ask, Picture) else AskField(ask)
+            self.fields[ask.name] = field
 
     def answer(self) -> dict[str, Any]:
         """The answer as `grade` takes it; valid forms only."""
-        return {name: self.cleaned_data[name] for name in self.fields}
+        return {
+            name: given.digest if isinstance(given, Photograph) else given
+            for name in self.fields
+            for given in [self.cleaned_data[name]]
+        }
+
+    def photograph(self) -> Photograph | None:
+        """The picture that is the answer, where one was asked for; valid forms only."""
+        return next(
+            (each for each in self.cleaned_data.values() if isinstance(each, Photograph)), None
+        )
 
     def parts(self) -> list[dict[str, Any]]:
         """What the page draws: each ask, its template, what was typed and what is wrong."""

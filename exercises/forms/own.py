@@ -8,7 +8,7 @@ from course.cohorts.fields import SAID_PLAINLY, TitleField
 from course.cohorts.models import Cohort, Person
 from exercises.desk import Text
 from exercises.drills.asks import Json
-from exercises.drills.own import Written
+from exercises.drills.own import Pictured, Written
 from exercises.forms.fields import KeyField, LongTextField
 from exercises.models import OwnRevision
 from exercises.scores import practised_skills
@@ -45,11 +45,21 @@ class OwnForm(forms.Form):
         return {"title": revision.title, "skill": revision.skill}
 
 
+class RubricField(LongTextField):
+    """What the reader looks for, one thing a line."""
+
+    def __init__(self) -> None:
+        told = "One thing a line. Learners see it with the task."
+        super().__init__(label="What you look for", help_text=told)
+
+    def clean(self, value: Any) -> tuple[str, ...]:
+        lines = (line.strip() for line in super().clean(value).splitlines())
+        return tuple(line for line in lines if line)
+
+
 class OwnTextForm(OwnForm):
     task = LongTextField(label="The task")
-    rubric = LongTextField(
-        label="What you look for", help_text="One thing a line. Learners see it with the task."
-    )
+    rubric = RubricField()
     least = forms.IntegerField(
         label="Shortest answer, in characters",
         min_value=LEAST,
@@ -64,10 +74,6 @@ class OwnTextForm(OwnForm):
         initial=2000,
         error_messages=SAID_PLAINLY | {"invalid": "Write a whole number."},
     )
-
-    def clean_rubric(self) -> tuple[str, ...]:
-        lines = (line.strip() for line in self.cleaned_data["rubric"].splitlines())
-        return tuple(line for line in lines if line)
 
     def clean_most(self) -> int:
         most: int = self.cleaned_data["most"]
@@ -85,6 +91,23 @@ class OwnTextForm(OwnForm):
         rubric = "\n".join(revision.spec["rubric"])
         typed: dict[str, Any] = super().typed(revision) | revision.spec | {"rubric": rubric}
         return typed
+
+
+class OwnPictureForm(OwnForm):
+    task = LongTextField(
+        label="The task", help_text="Ask for no picture that needs a cover opened or a hand inside."
+    )
+    rubric = RubricField()
+
+    def spec(self) -> Json:
+        return Pictured(
+            task=self.cleaned_data["task"], rubric=self.cleaned_data["rubric"]
+        ).as_json()
+
+    @classmethod
+    def typed(cls, revision: OwnRevision) -> dict[str, Any]:
+        spec = revision.spec
+        return super().typed(revision) | {"task": spec["task"], "rubric": "\n".join(spec["rubric"])}
 
 
 class PublishForm(forms.Form):

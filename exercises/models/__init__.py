@@ -10,6 +10,7 @@ from exercises.models.review import Outcome, Review, ReviewRead
 from exercises.models.sign_off import SignOff, Withdrawal
 from exercises.models.summary import Summary
 from exercises.models.tokens import new_token
+from exercises.models.upload import Upload
 
 __all__ = [
     "RIGHT_NOW",
@@ -27,6 +28,7 @@ __all__ = [
     "ReviewRead",
     "SignOff",
     "Summary",
+    "Upload",
     "Withdrawal",
     "drill_choices",
     "new_token",

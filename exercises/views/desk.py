@@ -11,12 +11,16 @@ from course.cohorts.access import SignedInRequest, instructor_required
 from exercises.desk import NotPublishedError, asks_one_thing, publish, retire, revise, write
 from exercises.drills.own import FORMS, Drawn, drawn
 from exercises.forms.answer import AnswerForm
-from exercises.forms.own import OwnForm, OwnTextForm, PublishForm
+from exercises.forms.own import OwnForm, OwnPictureForm, OwnTextForm, PublishForm
 from exercises.forms.own_mode import OwnModeForm
 from exercises.kinds import own_drill_for
 from exercises.models import OwnDrill
 
-WRITING: Mapping[str, type[OwnForm]] = {"mode": OwnModeForm, "text": OwnTextForm}
+WRITING: Mapping[str, type[OwnForm]] = {
+    "mode": OwnModeForm,
+    "text": OwnTextForm,
+    "picture": OwnPictureForm,
+}
 
 
 @require_safe
@@ -117,7 +121,8 @@ def try_own(request: SignedInRequest, pk: int) -> HttpResponse:
         return redirect(drill)
     kind = drill.latest.kind_of(drill)
     question = kind.make(0)
-    form = AnswerForm(question, request.POST if request.method == "POST" else None)
+    sent = (request.POST, request.FILES) if request.method == "POST" else (None, None)
+    form = AnswerForm(question, *sent)
     context = {
         "drill": drill,
         "kind": kind,

@@ -1,7 +1,9 @@
 """Drills: the list, one question, its answer."""
 
+from django.core.files.uploadedfile import UploadedFile
 from django.http import HttpResponse, QueryDict
 from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.datastructures import MultiValueDict
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
@@ -55,11 +57,11 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     asked = get_object_or_404(Asked, token=token, person=request.user)
     if request.method != "POST":
         return redirect("attempt", token) if hasattr(asked, "attempt") else redirect(asked.page())
-    form = answer_form(asked, request.POST)
+    form = answer_form(asked, request.POST, request.FILES)
     if not form.is_valid():
         return show_question(request, asked, form, status=422)
     try:
-        attempt = submit(asked, form.answer())
+        attempt = submit(asked, form.answer(), photograph=form.photograph())
     except OutdatedError:
         return show_outdated(request, asked.kind)
     if asked.session:
@@ -85,9 +87,13 @@ def show_outdated(request: SignedInRequest, kind: Kind) -> HttpResponse:
     return render(request, "exercises/outdated.html", context, status=409)
 
 
-def answer_form(asked: Asked, sent: QueryDict | None = None) -> AnswerForm:
+def answer_form(
+    asked: Asked,
+    sent: QueryDict | None = None,
+    files: "MultiValueDict[str, UploadedFile[bytes]] | None" = None,
+) -> AnswerForm:
     """Its fields have ids of their own: a lesson may hold several questions."""
-    return AnswerForm(asked.as_question(), sent, auto_id=f"question-{asked.pk}-%s")
+    return AnswerForm(asked.as_question(), sent, files, auto_id=f"question-{asked.pk}-%s")
 
 
 def show_question(

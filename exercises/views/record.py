@@ -42,7 +42,7 @@ def attempt(request: SignedInRequest, key: str) -> HttpResponse:
 def attempt_for(learner: Person, key: str) -> Attempt:
     """An attempt of the learner with what its page shows, or 404."""
     shown = Attempt.objects.select_related(
-        "asked__session", "asked__again", "person", "outcome__review__by"
+        "asked__session", "asked__again", "person", "outcome__review__by", "upload"
     )
     return get_object_or_404(shown, key=key, person=learner)
 

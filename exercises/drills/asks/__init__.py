@@ -8,7 +8,8 @@
      ├── Dial       one position of a control
      ├── Moment     a time code, typed
      ├── Amount     a number with a unit, typed
-     └── FreeText   some sentences
+     ├── FreeText   some sentences
+     └── Picture    a picture, sent as a file
 
 Each is drawn by the template `exercises/asks/<form>.html`. A new way of asking is a class
 here, an entry in `FORMS` and a template.
@@ -23,6 +24,7 @@ from exercises.drills.asks.dial import Dial
 from exercises.drills.asks.free_text import FreeText
 from exercises.drills.asks.moment import Moment
 from exercises.drills.asks.order import Order
+from exercises.drills.asks.picture import Picture
 from exercises.drills.asks.several import Several
 from exercises.drills.asks.table import Column, Table
 
@@ -39,6 +41,7 @@ __all__ = [
     "Moment",
     "Option",
     "Order",
+    "Picture",
     "Several",
     "Table",
     "ask_of_json",
@@ -46,7 +49,8 @@ __all__ = [
 ]
 
 FORMS: Mapping[str, type[Ask]] = {
-    each.form: each for each in (Choice, Several, Table, Order, Dial, Moment, Amount, FreeText)
+    each.form: each
+    for each in (Choice, Several, Table, Order, Dial, Moment, Amount, FreeText, Picture)
 }
 
 

@@ -3,6 +3,7 @@
 from exercises.drills.own.as_kind import FORMS, Form, is_own, kind_as_asked, own_kind
 from exercises.drills.own.described import Described, Recorded
 from exercises.drills.own.mode import Drawn, drawn
+from exercises.drills.own.pictured import Pictured
 from exercises.drills.own.written import Written
 
 __all__ = [
@@ -10,6 +11,7 @@ __all__ = [
     "Described",
     "Drawn",
     "Form",
+    "Pictured",
     "Recorded",
     "Written",
     "drawn",

@@ -6,8 +6,9 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.kind import Kind, Question, Verdict
-from exercises.drills.own import mode, written
+from exercises.drills.own import mode, pictured, written
 from exercises.drills.own.described import Described
+from exercises.drills.own.pictured import Pictured
 from exercises.drills.own.written import Written
 from exercises.drills.settings import Settings
 
@@ -35,6 +36,10 @@ def _text(spec: Json, skill: str, situation: str) -> Question:
     return written.question(Written.from_json(spec), skill=skill, situation=situation)
 
 
+def _picture(spec: Json, skill: str, situation: str) -> Question:
+    return pictured.question(Pictured.from_json(spec), skill=skill, situation=situation)
+
+
 FORMS: dict[str, Form] = {
     form.slug: form
     for form in (
@@ -55,6 +60,15 @@ FORMS: dict[str, Form] = {
             by_hand=True,
             make=_text,
             grade=written.grade,
+        ),
+        Form(
+            slug="picture",
+            title="Send a picture",
+            purpose="Your instructor looks at the picture that you take.",
+            template="drills/own_picture.html",
+            by_hand=True,
+            make=_picture,
+            grade=pictured.grade,
         ),
     )
 }

@@ -21,7 +21,9 @@ from exercises.bundle.parts import EXPLAINED, PARTS
 from exercises.bundle.zipped import files_of, zipped
 from exercises.drills.register import KINDS
 from exercises.models import Asked, Attempt
+from exercises.uploads import path_of
 from tests.answers import right_answer
+from tests.own import picture_sent, published
 
 pytestmark = pytest.mark.django_db
 
@@ -105,6 +107,20 @@ def test_bundle_is_of_the_person_alone(
     assert [row["cohort"] for row in part(found, "places-in-cohorts")] == ["Harbour group"]
     assert not any("Tom Brandreth" in found.read(name).decode() for name in found.namelist())
     assert "password" not in part(found, "account")[0]
+
+
+def test_bundle_has_the_pictures_that_were_sent(
+    mina: Person, tom: Person, ines: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    drill = published(ines, harbour, form="picture")
+    own, _ = picture_sent(mina, drill), picture_sent(tom, drill)
+    found = bundle(client_of(mina))
+    (row,) = part(found, "pictures-sent")
+
+    assert (row["name"], row["attempt"]) == (own.name, own.attempt.key)
+    pictures = [name for name in found.namelist() if name.startswith("pictures/")]
+    assert pictures == [f"pictures/{own.name}.jpg"]
+    assert found.read(pictures[0]) == path_of(own.name).read_bytes()
 
 
 def test_each_part_is_there_in_both_forms(mina: Person, client_of: ClientOf) -> None:

@@ -21,7 +21,7 @@ from exercises.sessions import next_question, start, stop
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
-from tests.own import published
+from tests.own import picture_sent, published
 
 LESSONS = [lesson.slug for lesson in shelf().lessons]
 
@@ -84,7 +84,7 @@ def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[s
         reverse("items-of-kind", args=[harbour.pk, "choose-the-mode"]),
         reverse("results", args=[harbour.pk]),
         *assignment_pages(harbour, mina),
-        *desk_pages(harbour),
+        *desk_pages(harbour, mina),
         *people_pages(harbour, mina),
         *sign_off_pages(harbour, mina, code_of(harbour, mina)),
     ]
@@ -139,12 +139,18 @@ def sign_off_pages(harbour: Cohort, mina: Person, code: str) -> list[str]:
     ]
 
 
-def desk_pages(harbour: Cohort) -> list[str]:
+def desk_pages(harbour: Cohort, mina: Person) -> list[str]:
     drill = published(harbour.instructors.get(), harbour)
+    pictured = published(harbour.instructors.get(), harbour, form="picture")
+    attempt = picture_sent(mina, pictured).attempt
     return [
+        reverse("try-own", args=[pictured.pk]),
+        reverse("cohort-attempt", args=[harbour.pk, mina.pk, attempt.key]),
+        reverse("reviews"),
         reverse("desk"),
         reverse("new-own", args=["mode"]),
         reverse("new-own", args=["text"]),
+        reverse("new-own", args=["picture"]),
         drill.get_absolute_url(),
         reverse("revise-own", args=[drill.pk]),
         reverse("try-own", args=[drill.pk]),

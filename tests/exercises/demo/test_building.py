@@ -7,8 +7,9 @@ from django.core.management import CommandError, call_command
 
 from course.cohorts.models import Cohort, Person
 from exercises.demo.cast import LEARNERS
+from exercises.demo.pictured import SENT
 from exercises.demo.written import WRITTEN
-from exercises.models import Attempt
+from exercises.models import Attempt, OwnDrill, Upload
 
 pytestmark = pytest.mark.django_db
 
@@ -21,17 +22,23 @@ def demo(*arguments: str) -> str:
 
 def answers() -> list[tuple[str, int, str, int]]:
     rows = Attempt.objects.order_by("person__sign_in_name", "pk")
-    return list(rows.values_list("person__sign_in_name", "seed", "drill", "score"))
+    return [
+        (attempt.person.sign_in_name, attempt.seed, attempt.kind.title, attempt.score)
+        for attempt in rows.select_related("person")
+    ]
 
 
 def test_demo_is_the_same_every_time() -> None:
     demo()
-    first = answers()
+    first, sizes = answers(), [each.size for each in Upload.objects.order_by("pk")]
+    OwnDrill.objects.all().delete()
     Cohort.objects.all().delete()
     Person.objects.all().delete()
     demo()
 
     assert answers() == first
+    assert (Upload.objects.count(), len(sizes)) == (len(SENT), len(SENT))
+    assert [each.size for each in Upload.objects.order_by("pk")] == sizes
     practised = sum(len(learner.days) * learner.answers for learner in LEARNERS)
     assert len(first) >= practised + len(WRITTEN)
 

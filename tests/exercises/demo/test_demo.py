@@ -16,9 +16,10 @@ from course.lessons.reading import readings_of
 from exercises.assigned import standings_in
 from exercises.demo.cast import LEARNERS
 from exercises.drills.settings import Settings
-from exercises.models import Attempt
+from exercises.models import Attempt, Upload
 from exercises.reviews import news_of, queue_of, replies_to
 from exercises.scores import board_of
+from exercises.uploads import path_of
 
 pytestmark = pytest.mark.django_db
 
@@ -50,6 +51,14 @@ def test_demo_has_answers_that_wait_and_a_reply_to_read() -> None:
     assert [each.person.sign_in_name for each in written] == ["tamsin", "nell", "sorrel"]
     assert [each.by.sign_in_name for each in replies_to(orla)] == ["maeve"]
     assert [each.score for each in news_of(Person.objects.get(sign_in_name="wren"))] == [100]
+
+
+def test_demo_has_a_picture_that_waits_and_one_that_was_read() -> None:
+    sent = Upload.objects.select_related("attempt__person", "attempt__outcome").order_by("pk")
+    stands = [(each.attempt.person.sign_in_name, each.attempt.result) for each in sent]
+
+    assert stands == [("maeve", (True, 100, False)), ("lotte", (False, 0, True))]
+    assert all(path_of(each.name).stat().st_size == each.size < 60_000 for each in sent)
 
 
 def test_demo_has_assignments_of_every_sort_in_every_state() -> None:

@@ -1,7 +1,8 @@
 """Drills that an instructor writes: what was written becomes a kind with one question."""
 
 from exercises.drills.own.as_kind import FORMS, Form, is_own, kind_as_asked, own_kind
-from exercises.drills.own.described import Described, Recorded
+from exercises.drills.own.described import Described
+from exercises.drills.own.master import OnMaster, Recorded
 from exercises.drills.own.mode import Drawn, drawn
 from exercises.drills.own.pictured import Pictured
 from exercises.drills.own.written import Written
@@ -11,6 +12,7 @@ __all__ = [
     "Described",
     "Drawn",
     "Form",
+    "OnMaster",
     "Pictured",
     "Recorded",
     "Written",

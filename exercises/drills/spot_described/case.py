@@ -10,7 +10,7 @@ from exercises.drills.beliefs import Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.spot_described.state import WORST_FIRST, Fault, State, Stretch
 from exercises.drills.tracks import with_runs
-from exercises.tape import Laid, Run, Session, Tape, read_session
+from exercises.tape import Bench, Laid, Run, Tape, read_session
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,11 +22,11 @@ class Step:
 
 
 class Case:
-    """The edits of a session, made one after the other on its master."""
+    """Edits made one after the other on a master."""
 
-    def __init__(self, session: Session, steps: Sequence[Step]) -> None:
-        self.bench = session.bench
-        self.master = session.master
+    def __init__(self, bench: Bench, master: Tape, steps: Sequence[Step]) -> None:
+        self.bench = bench
+        self.master = master
         self.steps = tuple(steps)
 
     @classmethod
@@ -39,7 +39,7 @@ class Case:
             )
             for step in stored["steps"]
         ]
-        return cls(session, steps)
+        return cls(session.bench, session.master, steps)
 
     def states(self, beliefs: Collection[str] = ()) -> list[State]:
         """The master after each edit, by the rules or as a believer expects it."""

@@ -52,7 +52,8 @@ def question(situation: Situation, scene: Scene) -> Question | None:
 
 def case_of(work: Work) -> Case:
     session = read_session(work.scene.document())
-    return Case(session, [Step(job.change(session), job.mode) for job in work.jobs])
+    steps = [Step(job.change(session), job.mode) for job in work.jobs]
+    return Case(session.bench, session.master, steps)
 
 
 def window(work: Work) -> tuple[int, int]:

@@ -77,7 +77,7 @@ def publish(
         if held.retired_at:
             raise NotPublishedError("It is retired. Write a new one.")
         if not asks_one_thing(held.latest):
-            raise NotPublishedError("More than one choice is right. Revise it first.")
+            raise NotPublishedError("It has not exactly one right answer. Revise it first.")
         taught = set(Cohort.objects.taught_by(by))
         held.cohorts.remove(*taught.difference(cohorts))
         held.cohorts.add(*taught.intersection(cohorts))

@@ -6,6 +6,7 @@ from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.desk import Text, publish, write
 from exercises.forms.own import OwnForm, OwnPictureForm, OwnTextForm
+from exercises.forms.own_bad_edit import OwnBadEditForm
 from exercises.forms.own_mode import OwnModeForm
 from exercises.models import OwnDrill, Upload
 from exercises.signal.photographs import photograph
@@ -43,6 +44,37 @@ CUTAWAY = {
     "wish": "The gull is to be seen for six seconds; the winch goes on being heard.",
     "instead": "",
 }
+# An insert past the end of the pulses, where a minute of black and one shot were assembled.
+UNSEEN = {
+    "title": "The barge that nobody saw",
+    "skill": "tracks-and-pulses",
+    "key": "c" * 32,
+    "rate": "25",
+    "lock": "5",
+    "erase_gap": "2",
+    "length": "00:10:00:00",
+    "story": "The tape had a minute of black on it and was blank after that.",
+    "row_1_start": "00:00:00:00",
+    "row_1_end": "00:01:00:00",
+    "row_1_what": "black",
+    "row_1_pulses": "anew",
+    "edit_1_mode": "assemble",
+    "edit_1_at": "00:01:00:00",
+    "edit_1_end": "00:01:20:00",
+    "edit_1_run_up": "10",
+    "edit_1_beyond": "5",
+    "edit_1_picture": "the keeper at his crank",
+    "edit_1_sound": "the crank and the chain",
+    "edit_1_purpose": "The keeper opens the bridge.",
+    "edit_2_mode": "insert-both",
+    "edit_2_at": "00:01:20:00",
+    "edit_2_end": "00:01:28:00",
+    "edit_2_run_up": "10",
+    "edit_2_beyond": "5",
+    "edit_2_picture": "a barge passing",
+    "edit_2_sound": "its engine",
+    "edit_2_purpose": "The barge goes through.",
+}
 NOTE = {
     "title": "A note for tomorrow",
     "skill": "planning-and-time-code",
@@ -71,6 +103,10 @@ def mode_text(**changed: str) -> Text:
     return text_of(OwnModeForm(CUTAWAY | changed))
 
 
+def edits_text(**changed: str) -> Text:
+    return text_of(OwnBadEditForm(UNSEEN | changed))
+
+
 def note_text(**changed: str) -> Text:
     return text_of(OwnTextForm(NOTE | changed))
 
@@ -88,11 +124,12 @@ def leads_text(**changed: str) -> Text:
 
 
 def published(by: Person, cohort: Cohort, *, form: str = "mode") -> OwnDrill:
-    text, key = {
-        "mode": (mode_text(), CUTAWAY["key"]),
-        "text": (note_text(), NOTE["key"]),
-        "picture": (leads_text(), LEADS["key"]),
+    typed, text = {
+        "mode": (CUTAWAY, mode_text),
+        "bad-edit": (UNSEEN, edits_text),
+        "text": (NOTE, note_text),
+        "picture": (LEADS, leads_text),
     }[form]
-    drill = write(by, form, text, key=key)
+    drill = write(by, form, text(), key=typed["key"])
     publish(drill, by, [cohort])
     return OwnDrill.objects.get(pk=drill.pk)

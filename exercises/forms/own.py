@@ -14,6 +14,11 @@ from exercises.models import OwnRevision
 from exercises.scores import practised_skills
 
 LEAST, MOST = 20, 4000  # characters that an answer may be asked to have
+WHOLE = SAID_PLAINLY | {
+    "invalid": "Write a whole number.",
+    "min_value": "At least %(limit_value)s.",
+    "max_value": "At most %(limit_value)s.",
+}
 
 
 class OwnForm(forms.Form):
@@ -25,6 +30,7 @@ class OwnForm(forms.Form):
         error_messages={"invalid_choice": "Choose one of the list.", **SAID_PLAINLY},
     )
     key = KeyField()
+    template = "desk/write_plain.html"
 
     def __init__(self, *args: Any, **options: Any) -> None:
         super().__init__(*args, **options)
@@ -65,14 +71,14 @@ class OwnTextForm(OwnForm):
         min_value=LEAST,
         max_value=MOST,
         initial=80,
-        error_messages=SAID_PLAINLY | {"invalid": "Write a whole number."},
+        error_messages=WHOLE,
     )
     most = forms.IntegerField(
         label="Longest answer, in characters",
         min_value=LEAST,
         max_value=MOST,
         initial=2000,
-        error_messages=SAID_PLAINLY | {"invalid": "Write a whole number."},
+        error_messages=WHOLE,
     )
 
     def clean_most(self) -> int:
@@ -94,6 +100,8 @@ class OwnTextForm(OwnForm):
 
 
 class OwnPictureForm(OwnForm):
+    template = "desk/write_picture.html"
+
     task = LongTextField(
         label="The task", help_text="Ask for no picture that needs a cover opened or a hand inside."
     )

@@ -9,18 +9,27 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from course.cohorts.access import SignedInRequest, instructor_required
 from exercises.desk import NotPublishedError, asks_one_thing, publish, retire, revise, write
-from exercises.drills.own import FORMS, Drawn, drawn
+from exercises.drills.own import FORMS, Drawn, DrawnEdits
 from exercises.forms.answer import AnswerForm
 from exercises.forms.own import OwnForm, OwnPictureForm, OwnTextForm, PublishForm
+from exercises.forms.own_bad_edit import OwnBadEditForm
 from exercises.forms.own_mode import OwnModeForm
+from exercises.forms.own_tape import OwnTapeForm
 from exercises.kinds import own_drill_for
 from exercises.models import OwnDrill
 
 WRITING: Mapping[str, type[OwnForm]] = {
     "mode": OwnModeForm,
+    "bad-edit": OwnBadEditForm,
     "text": OwnTextForm,
     "picture": OwnPictureForm,
 }
+
+
+def writing_of(form: str) -> type[OwnForm]:
+    if form not in WRITING:
+        raise Http404("There is no such form of drill.")
+    return WRITING[form]
 
 
 @require_safe
@@ -38,9 +47,7 @@ def desk(request: SignedInRequest) -> HttpResponse:
 @require_http_methods(["GET", "HEAD", "POST"])
 @instructor_required
 def new_own(request: SignedInRequest, form: str) -> HttpResponse:
-    if form not in WRITING:
-        raise Http404("There is no such form of drill.")
-    filled = WRITING[form](request.POST if request.method == "POST" else None)
+    filled = writing_of(form)(request.POST if request.method == "POST" else None)
     if "draw" in request.POST or not filled.is_valid():
         return show_form(request, filled, form)
     made = write(request.user, form, filled.text(), key=filled.cleaned_data["key"])
@@ -67,16 +74,18 @@ def revise_own(request: SignedInRequest, pk: int) -> HttpResponse:
 
 @require_POST
 @instructor_required
-def draw(request: SignedInRequest) -> HttpResponse:
+def draw(request: SignedInRequest, form: str) -> HttpResponse:
     """What the tape would be, while it is being described. Nothing is kept."""
-    context = {"form": (form := OwnModeForm(request.POST)), "drawn": drawn_of(form)}
-    return render(request, "desk/write_mode.html#drawn", context)
+    filled = writing_of(form)(request.POST)
+    if not isinstance(filled, OwnTapeForm):
+        raise Http404("There is no tape to draw in this form of drill.")
+    context = {"form": filled, "drawn": drawn_of(filled)}
+    return render(request, f"{filled.template}#drawn", context)
 
 
-def drawn_of(form: OwnForm) -> Drawn | None:
-    """The tape and the modes, where enough is filled in to draw them."""
-    ready = isinstance(form, OwnModeForm) and form.is_bound and form.can_be_drawn
-    return drawn(form.described()) if ready and isinstance(form, OwnModeForm) else None
+def drawn_of(form: OwnForm) -> Drawn | DrawnEdits | None:
+    """What the tape model makes of it, where enough is filled in to draw it."""
+    return form.drawn() if isinstance(form, OwnTapeForm) else None
 
 
 def show_form(
@@ -85,7 +94,7 @@ def show_form(
     """The form as it was filled in; 422 where it was to be kept and can't be."""
     context = {"form": form, "kind": FORMS[slug], "drill": drill, "drawn": drawn_of(form)}
     refused = form.is_bound and "draw" not in request.POST
-    return render(request, f"desk/write_{slug}.html", context, status=422 if refused else 200)
+    return render(request, form.template, context, status=422 if refused else 200)
 
 
 @require_safe

@@ -1,7 +1,10 @@
 """Drills that an instructor writes: what was written becomes a kind with one question."""
 
 from exercises.drills.own.as_kind import FORMS, Form, is_own, kind_as_asked, own_kind
+from exercises.drills.own.bad_edit import DrawnEdits
+from exercises.drills.own.bad_edit import drawn as drawn_edits
 from exercises.drills.own.described import Described
+from exercises.drills.own.made import DescribedEdits, Made
 from exercises.drills.own.master import OnMaster, Recorded
 from exercises.drills.own.mode import Drawn, drawn
 from exercises.drills.own.pictured import Pictured
@@ -10,13 +13,17 @@ from exercises.drills.own.written import Written
 __all__ = [
     "FORMS",
     "Described",
+    "DescribedEdits",
     "Drawn",
+    "DrawnEdits",
     "Form",
+    "Made",
     "OnMaster",
     "Pictured",
     "Recorded",
     "Written",
     "drawn",
+    "drawn_edits",
     "is_own",
     "kind_as_asked",
     "own_kind",

@@ -6,8 +6,9 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.kind import Kind, Question, Verdict
-from exercises.drills.own import mode, pictured, written
+from exercises.drills.own import bad_edit, mode, pictured, written
 from exercises.drills.own.described import Described
+from exercises.drills.own.made import DescribedEdits
 from exercises.drills.own.pictured import Pictured
 from exercises.drills.own.written import Written
 from exercises.drills.settings import Settings
@@ -32,6 +33,10 @@ def _mode(spec: Json, skill: str, situation: str) -> Question | None:
     return mode.question(Described.from_json(spec), skill=skill, situation=situation)
 
 
+def _bad_edit(spec: Json, skill: str, situation: str) -> Question | None:
+    return bad_edit.question(DescribedEdits.from_json(spec), skill=skill, situation=situation)
+
+
 def _text(spec: Json, skill: str, situation: str) -> Question:
     return written.question(Written.from_json(spec), skill=skill, situation=situation)
 
@@ -51,6 +56,15 @@ FORMS: dict[str, Form] = {
             by_hand=False,
             make=_mode,
             grade=mode.grade,
+        ),
+        Form(
+            slug="bad-edit",
+            title="Spot the bad edit",
+            purpose="Edits that were made, and what is seen and heard: which is bad, and what now?",
+            template="drills/spot_described.html",
+            by_hand=False,
+            make=_bad_edit,
+            grade=bad_edit.grade,
         ),
         Form(
             slug="text",

@@ -10,7 +10,7 @@ from django.urls import reverse
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.models import Asked, Attempt, OwnDrill
-from tests.own import CUTAWAY, NOTE, published
+from tests.own import CUTAWAY, NOTE, UNSEEN, published
 
 ClientOf = Callable[[Person], Client]
 
@@ -62,7 +62,7 @@ def test_half_a_row_and_dropped_labels_are_refused(ines: Person, client_of: Clie
 def test_tape_is_drawn_without_keeping_anything(ines: Person, client_of: ClientOf) -> None:
     client = client_of(ines)
     unfinished = CUTAWAY | {"title": "", "wish": ""}
-    fragment = client.post("/desk/draw/", unfinished, headers={"HX-Request": "true"})
+    fragment = client.post("/desk/draw/mode/", unfinished, headers={"HX-Request": "true"})
     page = client.post("/desk/new/mode/", unfinished | {"draw": "1"})
 
     assert "<strong>Insert picture</strong>" in fragment.content.decode()
@@ -76,8 +76,58 @@ def test_rubbish_is_refused_without_falling_over(ines: Person, client_of: Client
     for value in ("", "\0", "x" * 5000, "99:99:99:99", "²", "-1"):
         sent = dict.fromkeys(CUTAWAY, value)
         assert client.post("/desk/new/mode/", sent).status_code == 422
-        assert client.post("/desk/draw/", sent).status_code == 200
+        assert client.post("/desk/draw/mode/", sent).status_code == 200
+        edits = dict.fromkeys(UNSEEN, value)
+        assert client.post("/desk/new/bad-edit/", edits).status_code == 422
+        assert client.post("/desk/draw/bad-edit/", edits).status_code == 200
         assert client.post("/desk/new/text/", dict.fromkeys(NOTE, value)).status_code == 422
+
+
+def test_what_is_wrong_with_an_edit_is_said_at_its_field(ines: Person, client_of: ClientOf) -> None:
+    typed = UNSEEN | {
+        "edit_1_end": "00:00:59:00",
+        "edit_2_end": "00:10:00:01",
+        "edit_2_meant": "picture",
+        "edit_2_mode": "insert-sound",
+        "edit_2_beyond": "-99",
+        "edit_2_sound": "",
+        "edit_3_at": "00:02:00:00",
+    }
+    client = client_of(ines)
+    page = client.post("/desk/new/bad-edit/", typed)
+    short = client.post("/desk/new/bad-edit/", UNSEEN | {"edit_2_beyond": "-8"})
+    none = client.post(
+        "/desk/new/bad-edit/", {k: v for k, v in UNSEEN.items() if not k.startswith("edit")}
+    )
+
+    assert page.context["form"].errors == {
+        "edit_1_end": ["It ends before it starts."],
+        "edit_2_beyond": ["At least -60."],
+        "edit_2_end": ["That lies past the end of the tape."],
+        "edit_3_end": ["Say where it ends."],
+    }
+    assert short.context["form"].errors == {
+        "edit_2_beyond": ["Then the take ends before the edit begins."]
+    }
+    assert none.context["form"].errors == {"edit_1_at": ["Write one edit at least."]}
+    assert not OwnDrill.objects.exists()
+
+
+def test_bad_edit_is_written_drawn_tried_and_answered(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    client = client_of(ines)
+    fragment = client.post("/desk/draw/bad-edit/", UNSEEN, headers={"HX-Request": "true"})
+    drill = published(ines, harbour, form="bad-edit")
+    right = {"fault": "no-pulses", "edit": "2", "mend": "assemble"}
+    tried = client.post(reverse("try-own", args=[drill.pk]), right)
+    asked = ask(mina, drill.kind)
+    page = client_of(mina).post(reverse("drill-answer", args=[asked.token]), right, follow=True)
+
+    assert "Edit 2 is an insert: it lays no pulses" in fragment.content.decode()
+    assert tried.context["verdict"].right is True
+    assert Attempt.objects.get().right is True
+    assert "The barge that nobody saw" in page.content.decode()
 
 
 def test_trying_records_nothing(ines: Person, harbour: Cohort, client_of: ClientOf) -> None:
@@ -95,7 +145,7 @@ def test_trying_records_nothing(ines: Person, harbour: Cohort, client_of: Client
 def test_revising_starts_from_what_was_written(
     ines: Person, harbour: Cohort, client_of: ClientOf
 ) -> None:
-    for form, typed in (("mode", CUTAWAY), ("text", NOTE)):
+    for form, typed in (("mode", CUTAWAY), ("bad-edit", UNSEEN), ("text", NOTE)):
         drill = published(ines, harbour, form=form)
         page = client_of(ines).get(reverse("revise-own", args=[drill.pk]))
         initial = {name: str(page.context["form"][name].value()) for name in typed}
@@ -113,7 +163,7 @@ def test_two_right_answers_can_be_kept_not_published(
     page = client.post(reverse("publish-own", args=[drill.pk]), {"cohorts": [harbour.pk]})
 
     assert page.status_code == 422
-    assert "More than one choice is right. Revise it first." in page.content.decode()
+    assert "It has not exactly one right answer. Revise it first." in page.content.decode()
 
 
 def test_cohort_of_others_is_refused(ines: Person, slipway: Cohort, client_of: ClientOf) -> None:

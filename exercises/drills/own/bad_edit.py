@@ -1,0 +1,195 @@
+"""Spot the bad edit, of an instructor's own edits: the tape model finds what is wrong."""
+
+from dataclasses import dataclass
+
+from exercises.drills.asks import Json
+from exercises.drills.change import Mode
+from exercises.drills.kind import Question
+from exercises.drills.own.made import DescribedEdits, Made
+from exercises.drills.phrases import begun, code, length, listed, span
+from exercises.drills.quay_street import Shot
+from exercises.drills.rule import Rule
+from exercises.drills.rules import (
+    AFTERWARDS,
+    ENDS,
+    NO_GAP,
+    NO_PULSES,
+    ONE_PHASE,
+    ONE_TAKE,
+    ONE_TRACK,
+    PREPARED,
+    RUN_UP,
+)
+from exercises.drills.spot_described.answers import asks, revealed, right_answers
+from exercises.drills.spot_described.case import Case
+from exercises.drills.spot_described.consequences import consequences
+from exercises.drills.spot_described.playback import Row, rows
+from exercises.drills.spot_described.question import AFTER, BEFORE
+from exercises.drills.spot_described.state import Fault
+from exercises.drills.spot_described.verdict import grade
+from exercises.tape import tape_map
+
+__all__ = ["DrawnEdits", "drawn", "grade", "question", "rule"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DrawnEdits:
+    """What the form shows while it is filled in: the tape, what playback shows, the answer.
+
+    `right` pairs what is asked with the right answer; empty where there is not exactly one.
+    """
+
+    map: Json
+    caption: str
+    right: list[tuple[str, str]]
+    happened: list[str]
+    rows: list[list[str]]
+    mended: Json | None
+    warnings: list[str]
+
+    @property
+    def is_clear(self) -> bool:
+        return bool(self.right)
+
+
+def drawn(described: DescribedEdits) -> DrawnEdits:
+    """By the very functions that judge the learner's answer."""
+    case, (start, end) = described.case(), window(described)
+    right = right_answers(case)
+    told = consequences(case, right["mend"], (start, end)) if right else None
+    marks = {"film in": case.last.start, "film out": case.last.end}
+    after = tape_map(case.last.tape, case.bench, start=start, end=end, marks=marks)
+    asked = asks(len(case.steps)) if right else ()
+    return DrawnEdits(
+        map=after.as_json(),
+        caption=f"The edit master after the edits, {span(start, end, case.bench)}",
+        right=[(ask.legend, ask.in_words(right[ask.name])) for ask in asked] if right else [],
+        happened=told["happened"] if told else [],
+        rows=[noticed(described, row) for row in played(described, case)],
+        mended=told["mended"] if told else None,
+        warnings=warnings(case, right),
+    )
+
+
+def warnings(case: Case, right: dict[str, str] | None) -> list[str]:
+    if case.fault is None:
+        return ["Nothing is wrong with the film: that is the right answer."]
+    if right:
+        return []
+    if len(case.blamed) > 1:
+        edits = listed([f"edit {index + 1}" for index in sorted(case.blamed)])
+        return [
+            f"{begun(edits)} are to blame, and a drill asks for one. It can’t be published like "
+            "this. Put all but one of them right."
+        ]
+    return [
+        "No single recording puts it right, and the drill asks for the one that does. It can’t be "
+        "published like this. Let less go wrong, or leave more tape with pulses before it."
+    ]
+
+
+def question(described: DescribedEdits, *, skill: str, situation: str) -> Question | None:
+    """The one question of the drill; None where one of its asks has no single answer."""
+    case = described.case()
+    right = right_answers(case)
+    if right is None:
+        return None
+    return Question(
+        situation=situation,
+        skill=skill,
+        asks=asks(len(case.steps)),
+        shown=shown(described, case),
+        right=right,
+        reveals=revealed(case, right),
+        key={
+            "told": consequences(case, right["mend"], window(described)),
+            "rule": rule(case).at(case.bench),
+        },
+    )
+
+
+def shown(described: DescribedEdits, case: Case) -> Json:
+    bench, last = case.bench, case.last
+    return {
+        "story": described.story,
+        "edits": [told(described, number, made) for number, made in described.numbered()],
+        "film": f"The film is to run {span(last.start, last.end, bench)}. "
+        "Any shot can be had again, from a take with enough run-up.",
+        "bench": facts(described),
+        "caption": "What is noticed when the edit master is played "
+        f"{span(*window(described), bench)}",
+        "rows": [noticed(described, row) for row in played(described, case)],
+    }
+
+
+def told(described: DescribedEdits, number: int, made: Made) -> Json:
+    """An edit in words."""
+    bench, change = described.bench, described.change(number)
+    (take,) = change.source.takes
+    return {
+        "mode": Mode(made.mode).words,
+        "where": span(made.at, made.end, bench),
+        "purpose": begun(made.purpose),
+        "source": f"{change.source.name}, {span(change.in_, change.out, bench)}",
+        "takes": f"the take there runs {span(take.start, take.end, bench)}",
+    }
+
+
+def facts(described: DescribedEdits) -> str:
+    bench = described.bench
+    gap = length(bench.erase_gap, bench.rate) if bench.erase_gap else "nothing"
+    return (
+        f"{bench.rate.label} frames a second; a machine needs {length(bench.lock, bench.rate)} of "
+        f"run-up to lock; past its end an assemble wipes {gap}"
+    )
+
+
+def played(described: DescribedEdits, case: Case) -> list[Row]:
+    """What is seen and heard of the film, and never why."""
+    clips: dict[str, list[tuple[int, int, Shot]]] = {}
+    for number, made in described.numbered():
+        change = described.change(number)
+        clips[change.source.name] = [(change.in_, change.out, made.shot)]
+    return list(rows(case.last.tape, case.bench, *window(described), clips))
+
+
+def noticed(described: DescribedEdits, row: Row) -> list[str]:
+    return [code(row.start, described.bench), row.picture, row.sound, row.lock]
+
+
+def window(described: DescribedEdits) -> tuple[int, int]:
+    """The part of the master that is played."""
+    second = described.bench.rate.nominal
+    start = min(made.at for made in described.edits)
+    end = max(made.end for made in described.edits)
+    return max(0, start - BEFORE * second), min(described.length, end + AFTER * second)
+
+
+def rule(case: Case) -> Rule:
+    """The rule that the bad edit broke; where none did, the one that the last edit kept."""
+    if case.fault is None:
+        return kept(Mode(case.steps[-1].mode))
+    (index,) = case.blamed
+    step = case.steps[index]
+    inserted = step.mode is not Mode.ASSEMBLE
+    match case.fault:
+        case Fault.NO_PULSES if inserted:
+            return NO_PULSES
+        case Fault.NO_PULSES:
+            return NO_GAP if case.start < step.change.at else ENDS
+        case Fault.ROLL if inserted:
+            return ONE_PHASE
+        case Fault.ROLL:
+            before = case.all_states[index - 1].tape if index else case.master
+            return ENDS if before.run_up(step.change.at) >= case.bench.lock else RUN_UP
+        case Fault.UNSETTLED:
+            return RUN_UP
+        case Fault.BLANK:
+            return ONE_TAKE
+    return ONE_TRACK
+
+
+def kept(mode: Mode) -> Rule:
+    if mode is Mode.ASSEMBLE:
+        return AFTERWARDS
+    return PREPARED if mode is Mode.INSERT_BOTH else ONE_TRACK

@@ -10,7 +10,7 @@ from exercises.drills.change import Mode
 from exercises.drills.own import DescribedEdits, DrawnEdits, Made, drawn_edits
 from exercises.drills.wants import Side
 from exercises.forms.own import WHOLE
-from exercises.forms.own_tape import TRACKS, OwnTapeForm, choice, code
+from exercises.forms.own_tape import TRACKS, Group, OwnTapeForm, choice, code
 from exercises.models import OwnRevision
 from exercises.tape import Rate, label
 
@@ -39,9 +39,9 @@ class OwnBadEditForm(OwnTapeForm):
             self.fields.update(edit_fields(number))
 
     @property
-    def edits(self) -> list[list[forms.BoundField]]:
+    def edits(self) -> list[Group]:
         """The fields of each edit, for the page."""
-        return [[self[f"edit_{n}_{name}"] for name in NAMES] for n in NUMBERS]
+        return [self.group("edit", n, NAMES, opened=2) for n in NUMBERS]
 
     def clean(self) -> None:
         super().clean()
@@ -121,15 +121,15 @@ class OwnBadEditForm(OwnTapeForm):
 def edit_fields(number: int) -> dict[str, forms.Field]:
     modes = {mode.value: mode.words for mode in Mode}
     fields: dict[str, forms.Field] = {
-        "mode": choice(f"Mode of edit {number}", modes, required=False),
-        "meant": choice(f"Meant by edit {number}", MEANT, required=False),
-        "at": code(number, "Edit in of edit"),
-        "end": code(number, "Edit out of edit"),
-        "run_up": seconds(f"Run-up of take {number}, in seconds", least=0, initial=10),
-        "beyond": seconds(f"Take {number} goes on after it, in seconds", least=-60, initial=5),
-        "picture": TitleField(label=f"Seen in edit {number}", required=False),
-        "sound": TitleField(label=f"Heard in edit {number}", required=False),
-        "purpose": TitleField(label=f"What edit {number} was for", required=False),
+        "mode": choice("Mode", modes, required=False),
+        "meant": choice("Meant to be new", MEANT, required=False),
+        "at": code("Edit in"),
+        "end": code("Edit out"),
+        "run_up": seconds("Run-up of the take, seconds", least=0, initial=10),
+        "beyond": seconds("After it the take runs, seconds", least=-60, initial=5),
+        "picture": TitleField(label="Seen", required=False),
+        "sound": TitleField(label="Heard", required=False),
+        "purpose": TitleField(label="What it was for", required=False),
     }
     return {f"edit_{number}_{name}": field for name, field in fields.items()}
 

@@ -2,12 +2,10 @@
 
 from typing import Any
 
-from django import forms
-
 from course.cohorts.fields import TitleField
 from exercises.drills.own import Described, Drawn, drawn
 from exercises.forms.fields import LongTextField
-from exercises.forms.own_tape import TRACKS, CodeField, OwnTapeForm, choice, code
+from exercises.forms.own_tape import TRACKS, CodeField, Group, OwnTapeForm, choice, code
 from exercises.models import OwnRevision
 from exercises.tape import Rate, label
 
@@ -48,12 +46,15 @@ class OwnModeForm(OwnTapeForm):
     def __init__(self, *args: Any, **options: Any) -> None:
         super().__init__(*args, **options)
         for number in range(1, TAKES + 1):
-            self.fields[f"take_{number}_start"] = code(number, "Start of take")
-            self.fields[f"take_{number}_end"] = code(number, "End of take")
+            self.fields |= {
+                f"take_{number}_start": code("Start"),
+                f"take_{number}_end": code("End"),
+            }
 
     @property
-    def takes(self) -> list[list[forms.BoundField]]:
-        return [[self[f"take_{n}_{end}"] for end in ("start", "end")] for n in range(1, TAKES + 1)]
+    def takes(self) -> list[Group]:
+        ends = ("start", "end")
+        return [self.group("take", n, ends, opened=1) for n in range(1, TAKES + 1)]
 
     def clean(self) -> None:
         super().clean()
@@ -82,7 +83,10 @@ class OwnModeForm(OwnTapeForm):
 
     def described(self) -> Described:
         data = self.cleaned_data
-        pairs = [(self.frame(a.name), self.frame(b.name)) for a, b in self.takes]
+        pairs = [
+            (self.frame(a.name), self.frame(b.name))
+            for a, b in (take.fields for take in self.takes)
+        ]
         frames: dict[str, Any] = {name: self.frame(name) for name in ("at", "in_", "out")}
         plain = ("wish", "source", "picture", "sound", "freed", "instead")
         return Described(

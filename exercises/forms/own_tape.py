@@ -1,8 +1,8 @@
 """What every form with an edit master has: the bench, the tape and what was recorded on it."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cached_property
-from typing import Any
+from typing import Any, NamedTuple
 
 from django import forms
 
@@ -16,6 +16,8 @@ from exercises.models import OwnRevision
 from exercises.tape import Rate, TimecodeError, frame_of, label
 
 TRACKS: dict[str, tuple[Side, ...]] = {"both": SIDES, "picture": SIDES[:1], "sound": SIDES[1:]}
+TITLES = {"row": "Recording", "take": "Take", "edit": "Edit"}
+PLACES = {"row": ("start", "end"), "take": ("start", "end"), "edit": ("at", "end")}
 CHOSEN = SAID_PLAINLY | {"invalid_choice": "Choose one of the list."}
 
 
@@ -36,8 +38,16 @@ def choice(text: str, options: Mapping[str, str], **more: Any) -> forms.ChoiceFi
     )
 
 
-def code(number: int, what: str) -> CodeField:
-    return CodeField(label=f"{what} {number}", required=False)
+def code(what: str) -> CodeField:
+    return CodeField(label=what, required=False)
+
+
+class Group(NamedTuple):
+    """Fields that belong together, and whether the page shows them at once."""
+
+    title: str
+    fields: list[forms.BoundField]
+    is_open: bool
 
 
 class OwnTapeForm(OwnForm):
@@ -74,10 +84,25 @@ class OwnTapeForm(OwnForm):
         return range(1, self.ROWS + 1)
 
     @property
-    def rows(self) -> list[list[forms.BoundField]]:
+    def rows(self) -> list[Group]:
         """The fields of each recording, for the page."""
         names = ("start", "end", "what", "name", "pulses")
-        return [[self[f"row_{n}_{name}"] for name in names] for n in self.numbers]
+        return [self.group("row", n, names, opened=2) for n in self.numbers]
+
+    def group(self, kind: str, number: int, names: Sequence[str], *, opened: int) -> Group:
+        """So many of a kind are opened at first; more where something is typed or wrong."""
+        fields = [self[f"{kind}_{number}_{name}"] for name in names]
+        first, last = (self[f"{kind}_{number}_{name}"] for name in PLACES[kind])
+        written = bool(first.value() or last.value() or any(each.errors for each in fields))
+        return Group(f"{TITLES[kind]} {number}", fields, number <= opened or written)
+
+    def wrong(self) -> Iterator[str]:
+        """What is wrong, where, in a sentence each."""
+        for field in self:
+            kind, _, number = field.name.partition("_")
+            title = TITLES.get(kind)
+            where = f"{title} {number[0]}, {field.label.lower()}" if title else field.label
+            yield from (f"{where}: {error}" for error in field.errors)
 
     def described(self) -> OnMaster:
         """What was described; where all that the tape model needs is there."""
@@ -175,15 +200,13 @@ def row_fields(number: int) -> dict[str, forms.Field]:
     }
     pulses = {
         "anew": "Pulses begin anew",
-        "on": "Pulses run on in phase",
+        "on": "Pulses run on",
         "keep": "No pulses laid",
     }
-    laid = choice(f"What recording {number} laid", what, initial="both", required=False)
-    phase = choice(f"Pulses of recording {number}", pulses, initial="anew", required=False)
     return {
-        f"row_{number}_start": code(number, "Start of recording"),
-        f"row_{number}_end": code(number, "End of recording"),
-        f"row_{number}_what": laid,
-        f"row_{number}_name": TitleField(label=f"Name of recording {number}", required=False),
-        f"row_{number}_pulses": phase,
+        f"row_{number}_start": code("Start"),
+        f"row_{number}_end": code("End"),
+        f"row_{number}_what": choice("Laid", what, initial="both", required=False),
+        f"row_{number}_name": TitleField(label="Name", required=False),
+        f"row_{number}_pulses": choice("Pulses", pulses, initial="anew", required=False),
     }

@@ -17,6 +17,7 @@ from exercises.demo.cast import (
     Learner,
 )
 from exercises.demo.decisions import Signing
+from exercises.demo.own import answer_drills, write_drills
 from exercises.demo.pictured import send, write_own
 from exercises.demo.practice import practise, read
 from exercises.demo.written import write
@@ -42,6 +43,7 @@ def build(until: datetime) -> None:
         cohorts = make_cohorts(instructor, until)
         asked = [set_all(instructor, cohort, until) for cohort in cohorts]
         leads = write_own(instructor, cohorts, until)
+        own = write_drills(instructor, cohorts, until)
         for learner in LEARNERS:
             person = enrol(learner, cohorts[learner.cohort])
             signing = Signing(instructor, person, cohorts[learner.cohort], until)
@@ -51,6 +53,7 @@ def build(until: datetime) -> None:
             do_all(person, learner, asked[learner.cohort], until)
             write(person, instructor, until)
             send(person, instructor, leads, until)
+            answer_drills(person, learner, own, until)
 
 
 def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -> Person:

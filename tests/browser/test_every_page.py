@@ -141,6 +141,7 @@ def sign_off_pages(harbour: Cohort, mina: Person, code: str) -> list[str]:
 
 def desk_pages(harbour: Cohort, mina: Person) -> list[str]:
     drill = published(harbour.instructors.get(), harbour)
+    edits = published(harbour.instructors.get(), harbour, form="bad-edit")
     pictured = published(harbour.instructors.get(), harbour, form="picture")
     attempt = picture_sent(mina, pictured).attempt
     return [
@@ -149,11 +150,14 @@ def desk_pages(harbour: Cohort, mina: Person) -> list[str]:
         reverse("reviews"),
         reverse("desk"),
         reverse("new-own", args=["mode"]),
+        reverse("new-own", args=["bad-edit"]),
         reverse("new-own", args=["text"]),
         reverse("new-own", args=["picture"]),
         drill.get_absolute_url(),
         reverse("revise-own", args=[drill.pk]),
         reverse("try-own", args=[drill.pk]),
+        reverse("revise-own", args=[edits.pk]),
+        reverse("try-own", args=[edits.pk]),
     ]
 
 

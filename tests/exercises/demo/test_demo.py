@@ -16,7 +16,8 @@ from course.lessons.reading import readings_of
 from exercises.assigned import standings_in
 from exercises.demo.cast import LEARNERS
 from exercises.drills.settings import Settings
-from exercises.models import Attempt, Upload
+from exercises.mastery.items import ENOUGH
+from exercises.models import Attempt, OwnDrill, Upload
 from exercises.reviews import news_of, queue_of, replies_to
 from exercises.scores import board_of
 from exercises.uploads import path_of
@@ -51,6 +52,20 @@ def test_demo_has_answers_that_wait_and_a_reply_to_read() -> None:
     assert [each.person.sign_in_name for each in written] == ["tamsin", "nell", "sorrel"]
     assert [each.by.sign_in_name for each in replies_to(orla)] == ["maeve"]
     assert [each.score for each in news_of(Person.objects.get(sign_in_name="wren"))] == [100]
+
+
+def test_demo_has_own_drills_that_were_answered_by_belief() -> None:
+    drills = {each.latest.title: each for each in OwnDrill.objects.all()}
+    tug = Attempt.objects.filter(drill=drills["What became of the tug"].slug)
+    wrong = [each for each in tug if not each.right]
+
+    assert set(drills) == {
+        "A gull over the winch",
+        "The leads of bench 1",
+        "What became of the tug",
+    }
+    assert len(tug) >= ENOUGH
+    assert {belief for each in wrong for belief in each.misconceptions} >= {"mend-later"}
 
 
 def test_demo_has_a_picture_that_waits_and_one_that_was_read() -> None:

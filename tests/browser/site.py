@@ -40,9 +40,10 @@ def without_javascript(browser: Browser) -> BrowserContext:
     return browser.new_context(java_script_enabled=False)
 
 
-def violations(page: Page) -> list[str]:
-    """What the accessibility rules have against the page as it stands."""
-    found = AXE.run(page).response["violations"]
+def violations(page: Page, *rules: str) -> list[str]:
+    """What the accessibility rules, or some of them, have against the page as it stands."""
+    options = {"runOnly": list(rules)} if rules else None
+    found = AXE.run(page, options=options).response["violations"]
     return [
         f"{rule['id']}: {node['html']} ({rule['help']})" for rule in found for node in rule["nodes"]
     ]

@@ -18,11 +18,15 @@ PREFIX = "own-"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Form:
-    """A form that an instructor's own drill can have."""
+    """A form that an instructor's own drill can have.
+
+    `purpose` tells learners what it asks, `offer` tells instructors what there is to write.
+    """
 
     slug: str
     title: str
     purpose: str
+    offer: str
     template: str
     by_hand: bool
     make: Callable[[Json, str, str], Question | None]
@@ -52,6 +56,7 @@ FORMS: dict[str, Form] = {
             slug="mode",
             title="Choose the mode",
             purpose="An edit master and a wanted change: assemble, insert, or is it impossible?",
+            offer="Describe an edit master and a change wanted on it. The tape model works out the mode.",
             template="drills/choose_mode.html",
             by_hand=False,
             make=_mode,
@@ -61,6 +66,7 @@ FORMS: dict[str, Form] = {
             slug="bad-edit",
             title="Spot the bad edit",
             purpose="Edits that were made, and what is seen and heard: which is bad, and what now?",
+            offer="Describe edits that were made. The tape model finds the bad one, and what mends it.",
             template="drills/spot_described.html",
             by_hand=False,
             make=_bad_edit,
@@ -70,6 +76,7 @@ FORMS: dict[str, Form] = {
             slug="text",
             title="In your own words",
             purpose="Your instructor reads what you write.",
+            offer="Set a task that is answered in words. You read each answer.",
             template="drills/own_written.html",
             by_hand=True,
             make=_text,
@@ -79,6 +86,7 @@ FORMS: dict[str, Form] = {
             slug="picture",
             title="Send a picture",
             purpose="Your instructor looks at the picture that you take.",
+            offer="Set a task that is answered with a picture. You look at each one.",
             template="drills/own_picture.html",
             by_hand=True,
             make=_picture,

@@ -1,9 +1,11 @@
 from dataclasses import dataclass
 
+from exercises.drills.asks import Json
 from exercises.drills.change import Change, Mode
+from exercises.drills.phrases import begun, listed, span
 from exercises.drills.scene import Clip
 from exercises.drills.wants import Side
-from exercises.tape import Session
+from exercises.tape import Bench, Source
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,11 +22,22 @@ class Job:
     def end(self) -> int:
         return self.at + self.clip.length
 
-    def change(self, session: Session) -> Change:
+    def change(self, source: Source) -> Change:
+        """What was wanted; `source` is the tape of the clip."""
         return Change(
-            source=session.sources[self.clip.tape],
-            in_=self.clip.in_,
-            out=self.clip.out,
-            at=self.at,
-            tracks=self.meant,
+            source=source, in_=self.clip.in_, out=self.clip.out, at=self.at, tracks=self.meant
         )
+
+    def told(self, bench: Bench) -> Json:
+        """The edit in words."""
+        clip = self.clip
+        takes = listed([span(*take, bench) for take in clip.takes])
+        return {
+            "mode": self.mode.words,
+            "where": span(self.at, self.end, bench),
+            "purpose": begun(self.purpose),
+            "source": f"{clip.tape}, {span(clip.in_, clip.out, bench)}",
+            "takes": f"the take there runs {takes}"
+            if len(clip.takes) == 1
+            else f"the takes there run {takes}",
+        }

@@ -5,9 +5,8 @@ from dataclasses import dataclass
 from exercises.drills.asks import Json
 from exercises.drills.change import Mode
 from exercises.drills.kind import Question
-from exercises.drills.own.made import DescribedEdits, Made
-from exercises.drills.phrases import begun, code, length, listed, span
-from exercises.drills.quay_street import Shot
+from exercises.drills.own.made import DescribedEdits
+from exercises.drills.phrases import begun, listed, span
 from exercises.drills.rule import Rule
 from exercises.drills.rules import (
     AFTERWARDS,
@@ -23,8 +22,7 @@ from exercises.drills.rules import (
 from exercises.drills.spot_described.answers import asks, revealed, right_answers
 from exercises.drills.spot_described.case import Case
 from exercises.drills.spot_described.consequences import consequences
-from exercises.drills.spot_described.playback import Row, rows
-from exercises.drills.spot_described.question import AFTER, BEFORE
+from exercises.drills.spot_described.shown import noticed, shown, window
 from exercises.drills.spot_described.state import Fault
 from exercises.drills.spot_described.verdict import grade
 from exercises.tape import tape_map
@@ -54,7 +52,8 @@ class DrawnEdits:
 
 def drawn(described: DescribedEdits) -> DrawnEdits:
     """By the very functions that judge the learner's answer."""
-    case, (start, end) = described.case(), window(described)
+    case, jobs = described.case(), described.jobs
+    start, end = window(jobs, case)
     right = right_answers(case)
     told = consequences(case, right["mend"], (start, end)) if right else None
     marks = {"film in": case.last.start, "film out": case.last.end}
@@ -65,7 +64,7 @@ def drawn(described: DescribedEdits) -> DrawnEdits:
         caption=f"The edit master after the edits, {span(start, end, case.bench)}",
         right=[(ask.legend, ask.in_words(right[ask.name])) for ask in asked] if right else [],
         happened=told["happened"] if told else [],
-        rows=[noticed(described, row) for row in played(described, case)],
+        rows=noticed(jobs, case),
         mended=told["mended"] if told else None,
         warnings=warnings(case, right),
     )
@@ -90,79 +89,37 @@ def warnings(case: Case, right: dict[str, str] | None) -> list[str]:
 
 def question(described: DescribedEdits, *, skill: str, situation: str) -> Question | None:
     """The one question of the drill; None where one of its asks has no single answer."""
-    case = described.case()
+    case, jobs = described.case(), described.jobs
     right = right_answers(case)
     if right is None:
         return None
+    told = shown(jobs, case, story=described.story, bench=described.figures)
     return Question(
         situation=situation,
         skill=skill,
-        asks=asks(len(case.steps)),
-        shown=shown(described, case),
+        asks=asks(len(jobs)),
+        shown={**told, **before(case, *window(jobs, case))},
         right=right,
         reveals=revealed(case, right),
         key={
-            "told": consequences(case, right["mend"], window(described)),
+            "told": consequences(case, right["mend"], window(jobs, case)),
             "rule": rule(case).at(case.bench),
         },
     )
 
 
-def shown(described: DescribedEdits, case: Case) -> Json:
-    bench, last = case.bench, case.last
+def before(case: Case, start: int, end: int) -> Json:
+    """The map of the tape before the first edit, with the run-up that the film had there.
+
+    It shows what the story tells, never what became of it.
+    """
+    start = max(0, min(start, case.last.start - case.bench.lock - case.bench.relock))
+    marks = {"film in": case.last.start, "film out": case.last.end}
+    tape = tape_map(case.master, case.bench, start=start, end=end, marks=marks, faults=False)
     return {
-        "story": described.story,
-        "edits": [told(described, number, made) for number, made in described.numbered()],
-        "film": f"The film is to run {span(last.start, last.end, bench)}. "
-        "Any shot can be had again, from a take with enough run-up.",
-        "bench": facts(described),
-        "caption": "What is noticed when the edit master is played "
-        f"{span(*window(described), bench)}",
-        "rows": [noticed(described, row) for row in played(described, case)],
+        "map": tape.as_json(),
+        "map_caption": f"The edit master before the first edit, {span(start, end, case.bench)}",
     }
-
-
-def told(described: DescribedEdits, number: int, made: Made) -> Json:
-    """An edit in words."""
-    bench, change = described.bench, described.change(number)
-    (take,) = change.source.takes
-    return {
-        "mode": Mode(made.mode).words,
-        "where": span(made.at, made.end, bench),
-        "purpose": begun(made.purpose),
-        "source": f"{change.source.name}, {span(change.in_, change.out, bench)}",
-        "takes": f"the take there runs {span(take.start, take.end, bench)}",
-    }
-
-
-def facts(described: DescribedEdits) -> str:
-    bench = described.bench
-    gap = length(bench.erase_gap, bench.rate) if bench.erase_gap else "nothing"
-    return (
-        f"{bench.rate.label} frames a second; a machine needs {length(bench.lock, bench.rate)} of "
-        f"run-up to lock; past its end an assemble wipes {gap}"
-    )
-
-
-def played(described: DescribedEdits, case: Case) -> list[Row]:
-    """What is seen and heard of the film, and never why."""
-    clips: dict[str, list[tuple[int, int, Shot]]] = {}
-    for number, made in described.numbered():
-        change = described.change(number)
-        clips[change.source.name] = [(change.in_, change.out, made.shot)]
-    return list(rows(case.last.tape, case.bench, *window(described), clips))
-
-
-def noticed(described: DescribedEdits, row: Row) -> list[str]:
-    return [code(row.start, described.bench), row.picture, row.sound, row.lock]
-
-
-def window(described: DescribedEdits) -> tuple[int, int]:
-    """The part of the master that is played."""
-    second = described.bench.rate.nominal
-    start = min(made.at for made in described.edits)
-    end = max(made.end for made in described.edits)
-    return max(0, start - BEFORE * second), min(described.length, end + AFTER * second)
 
 
 def rule(case: Case) -> Rule:

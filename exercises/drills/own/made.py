@@ -4,9 +4,11 @@ from dataclasses import dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.change import Change, Mode
+from exercises.drills.change import Mode
+from exercises.drills.job import Job
 from exercises.drills.own.master import OnMaster
 from exercises.drills.quay_street import Shot
+from exercises.drills.scene import Clip
 from exercises.drills.spot_described.case import Case, Step
 from exercises.drills.wants import Side
 from exercises.tape import Source, Take
@@ -30,9 +32,13 @@ class Made:
     sound: str
     purpose: str
 
-    @property
-    def shot(self) -> Shot:
-        return Shot(self.picture, self.sound)
+    def job(self, tape: str, start: int) -> Job:
+        """The edit, copied from a take that begins at `start` of a source tape."""
+        in_ = start + self.run_up
+        out = in_ + self.end - self.at
+        take = (start, out + self.beyond)
+        clip = Clip(tape, in_, out, (take,), Shot(self.picture, self.sound))
+        return Job(clip, self.at, Mode(self.mode), self.meant, self.purpose)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,23 +48,22 @@ class DescribedEdits(OnMaster):
     edits: tuple[Made, ...]
 
     def case(self) -> Case:
-        """What “spot the bad edit” judges."""
-        steps = [Step(self.change(number), Mode(made.mode)) for number, made in self.numbered()]
-        return Case(self.bench, self.master(), steps)
+        """What “spot the bad edit” judges. Each edit is copied from a source tape of its own."""
+        return Case(self.bench, self.master(), [step(job) for job in self.jobs])
 
-    def numbered(self) -> list[tuple[int, Made]]:
-        return list(enumerate(self.edits, 1))
-
-    def change(self, number: int) -> Change:
-        """The edit of this number; each is copied from a source tape of its own."""
-        made = self.edits[number - 1]
-        first = 60 * self.bench.rate.nominal * number
-        in_ = first + made.run_up
-        out = in_ + made.end - made.at
-        source = Source(f"Tape {number}", (Take(first, out + made.beyond),))
-        return Change(source=source, in_=in_, out=out, at=made.at, tracks=made.meant)
+    @property
+    def jobs(self) -> list[Job]:
+        minute = 60 * self.bench.rate.nominal
+        return [
+            made.job(f"Tape {number}", number * minute) for number, made in enumerate(self.edits, 1)
+        ]
 
     @classmethod
     def from_json(cls, stored: Json) -> Self:
         edits = tuple(Made(**{**each, "meant": tuple(each["meant"])}) for each in stored["edits"])
         return super(DescribedEdits, cls).from_json({**stored, "edits": edits})
+
+
+def step(job: Job) -> Step:
+    takes = tuple(Take(*take) for take in job.clip.takes)
+    return Step(job.change(Source(job.clip.tape, takes)), job.mode)

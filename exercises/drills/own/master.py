@@ -5,6 +5,7 @@ from dataclasses import asdict, dataclass, replace
 from typing import Literal, Self
 
 from exercises.drills.asks import Json
+from exercises.drills.phrases import length
 from exercises.drills.wants import SIDES, Side
 from exercises.tape import Bench, Laid, Rate, Run, Tape, Track
 from exercises.tape.track import PULSES, Pulses
@@ -77,6 +78,16 @@ class OnMaster:
         usual = Bench.default(Rate(self.rate))
         second = usual.rate.nominal
         return replace(usual, lock=self.lock * second, erase_gap=self.erase_gap * second)
+
+    @property
+    def figures(self) -> str:
+        """The bench in words."""
+        bench = self.bench
+        gap = length(bench.erase_gap, bench.rate) if bench.erase_gap else "nothing"
+        return (
+            f"{bench.rate.label} frames a second, run-up {length(bench.lock, bench.rate)}, "
+            f"an assemble wipes {gap} past its end"
+        )
 
     def master(self) -> Tape:
         tape = Tape.blank(self.length)

@@ -171,11 +171,7 @@ def facts(described: Described) -> list[list[str]]:
         ],
         ["To be new", begun(listed(described.tracks))],
         ["To stay", FREED[described.freed]],
-        [
-            "Bench",
-            f"{bench.rate.label} frames a second, run-up {length(bench.lock, bench.rate)}, "
-            f"an assemble wipes {length(bench.erase_gap, bench.rate)} past its end",
-        ],
+        ["Bench", described.figures],
     ]
 
 

@@ -1,9 +1,7 @@
 """A session in the making: each edit with what was meant by it."""
 
-from exercises.drills.asks import Json
 from exercises.drills.change import Mode
 from exercises.drills.job import Job
-from exercises.drills.phrases import begun, listed
 from exercises.drills.scene import Clip, Scene
 from exercises.drills.wants import Side
 
@@ -30,20 +28,3 @@ class Work:
         self.scene.lay(clip, at, mode)
         self.jobs.append(job)
         return job
-
-    def told(self) -> list[Json]:
-        """The edits in words."""
-        return [self._told(job) for job in self.jobs]
-
-    def _told(self, job: Job) -> Json:
-        scene, clip = self.scene, job.clip
-        takes = listed([scene.span(*take) for take in clip.takes])
-        return {
-            "mode": job.mode.words,
-            "where": scene.span(job.at, job.end),
-            "purpose": begun(job.purpose),
-            "source": f"{clip.tape}, {scene.span(clip.in_, clip.out)}",
-            "takes": f"the take there runs {takes}"
-            if len(clip.takes) == 1
-            else f"the takes there run {takes}",
-        }

@@ -71,7 +71,7 @@ class Sitting:
 
     @cached_property
     def changes(self) -> list[Change]:
-        return [job.change(self.session) for job in self.jobs]
+        return [job.change(self.session.sources[job.clip.tape]) for job in self.jobs]
 
     def caused(self) -> Tape:
         """The edit master after the sitting, each edit named as the cause of what it did."""

@@ -47,10 +47,19 @@ class OwnBadEditForm(OwnTapeForm):
         super().clean()
         for number in NUMBERS:
             self.check_range(f"edit_{number}_at", f"edit_{number}_end", self.frame("length"))
+            self.check_placed("edit", number, SAID)
             if self.is_written(number):
                 self.check_edit(number)
-        if not (any(map(self.is_written, NUMBERS)) or self.errors):
+        self.check_order()
+
+    def check_order(self) -> None:
+        """No edit is left out before another: learners would count them otherwise."""
+        written = [number for number in NUMBERS if self.is_written(number)]
+        left_out = sorted(set(range(1, max(written, default=1))) - set(written))
+        if not (written or self.errors):
             self.add_error("edit_1_at", "Write one edit at least.")
+        elif left_out and not self.errors:
+            self.add_error(f"edit_{left_out[0]}_at", "Write this edit before those after it.")
 
     def is_written(self, number: int) -> bool:
         places = (f"edit_{number}_{name}" for name in ("at", "end"))

@@ -31,9 +31,9 @@ class OwnModeForm(OwnTapeForm):
     freed = choice(
         "What must stay",
         {
-            "nothing": "All that plays now, apart from what is replaced",
-            "after": "All before the edit in; the rest may go",
-            "beside": "All before and after; both tracks may be replaced there",
+            "nothing": "All but what is replaced",
+            "after": "All before the change",
+            "beside": "All before and after the change",
         },
     )
     wish = LongTextField(label="The change wanted, in words")

@@ -122,6 +122,7 @@ class OwnTapeForm(OwnForm):
             self.add_error("length", "A tape has some length.")
         for number in self.numbers:
             self.check_range(f"row_{number}_start", f"row_{number}_end", length)
+            self.check_placed("row", number, ("name",))
 
     @cached_property
     def recorded_at(self) -> Rate:
@@ -150,6 +151,13 @@ class OwnTapeForm(OwnForm):
             self.add_error(last, "It ends before it starts.")
         if length is not None and end is not None and end > length:
             self.add_error(last, "That lies past the end of the tape.")
+
+    def check_placed(self, kind: str, number: int, words: Sequence[str]) -> None:
+        """Words in a row that has no place would be lost."""
+        first, last = (f"{kind}_{number}_{name}" for name in PLACES[kind])
+        written = any(self.cleaned_data.get(f"{kind}_{number}_{name}") for name in words)
+        if written and not (self.data.get(first) or self.data.get(last)):
+            self.add_error(first, "Say where it starts, or empty this row.")
 
     @property
     def can_be_drawn(self) -> bool:
@@ -199,9 +207,9 @@ def row_fields(number: int) -> dict[str, forms.Field]:
         "nothing": "Nothing: wiped",
     }
     pulses = {
-        "anew": "Pulses begin anew",
-        "on": "Pulses run on",
-        "keep": "No pulses laid",
+        "anew": "Begin anew",
+        "on": "Run on",
+        "keep": "None laid",
     }
     return {
         f"row_{number}_start": code("Start"),

@@ -113,6 +113,26 @@ def test_what_is_wrong_with_an_edit_is_said_at_its_field(ines: Person, client_of
     assert not OwnDrill.objects.exists()
 
 
+def test_words_without_a_place_and_an_edit_left_out_are_refused_and_nothing_lost(
+    ines: Person, client_of: ClientOf
+) -> None:
+    client = client_of(ines)
+    words = {"edit_3_purpose": "The fog comes in.", "row_2_name": "an old exercise"}
+    placeless = client.post("/desk/new/bad-edit/", UNSEEN | words)
+    nameless = client.post("/desk/new/mode/", CUTAWAY | {"row_3_name": "the tug"})
+    moved = {name.replace("edit_2", "edit_4"): typed for name, typed in UNSEEN.items()}
+    skipped = client.post("/desk/new/bad-edit/", moved)
+
+    place = ["Say where it starts, or empty this row."]
+    assert placeless.context["form"].errors == {"edit_3_at": place, "row_2_start": place}
+    assert 'value="The fog comes in."' in placeless.content.decode()
+    assert nameless.context["form"].errors == {"row_3_start": place}
+    assert skipped.context["form"].errors == {
+        "edit_2_at": ["Write this edit before those after it."]
+    }
+    assert not OwnDrill.objects.exists()
+
+
 def test_bad_edit_is_written_drawn_tried_and_answered(
     ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
 ) -> None:

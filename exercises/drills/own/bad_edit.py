@@ -8,22 +8,12 @@ from exercises.drills.kind import Question
 from exercises.drills.own.made import DescribedEdits
 from exercises.drills.phrases import begun, listed, span
 from exercises.drills.rule import Rule
-from exercises.drills.rules import (
-    AFTERWARDS,
-    ENDS,
-    NO_GAP,
-    NO_PULSES,
-    ONE_PHASE,
-    ONE_TAKE,
-    ONE_TRACK,
-    PREPARED,
-    RUN_UP,
-)
+from exercises.drills.rules import AFTERWARDS, ONE_TRACK, PREPARED
 from exercises.drills.spot_described.answers import asks, revealed, right_answers
 from exercises.drills.spot_described.case import Case
+from exercises.drills.spot_described.cause import cause_of
 from exercises.drills.spot_described.consequences import consequences
 from exercises.drills.spot_described.shown import noticed, shown, window
-from exercises.drills.spot_described.state import Fault
 from exercises.drills.spot_described.verdict import grade
 from exercises.tape import tape_map
 
@@ -81,6 +71,13 @@ def warnings(case: Case, right: dict[str, str] | None) -> list[str]:
             f"{begun(edits)} are to blame, and a drill asks for one. It can’t be published like "
             "this. Put all but one of them right."
         ]
+    if cause_of(case) is None:
+        (index,) = case.blamed
+        return [
+            f"Something is wrong where edit {index + 1} left the tape alone, so no edit is to "
+            "blame for it. It can’t be published like this. Let the edits follow one another, or "
+            "lie on tape with pulses throughout."
+        ]
     return [
         "No single recording puts it right, and the drill asks for the one that does. It can’t be "
         "published like this. Let less go wrong, or leave more tape with pulses before it."
@@ -124,26 +121,8 @@ def before(case: Case, start: int, end: int) -> Json:
 
 def rule(case: Case) -> Rule:
     """The rule that the bad edit broke; where none did, the one that the last edit kept."""
-    if case.fault is None:
-        return kept(Mode(case.steps[-1].mode))
-    (index,) = case.blamed
-    step = case.steps[index]
-    inserted = step.mode is not Mode.ASSEMBLE
-    match case.fault:
-        case Fault.NO_PULSES if inserted:
-            return NO_PULSES
-        case Fault.NO_PULSES:
-            return NO_GAP if case.start < step.change.at else ENDS
-        case Fault.ROLL if inserted:
-            return ONE_PHASE
-        case Fault.ROLL:
-            before = case.all_states[index - 1].tape if index else case.master
-            return ENDS if before.run_up(step.change.at) >= case.bench.lock else RUN_UP
-        case Fault.UNSETTLED:
-            return RUN_UP
-        case Fault.BLANK:
-            return ONE_TAKE
-    return ONE_TRACK
+    cause = cause_of(case)
+    return cause.rule if cause else kept(Mode(case.steps[-1].mode))
 
 
 def kept(mode: Mode) -> Rule:

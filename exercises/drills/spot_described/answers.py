@@ -6,6 +6,7 @@ from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs import BELIEFS
 from exercises.drills.change import Mode
 from exercises.drills.spot_described.case import Case
+from exercises.drills.spot_described.cause import cause_of
 from exercises.drills.spot_described.mends import Mend, least
 from exercises.drills.spot_described.state import Fault
 
@@ -71,7 +72,7 @@ def right_answers(case: Case) -> dict[str, str] | None:
     if case.fault is None:
         return {"fault": NOTHING, "edit": NOTHING, "mend": LEAVE}
     mend = least(case)
-    if mend is None or len(case.blamed) != 1:
+    if mend is None or cause_of(case) is None:
         return None
     (edit,) = case.blamed
     return {"fault": case.fault.value, "edit": str(edit + 1), "mend": mend.value}

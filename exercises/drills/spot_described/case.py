@@ -63,9 +63,14 @@ class Case:
         return self.all_states[-1]
 
     @cached_property
+    def _shown(self) -> list[tuple[Stretch, ...]]:
+        """What was wrong after each edit."""
+        return [state.faults() for state in self.all_states]
+
+    @property
     def faults(self) -> tuple[Stretch, ...]:
         """What is wrong in the end."""
-        return self.last.faults()
+        return self._shown[-1]
 
     @property
     def fault(self) -> Fault | None:
@@ -85,14 +90,24 @@ class Case:
     @cached_property
     def blamed(self) -> frozenset[int]:
         """The edits after which playback first showed what is wrong in the end, by index."""
-        return frozenset(self._first_shown(stretch) for stretch in self.faults)
+        return frozenset(
+            self._first_shown(stretch.fault, frame)
+            for stretch in self.faults
+            for frame in self._cuts(stretch)
+        )
 
-    def _first_shown(self, stretch: Stretch) -> int:
-        """The first edit after which this stretch was wrong, and stayed so."""
+    def _cuts(self, stretch: Stretch) -> set[int]:
+        """Where, within a stretch, something began to be wrong after some edit."""
+        shown = (fault for faults in self._shown for fault in faults)
+        cuts = {frame for fault in shown for frame in (fault.start, fault.end)}
+        return {frame for frame in cuts if stretch.start <= frame < stretch.end}
+
+    def _first_shown(self, kind: Fault, frame: int) -> int:
+        """The first edit after which this was wrong with a frame, and stayed so."""
         first = len(self.steps) - 1
         for index in range(len(self.steps) - 1, -1, -1):
-            shown = self.all_states[index].faults()
-            if not any(fault.start <= stretch.start < fault.end for fault in shown):
+            shown = (fault for fault in self._shown[index] if fault.fault is kind)
+            if not any(fault.start <= frame < fault.end for fault in shown):
                 break
             first = index
         return first

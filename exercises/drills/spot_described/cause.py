@@ -1,0 +1,156 @@
+"""Why the worst fault of a film is there: what the edit to blame did, and the rule it broke."""
+
+from typing import NamedTuple
+
+from exercises.drills.change import Mode
+from exercises.drills.phrases import code, length, listed
+from exercises.drills.rule import Rule
+from exercises.drills.rules import ENDS, NO_GAP, NO_PULSES, ONE_PHASE, ONE_TAKE, ONE_TRACK, RUN_UP
+from exercises.drills.spot_described.case import Case
+from exercises.drills.spot_described.state import Fault, Stretch
+from exercises.tape import Tape
+
+
+class Cause(NamedTuple):
+    sentence: str
+    rule: Rule
+
+
+def cause_of(case: Case) -> Cause | None:
+    """None where nothing is wrong, and where no one edit can truly be blamed for the worst of it.
+
+    That is so where several edits are, and where the fault lies on tape that the edit left alone:
+    then it was there before, and came into view as the film grew.
+    """
+    if len(case.blamed) != 1:
+        return None
+    (index,) = case.blamed
+    worst = next(stretch for stretch in case.faults if stretch.fault is case.fault)
+    return Blame(case, index, worst).cause()
+
+
+class Blame:
+    """A stretch that is wrong, and the edit, by index, after which it first was."""
+
+    def __init__(self, case: Case, index: int, worst: Stretch) -> None:
+        self.case, self.worst, self.bench = case, worst, case.bench
+        self.step = case.steps[index]
+        self.change = self.step.change
+        self.edit = f"Edit {index + 1}"
+        self.before: Tape = case.all_states[index - 1].tape if index else case.master
+
+    def cause(self) -> Cause | None:
+        inserted = self.step.mode is not Mode.ASSEMBLE
+        match self.worst.fault:
+            case Fault.NO_PULSES:
+                return self._insert_without_pulses() if inserted else self._assemble_beside_none()
+            case Fault.ROLL:
+                return self._insert_across() if inserted else self._assemble_out_of_phase()
+            case Fault.UNSETTLED:
+                return self._unlocked() if self._begins_inside() else None
+            case Fault.BLANK:
+                return self._past_the_take()
+        return self._recorded_over()
+
+    def _begins_inside(self) -> bool:
+        return self.change.at <= self.worst.start < self.change.end
+
+    def _insert_without_pulses(self) -> Cause | None:
+        if self.worst.end <= self.change.at or self.change.end <= self.worst.start:
+            return None
+        sentence = f"{self.edit} is an insert: it lays no pulses, and the tape had none there."
+        return Cause(sentence, NO_PULSES)
+
+    def _assemble_beside_none(self) -> Cause | None:
+        change, start = self.change, self.worst.start
+        if self.worst.end == change.at:
+            return Cause(
+                f"{self.edit} begins at {self._code(change.at)}, but what comes before it ends at "
+                f"{self._code(start)}. An assemble fills no hole before it.",
+                NO_GAP,
+            )
+        if start != change.end or not self.bench.erase_gap or not self.before.control.at(start):
+            return None
+        gap = self.bench.erase_gap
+        sentence = (
+            f"{self.edit} is an assemble. Past its end, {self._code(change.end)}, it wiped "
+            f"{self._long(gap)} of the film"
+        )
+        if self.before.control.at(start + gap):
+            sentence += "; the old pulses beyond are out of phase with its own"
+        return Cause(f"{sentence}.", ENDS)
+
+    def _insert_across(self) -> Cause | None:
+        if not self._begins_inside():
+            return None
+        return Cause(
+            f"{self.edit} is an insert across the place where the pulses begin anew. "
+            "An insert leaves the pulses as they are.",
+            ONE_PHASE,
+        )
+
+    def _assemble_out_of_phase(self) -> Cause | None:
+        change, lock = self.change, self.bench.lock
+        ready, end = self.before.run_up(change.at), self._code(change.end)
+        if self.worst.start == change.at and ready < lock:
+            return Cause(
+                f"{self.edit} is an assemble with {self._long(ready)} of pulses in "
+                f"phase before it. A machine needs {self._long(lock)}; so its pulses "
+                "begin anew instead of running on.",
+                RUN_UP,
+            )
+        if self.worst.start != change.end:
+            return None
+        return Cause(
+            f"{self.edit} is an assemble. Past its end, {end}, the old pulses are out of phase.",
+            ENDS,
+        )
+
+    def _unlocked(self) -> Cause | None:
+        change, lock = self.change, self.bench.lock
+        source, needs = change.source, self._long(lock)
+        if (ready := source.run_up(change.in_)) < lock:
+            return Cause(
+                f"{self.edit} begins {self._long(ready)} after the start of its take; "
+                f"the player needs {needs}.",
+                RUN_UP,
+            )
+        if (ready := self.before.run_up(change.at)) < lock:
+            return Cause(
+                f"Before {self.edit.lower()} the edit master has {self._long(ready)} of pulses in "
+                f"phase; the recorder needs {needs}.",
+                RUN_UP,
+            )
+        if not any(change.in_ < take.start < change.out for take in source.takes):
+            return None
+        return Cause(
+            f"Within {self.edit.lower()} one take gives way to another. There the player loses "
+            f"lock, and takes {self._long(self.bench.relock)} to find it again.",
+            ONE_TAKE,
+        )
+
+    def _past_the_take(self) -> Cause | None:
+        change = self.change
+        take = change.source.take_at(change.in_)
+        if not take or not self._begins_inside():
+            return None
+        if self.worst.start < change.at + take.end - change.in_:
+            return None
+        return Cause(
+            f"The take ends at {self._code(take.end)} on {change.source.name}, before "
+            f"{self.edit.lower()} does. From there on the player gave nothing to record.",
+            ONE_TAKE,
+        )
+
+    def _recorded_over(self) -> Cause | None:
+        laid, meant = self.step.mode.tracks, self.change.tracks
+        if not self._begins_inside() or not set(self.worst.tracks) <= set(laid) - set(meant):
+            return None
+        sentence = f"{self.edit} recorded {listed(laid)}, and only the {listed(meant)} was meant."
+        return Cause(sentence, ONE_TRACK)
+
+    def _code(self, frame: int) -> str:
+        return code(frame, self.bench)
+
+    def _long(self, frames: int) -> str:
+        return length(frames, self.bench.rate)

@@ -9,7 +9,7 @@ from course.cohorts.models import Cohort, Person
 from exercises.models import Attempt
 from tests.browser.site import quiet_page, sign_in, violations
 from tests.browser.test_sitting import TABS
-from tests.own import CUTAWAY
+from tests.own import CUTAWAY, UNSEEN
 
 
 def reach(page: Page, selector: str) -> None:
@@ -86,3 +86,31 @@ def test_own_drill_by_keyboard_alone(
         expect(page.locator(".verdict")).to_have_text("Right")
 
     assert Attempt.objects.get().right
+
+
+def test_bad_edit_is_found_while_it_is_typed(
+    live_server: LiveServer, context: BrowserContext, ines: Person
+) -> None:
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, ines)
+        page.goto(f"{live_server.url}/desk/new/bad-edit/")
+        for name, typed in UNSEEN.items():
+            field = page.locator(f"main [name='{name}']:not([type=hidden])")
+            if field.count() and field.evaluate("field => field.tagName") == "SELECT":
+                field.select_option(typed)
+            elif field.count():
+                field.fill(typed)
+        answers = page.locator("#drawn dl").first.locator("dd")
+        expect(answers).to_have_text(
+            [
+                "There are no pulses on part of the film",
+                "Edit 2",
+                "Go back before it and assemble all that follows again",
+            ]
+        )
+        assert violations(page) == []
+
+        page.select_option("[name=edit_1_mode]", "insert-both")
+        expect(page.locator("#drawn .caution")).to_have_text(
+            re.compile("^Edit 1 and edit 2 are to blame, and a drill asks for one.")
+        )

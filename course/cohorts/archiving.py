@@ -1,6 +1,6 @@
 """The verbs that put a cohort away: archive it, open it again, remove it on its day."""
 
-from datetime import date
+from datetime import date, datetime
 
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
@@ -10,10 +10,12 @@ from course.cohorts.models import Cohort, Person
 from course.cohorts.moving import tell
 
 
-def archive(instructor: Person, cohort: Cohort, remove_on: date | None) -> None:
+def archive(
+    instructor: Person, cohort: Cohort, remove_on: date | None, *, now: datetime | None = None
+) -> None:
     """Put the cohort away: nobody joins it. It is removed on that day, or never."""
     refuse_others(instructor, cohort)
-    cohort.archived_at = cohort.archived_at or timezone.now()
+    cohort.archived_at = cohort.archived_at or now or timezone.now()
     cohort.remove_on = remove_on
     cohort.save(update_fields=["archived_at", "remove_on"])
 

@@ -1,6 +1,6 @@
 """The verb that builds the demo: Quay Street Media Workshop, its people and their weeks."""
 
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from django.db import transaction
 
@@ -10,19 +10,21 @@ from exercises.demo.assigned import do_all, give_more_time, set_all
 from exercises.demo.cast import (
     ADMINISTRATOR,
     BENCH,
-    COHORTS,
+    FELLOW,
     INSTRUCTOR,
     LEARNERS,
     PASSWORD,
     Learner,
 )
 from exercises.demo.decisions import Signing
+from exercises.demo.groups import GROUPS, make_cohorts, put_away
 from exercises.demo.own import answer_drills, write_drills
 from exercises.demo.pictured import send, write_own
 from exercises.demo.practice import practise, read
 from exercises.demo.written import write
 
-SIGN_IN_NAMES = {ADMINISTRATOR[0], INSTRUCTOR[0], *(learner.sign_in_name for learner in LEARNERS)}
+STAFF = {ADMINISTRATOR[0], INSTRUCTOR[0], FELLOW[0]}
+SIGN_IN_NAMES = STAFF | {learner.sign_in_name for learner in LEARNERS}
 
 
 class OtherPeopleError(Exception):
@@ -40,33 +42,30 @@ def build(until: datetime) -> None:
     with transaction.atomic():
         make_person(*ADMINISTRATOR, role=Person.Role.ADMINISTRATOR)
         instructor = make_person(*INSTRUCTOR, role=Person.Role.INSTRUCTOR)
-        cohorts = make_cohorts(instructor, until)
-        asked = [set_all(instructor, cohort, until) for cohort in cohorts]
-        leads = write_own(instructor, cohorts, until)
-        own = write_drills(instructor, cohorts, until)
+        fellow = make_person(*FELLOW, role=Person.Role.INSTRUCTOR)
+        bench = Bench.objects.create(**BENCH, made_by=instructor)
+        cohorts = make_cohorts(instructor, fellow, bench, until)
+        current = [each for each, group in zip(cohorts, GROUPS, strict=True) if not group.archived]
+        asked = {cohort: set_all(instructor, cohort, until) for cohort in current}
+        leads = write_own(instructor, current, until)
+        own = write_drills(instructor, current, until)
         for learner in LEARNERS:
-            person = enrol(learner, cohorts[learner.cohort])
-            signing = Signing(instructor, person, cohorts[learner.cohort], until)
+            cohort = cohorts[learner.cohort]
+            person = enrol(learner, cohort)
+            signer = fellow if GROUPS[learner.cohort].co_taught else instructor
+            signing = Signing(signer, person, cohort, until)
             read(person, learner, until)
             practise(person, learner, until, before_day=signing.before)
-            give_more_time(instructor, person, learner, asked[learner.cohort])
-            do_all(person, learner, asked[learner.cohort], until)
+            give_more_time(instructor, person, learner, asked.get(cohort, []))
+            do_all(person, learner, asked.get(cohort, []), until)
             write(person, instructor, until)
             send(person, instructor, leads, until)
             answer_drills(person, learner, own, until)
+        put_away(instructor, cohorts, until)
 
 
 def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -> Person:
     return Person.objects.create_user(sign_in_name, PASSWORD, name=name, role=role)
-
-
-def make_cohorts(instructor: Person, until: datetime) -> list[Cohort]:
-    begun = until - timedelta(days=28)
-    bench = Bench.objects.create(**BENCH, made_by=instructor)
-    cohorts = [Cohort.objects.create(name=name, started_at=begun, bench=bench) for name in COHORTS]
-    for cohort in cohorts:
-        cohort.instructors.add(instructor)
-    return cohorts
 
 
 def enrol(learner: Learner, cohort: Cohort) -> Person:

@@ -6,7 +6,7 @@ from typing import Any
 PASSWORD = "run-up at quay street"  # noqa: S105 - printed by `manage.py start`; for the demo only
 ADMINISTRATOR = ("keeper", "Silas Wend")
 INSTRUCTOR = ("orla", "Orla Penhale")
-COHORTS = ("Tuesday bench group", "Saturday bench group")
+FELLOW = ("fenn", "Fenn Tolliver")  # teaches one of the groups with her
 
 # Figures and rules of their bench; a little off the usual ones, as every bench is.
 BENCH: dict[str, Any] = {
@@ -46,6 +46,7 @@ class Learner:
     slips: int = 5
 
 
+# `cohort` counts in the order of `groups.GROUPS`.
 LEARNERS = (
     Learner(
         sign_in_name="wren",
@@ -133,6 +134,16 @@ LEARNERS = (
     ),
     Learner(sign_in_name="odo", name="Odo Farrant", cohort=1, days=(13, 6), answers=6, slips=12),
     Learner(sign_in_name="mabyn", name="Mabyn Trew", cohort=1, days=()),
+    Learner(
+        sign_in_name="perran",
+        name="Perran Hoad",
+        cohort=2,
+        beliefs={"no-master-run-up": 2},
+        days=(132, 118, 97, 76),
+        answers=6,
+    ),
+    Learner(sign_in_name="isla", name="Isla Venn", cohort=2, days=(130, 109, 83), answers=6),
+    Learner(sign_in_name="tobit", name="Tobit Rusk", cohort=2, days=(125,), answers=5, slips=30),
 )
 
 
@@ -155,6 +166,14 @@ SIGNED = (
         note="Always with me in the room. Headphones on before the first edit.",
     ),
     Signed(sign_in_name="nell", state="alone", ago=3),
+    Signed(sign_in_name="hester", state="supervised", ago=4),
+    Signed(sign_in_name="perran", state="alone", ago=68),
+    Signed(
+        sign_in_name="isla",
+        state="supervised",
+        ago=75,
+        note="She is with the camera group now.",
+    ),
     Signed(sign_in_name="bram", state="not-yet", ago=9, note="We talk about blank tape first."),
     Signed(sign_in_name="maeve", state="supervised", ago=3),
     Signed(sign_in_name="sorrel", state="supervised", ago=6),

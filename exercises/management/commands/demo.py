@@ -6,11 +6,12 @@ from django.core.management.base import BaseCommand, CommandError, CommandParser
 from django.utils import timezone
 
 from exercises.demo.build import OtherPeopleError, build, is_built
-from exercises.demo.cast import ADMINISTRATOR, INSTRUCTOR, LEARNERS, PASSWORD
+from exercises.demo.cast import ADMINISTRATOR, FELLOW, INSTRUCTOR, LEARNERS, PASSWORD
+from exercises.demo.groups import GROUPS
 
 
 class Command(BaseCommand):
-    help = "Build the Quay Street demo: two cohorts, their instructor, weeks of answers."
+    help = "Build the Quay Street demo: its groups, their instructors, weeks of answers."
     requires_system_checks = ()  # `start` calls it before there is a secret key
 
     def add_arguments(self, parser: CommandParser) -> None:
@@ -30,7 +31,7 @@ class Command(BaseCommand):
                 "This database has other people’s data. The demo needs an empty one: "
                 "set DATA_DIR or DATABASE_URL to another."
             ) from refusal
-        self.stdout.write(f"The demo is ready: {len(LEARNERS)} learners in two cohorts.")
+        self.stdout.write(f"The demo is ready: {len(LEARNERS)} learners in {len(GROUPS)} cohorts.")
 
     def print_sign_ins(self) -> None:
         """Nothing where the demo was never built."""
@@ -39,6 +40,7 @@ class Command(BaseCommand):
         people = [
             ("a learner", LEARNERS[0].sign_in_name),
             ("an instructor", INSTRUCTOR[0]),
+            ("another, of one cohort", FELLOW[0]),
             ("an administrator", ADMINISTRATOR[0]),
         ]
         self.stdout.write("Sign in to the demo as")

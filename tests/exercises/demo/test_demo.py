@@ -20,9 +20,12 @@ from exercises.mastery.items import ENOUGH
 from exercises.models import Attempt, OwnDrill, Upload
 from exercises.reviews import news_of, queue_of, replies_to
 from exercises.scores import board_of
+from exercises.sign_offs import lines_of, standing_of
 from exercises.uploads import path_of
 
 pytestmark = pytest.mark.django_db
+
+TODAY = timezone.localdate()
 
 
 @pytest.fixture(scope="module", autouse=True)
@@ -93,6 +96,27 @@ def test_demo_has_assignments_of_every_sort_in_every_state() -> None:
     assert [each.person.sign_in_name for each in stands if each.extended] == ["bram"]
 
 
+def test_demo_has_an_instructor_who_teaches_with_another_and_a_code_that_ends() -> None:
+    fenn = Person.objects.get(sign_in_name="fenn")
+    (shared,) = Cohort.objects.taught_by(fenn)
+    hester = Person.objects.get(sign_in_name="hester")
+
+    assert {each.sign_in_name for each in shared.instructors.all()} == {"fenn", "orla"}
+    assert (shared.code_last_day, shared.code_has_ended) == (TODAY + timedelta(days=9), False)
+    assert [(each.cohort, each.instructor) for each in standing_of(hester)] == [(shared, fenn)]
+
+
+def test_demo_has_a_cohort_that_is_over_and_goes_on_its_day() -> None:
+    archived = Cohort.objects.archived().get()
+    last = Attempt.objects.filter(person__cohorts=archived).latest("answered_at")
+    states = [line.state for line in lines_of(archived)]
+
+    assert archived.archived_at
+    assert last.answered_at < archived.archived_at
+    assert archived.remove_on == TODAY + timedelta(days=120)
+    assert states == ["supervised", "alone", "none"]
+
+
 def test_demo_twice_changes_nothing() -> None:
     before = Attempt.objects.count()
     out = StringIO()
@@ -106,7 +130,7 @@ def test_sign_ins_of_the_demo_are_printed() -> None:
     out = StringIO()
     call_command("demo", "--sign-ins", stdout=out)
 
-    assert "wren" in out.getvalue()
+    assert [name in out.getvalue() for name in ("wren", "orla", "fenn")] == [True] * 3
 
 
 def test_demo_learners_show_what_they_believe() -> None:
@@ -128,5 +152,5 @@ def test_demo_learners_show_what_they_believe() -> None:
 def test_demo_boards_are_full_but_for_who_has_not_begun() -> None:
     boards = [board_of(cohort) for cohort in Cohort.objects.all()]
     idle = [row.person.name for board in boards for row in board.rows if not row.last_practised]
-    assert [len(board.rows) for board in boards] == [3, 12]
+    assert [len(board.rows) for board in boards] == [3, 3, 12]
     assert idle == ["Mabyn Trew", "Piran Locke"]

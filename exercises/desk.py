@@ -28,7 +28,7 @@ class Text:
     spec: Json
 
 
-def write(by: Person, form: str, text: Text, *, key: str) -> OwnDrill:
+def write(by: Person, form: str, text: Text, *, key: str, now: datetime | None = None) -> OwnDrill:
     """A new drill with its first revision. The same `key` a second time gives the first one.
 
     A key that somebody else has used is changed for another.
@@ -37,10 +37,10 @@ def write(by: Person, form: str, text: Text, *, key: str) -> OwnDrill:
     try:
         with transaction.atomic():
             drill.save(force_insert=True)
-            _revision(drill, 1, by, text).save()
+            _revision(drill, 1, by, text, now=now).save()
     except IntegrityError:
         first = OwnDrill.objects.filter(key=key, made_by=by).first()
-        return first or write(by, form, text, key=new_token())
+        return first or write(by, form, text, key=new_token(), now=now)
     return drill
 
 
@@ -58,9 +58,17 @@ def revise(drill: OwnDrill, by: Person, text: Text) -> OwnRevision:
     return made
 
 
-def _revision(drill: OwnDrill, number: int, by: Person, text: Text) -> OwnRevision:
+def _revision(
+    drill: OwnDrill, number: int, by: Person, text: Text, *, now: datetime | None = None
+) -> OwnRevision:
     return OwnRevision(
-        drill=drill, number=number, by=by, title=text.title, skill=text.skill, spec=text.spec
+        drill=drill,
+        number=number,
+        by=by,
+        title=text.title,
+        skill=text.skill,
+        spec=text.spec,
+        at=now or timezone.now(),
     )
 
 

@@ -123,7 +123,8 @@ def queue_of(by: Person, cohort: Cohort | None = None) -> QuerySet[Attempt]:
     """
     placed = Attempt.objects.waiting().annotate(cohort_pk=place_of("person", by, cohort))
     placed = placed.exclude(cohort_pk=None)
-    return placed.select_related("person", "upload").order_by("answered_at", "pk")
+    placed = placed.select_related("person", "upload", "asked__assignment").defer("asked__question")
+    return placed.order_by("answered_at", "pk")
 
 
 def replies_to(by: Person, cohort: Cohort | None = None) -> QuerySet[Review]:

@@ -52,8 +52,9 @@ SENT = (
 
 def write_own(instructor: Person, cohorts: list[Cohort], until: datetime) -> OwnDrill:
     """The drill, published to all cohorts."""
-    drill = write(instructor, "picture", TEXT, key="demo-leads")
-    publish(drill, instructor, cohorts, now=until - timedelta(days=8))
+    at = until - timedelta(days=8)
+    drill = write(instructor, "picture", TEXT, key="demo-leads", now=at)
+    publish(drill, instructor, cohorts, now=at + timedelta(minutes=25))
     return drill
 
 

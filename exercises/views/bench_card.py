@@ -7,6 +7,7 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, may_see_practice, sign_in_required
+from course.cohorts.models import Cohort
 from course.cohorts.views.limits import limited
 from course.cohorts.views.pages import form_page, posted
 from exercises.forms.sign_off import CardCodeForm
@@ -24,8 +25,10 @@ def bench_card(request: SignedInRequest, code: str) -> HttpResponse:
     sign_off = found.first()
     if sign_off is None or not may_see_practice(request.user, sign_off.person):
         raise Http404("There is no card of that code.")
+    taught = Cohort.objects.taught_by(request.user).filter(pk=sign_off.cohort_id)
     context = {
         "sign_off": sign_off,
+        "taught_in": taught.first(),
         "later": replaced_by(sign_off),
         "check_at": request.build_absolute_uri(reverse("verify-card", args=[code])),
     }

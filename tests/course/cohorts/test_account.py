@@ -140,7 +140,7 @@ def test_name_is_shown_as_text(mina: Person, client_of: ClientOf) -> None:
     page = client.get(reverse("account"))
 
     assert texts(page, "dd")[0] == "<script>alert(1)</script>"
-    assert texts(page, "script") == [""]  # the site's own, a file
+    assert texts(page, "script") == ["", ""]  # the site's own, in files
 
 
 # --- The password -----------------------------------------------------------------

@@ -83,9 +83,10 @@ TUG = Text(
 
 def write_drills(instructor: Person, cohorts: list[Cohort], until: datetime) -> list[OwnDrill]:
     """Both, published to all cohorts."""
+    written = until - timedelta(days=8)
     drills = [
-        write(instructor, "mode", GULL, key="demo-gull"),
-        write(instructor, "bad-edit", TUG, key="demo-tug"),
+        write(instructor, "mode", GULL, key="demo-gull", now=written),
+        write(instructor, "bad-edit", TUG, key="demo-tug", now=written),
     ]
     for drill in drills:
         publish(drill, instructor, cohorts, now=until - timedelta(days=7))

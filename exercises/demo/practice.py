@@ -26,18 +26,23 @@ def practise(
     `before_day` is told how many days ago the next day was, and at the end 0 once more.
     """
     draw = Random(learner.sign_in_name).random
-    kinds = [kind for kind in KINDS.values() if not kind.by_hand]
     for day, ago in enumerate(learner.days):
         before_day(ago)
-        held = {belief for belief, days in learner.beliefs.items() if day < days}
-        for number, now in enumerate(moments(until - timedelta(days=ago), learner.answers, draw)):
-            kind = kinds[(day * KINDS_A_DAY + number % KINDS_A_DAY) % len(kinds)]
-            asked = ask(person, kind, seed=int(draw() * 2**31), now=now)
-            answer = believed(asked.as_question(), held)
-            if 100 * draw() < learner.slips:
-                answer = slipped(asked.as_question(), draw)
-            submit(asked, answer, now=now + timedelta(seconds=20 + int(100 * draw())))
+        practise_once(person, learner, day, until - timedelta(days=ago), draw)
     before_day(0)
+
+
+def practise_once(person: Person, learner: Learner, day: int, date: datetime, draw: Draw) -> None:
+    """The answers of one of their days, the first of which is 0."""
+    kinds = [kind for kind in KINDS.values() if not kind.by_hand]
+    held = {belief for belief, days in learner.beliefs.items() if day < days}
+    for number, now in enumerate(moments(date, learner.answers, draw)):
+        kind = kinds[(day * KINDS_A_DAY + number % KINDS_A_DAY) % len(kinds)]
+        asked = ask(person, kind, seed=int(draw() * 2**31), now=now)
+        answer = believed(asked.as_question(), held)
+        if 100 * draw() < learner.slips:
+            answer = slipped(asked.as_question(), draw)
+        submit(asked, answer, now=now + timedelta(seconds=20 + int(100 * draw())))
 
 
 def read(person: Person, learner: Learner, until: datetime) -> None:

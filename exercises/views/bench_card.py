@@ -25,7 +25,7 @@ def bench_card(request: SignedInRequest, code: str) -> HttpResponse:
     sign_off = found.first()
     if sign_off is None or not may_see_practice(request.user, sign_off.person):
         raise Http404("There is no card of that code.")
-    taught = Cohort.objects.taught_by(request.user).filter(pk=sign_off.cohort_id)
+    taught = Cohort.objects.taught_by(request.user).filter(pk=sign_off.cohort_id or 0)
     context = {
         "sign_off": sign_off,
         "taught_in": taught.first(),

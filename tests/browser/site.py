@@ -10,6 +10,9 @@ from course.cohorts.models import Person
 from tests.people import PASSWORD
 
 AXE = Axe()
+REFUSED = (
+    "Failed to load resource: the server responded with a status of 422 (Unprocessable Entity)"
+)
 
 
 def sign_in(page: Page, address: str, person: Person) -> None:
@@ -21,8 +24,11 @@ def sign_in(page: Page, address: str, person: Person) -> None:
 
 
 @contextmanager
-def quiet_page(context: BrowserContext, address: str) -> Iterator[Page]:
-    """A page that fails the test when the console complains or a request leaves the site."""
+def quiet_page(context: BrowserContext, address: str, *, refused: int = 0) -> Iterator[Page]:
+    """A page that fails the test when the console complains or a request leaves the site.
+
+    Chromium itself tells the console of every form that is `refused`.
+    """
     page = context.new_page()
     complaints: list[str] = []
     page.on("console", lambda m: complaints.append(m.text) if m.type != "info" else None)
@@ -33,7 +39,7 @@ def quiet_page(context: BrowserContext, address: str) -> Iterator[Page]:
     )
     yield page
     page.close()
-    assert complaints == []
+    assert complaints == [REFUSED] * refused
 
 
 def without_javascript(browser: Browser) -> BrowserContext:

@@ -1,9 +1,10 @@
-"""What every response gets: the content security policy, and a place to go under htmx."""
+"""What every request is spared, and what every response gets."""
 
 from collections.abc import Callable
 
 from django.conf import settings
-from django.http import HttpRequest, HttpResponse
+from django.core.exceptions import BadRequest
+from django.http import Http404, HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.middleware.gzip import GZipMiddleware
 from django_htmx.http import HttpResponseClientRedirect, reswap, retarget
@@ -25,6 +26,21 @@ class GZipText(GZipMiddleware):
         if not response.headers.get("Content-Type", "").startswith("text/"):
             return response
         return super().process_response(request, response)
+
+
+def no_nul(
+    get_response: Callable[[HttpRequest], HttpResponse],
+) -> Callable[[HttpRequest], HttpResponse]:
+    """Refuse the one character that PostgreSQL takes in no text, not even to look for it."""
+
+    def middleware(request: HttpRequest) -> HttpResponse:
+        if "\0" in request.path_info:
+            raise Http404
+        if any("\0" in cookie for cookie in request.COOKIES.values()):
+            raise BadRequest("A cookie holds what no cookie of this site does.")
+        return get_response(request)
+
+    return middleware
 
 
 def content_security_policy(

@@ -53,6 +53,7 @@ MIDDLEWARE = [
     # Pages are text that repeats itself; Django pads them against BREACH.
     "course.middleware.GZipText",
     "course.middleware.content_security_policy",
+    "course.middleware.no_nul",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 import pytest
+from django.conf import settings
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpRequest
 from django.template.loader import get_template
@@ -32,6 +33,20 @@ def test_page_that_does_not_exist_tells_nothing_of_the_site(client: Client, db: 
     page = defaults.page_not_found(request(), Http404("No Cohort matches the given query."))
 
     assert b"Cohort" not in page.content
+
+
+@pytest.mark.parametrize("place", ["record", "practice", "answers", "pictures", "verify", "join"])
+def test_nul_in_an_address_is_no_page(place: str, mina: Person, client_of: ClientOf) -> None:
+    page = client_of(mina).get(f"/{place}/a%00b/")
+
+    assert (page.status_code, heading(page)) == (404, "There is no such page")
+
+
+def test_nul_in_a_cookie_can_not_be_read(client: Client, db: None) -> None:
+    client.cookies[settings.SESSION_COOKIE_NAME] = "a" * 30 + "\0"
+    page = client.get("/")
+
+    assert (page.status_code, heading(page)) == (400, "That can’t be read")
 
 
 def test_host_that_is_not_the_sites(client: Client, db: None) -> None:

@@ -19,7 +19,8 @@ from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
 from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
-from exercises.models import Assignment, PracticeSession
+from exercises.models import Assignment, Attempt, PracticeSession, Review
+from exercises.reviews import Said, review
 from exercises.sessions import stop
 
 # What, title, opened so many days ago, due so many days ago (negative: still to come), the rest.
@@ -59,6 +60,9 @@ REPORT = (
     " it through from the start: the picture stood still after a second, and the tone was steady."
     " Next time I write the end of the black down before I rewind."
 )
+FIRST_DAYS = timedelta(days=2, hours=12)  # what came then has been read, the rest waits
+GOOD_REPORT = "I have seen the leader. Clean, and long enough to run up over."
+SENT_BACK = {"jonah": "On the tape the tone stops after twenty seconds. Lay it again, and listen."}
 MORE_TIME = {"bram": "Bench 2 was away for repair on Tuesday."}
 
 
@@ -121,9 +125,22 @@ def do(
         if lesson:
             finish(person, lesson, now)
     elif assignment.what == Assignment.What.PRACTICAL:
-        submit(practical_of(person, assignment), {"text": REPORT}, now=now)
+        report = submit(practical_of(person, assignment), {"text": REPORT}, now=now)
+        if now < assignment.opens_at + FIRST_DAYS:
+            look_at(report, learner, assignment.made_by, now + timedelta(hours=20))
     else:
         answer_set(person, learner, begin_set(person, assignment, now=now), draw)
+
+
+def look_at(report: Attempt, learner: Learner, instructor: Person, now: datetime) -> None:
+    key = f"demo-report-{learner.sign_in_name}"
+    back = SENT_BACK.get(learner.sign_in_name)
+    said = (
+        Said(what=Review.What.SENT_BACK, text=back, key=key)
+        if back
+        else Said(what=Review.What.SCORE, text=GOOD_REPORT, score=100, key=key)
+    )
+    review(instructor, report, said, now=now)
 
 
 def answer_set(person: Person, learner: Learner, session: PracticeSession, draw: Random) -> None:

@@ -29,7 +29,8 @@ from tests.people import instructor
 TWELVE = [learner for learner in LEARNERS if learner.cohort == 0]
 STUCK = "Ewan Thrush"  # by the set of the first week
 GROUP, OTHER = "Tuesday bench group", "Saturday bench group"
-SOME_DAY = "2031-03-03"  # later than all, and the same whichever of day and month comes first
+# Later than all, and the same whichever of day and month comes first.
+SOME_DAY = f"{timezone.now().year + 2}-03-03"
 NOTE = (
     "The black ends at two minutes, the film at four. Go on with the recorder beside the window, "
     "and lay the last shot again before you insert over it."

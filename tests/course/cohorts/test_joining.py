@@ -75,7 +75,7 @@ def test_typed_code_that_is_no_good_is_refused(
     assert (page.status_code, refusals(page)) == (422, [refused])
 
 
-@pytest.mark.parametrize("typed", ["ZZZZZZZZ", "%00", "Z" * 2000, "%F0%9F%8E%9E", "' OR 1=1", "."])
+@pytest.mark.parametrize("typed", ["ZZZZZZZZ", "Z" * 2000, "%F0%9F%8E%9E", "' OR 1=1", "."])
 def test_unknown_link_says_so(client: Client, code: str, typed: str) -> None:
     page = client.get(f"/join/{typed}/")
 

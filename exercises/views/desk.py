@@ -92,7 +92,8 @@ def show_form(
     request: SignedInRequest, form: OwnForm, slug: str, drill: OwnDrill | None = None
 ) -> HttpResponse:
     """The form as it was filled in; 422 where it was to be kept and can't be."""
-    context = {"form": form, "kind": FORMS[slug], "drill": drill, "drawn": drawn_of(form)}
+    filled = form if form.is_bound or not drill else type(form)(form.initial)
+    context = {"form": form, "kind": FORMS[slug], "drill": drill, "drawn": drawn_of(filled)}
     refused = form.is_bound and "draw" not in request.POST
     return render(request, form.template, context, status=422 if refused else 200)
 

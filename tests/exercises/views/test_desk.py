@@ -172,6 +172,7 @@ def test_revising_starts_from_what_was_written(
         client_of(ines).post(reverse("revise-own", args=[drill.pk]), initial)
 
         assert drill.revisions.count() == 1  # nothing changed, so nothing was kept
+        assert bool(page.context["drawn"]) == (form in {"mode", "bad-edit"})
 
 
 def test_two_right_answers_can_be_kept_not_published(

@@ -1,6 +1,6 @@
 """What a lesson claims, put to the tape model.
 
-A claim of the front matter names one of `CHECKS` and what to call it with. The answer
+A claim of the head names one of `CHECKS` and what to call it with. The answer
 must be the claim's `expect`. Where a check looks at a diagram, it is one of the lesson's
 own, by name, so that the sentence and the drawing beside it can't part ways.
 """

@@ -1,4 +1,4 @@
-"""The front matter of a lesson: TOML between two lines of `+++`."""
+"""The head of a lesson: the fenced block `lesson` that its file begins with, TOML inside."""
 
 import re
 from collections.abc import Mapping
@@ -8,7 +8,7 @@ from course.lessons.lesson import Claim, Front
 from course.lessons.problems import LessonProblem
 from course.lessons.toml import Place, load_toml
 
-FENCE = "+++"
+OPENING, CLOSING = "```lesson", "```"
 SUMMARY_LINES = 5
 TEXTS = ("title", "slug")
 LISTS = ("outcome", "drills", "summary", "sources")
@@ -25,19 +25,23 @@ class Split(NamedTuple):
 
 
 def split(text: str) -> Split:
-    """Part the front matter from the text below it."""
+    """Part the head from the text below it."""
     lines = text.split("\n")
-    if lines[0].strip() != FENCE:
-        raise LessonProblem(1, f"A lesson begins with front matter between two lines of {FENCE}.")
+    if lines[0].rstrip() != OPENING:
+        raise LessonProblem(
+            1, f"A lesson begins with the fenced block that describes it, {OPENING} on line 1."
+        )
     for index, line in enumerate(lines[1:], start=1):
-        if line.strip() == FENCE:
+        if line.rstrip() == CLOSING:
             toml, body = lines[1:index], lines[index + 1 :]
             return Split("\n".join(toml), 2, "\n".join(body), index + 2)
-    raise LessonProblem(1, f"The front matter has no closing {FENCE}.")
+        if line.startswith(CLOSING):  # the next block opens
+            break
+    raise LessonProblem(1, f"The block {OPENING} is not closed by {CLOSING} on a line of its own.")
 
 
 def read_front(toml: str, first_line: int) -> Front:
-    """The front matter, every key present and of its kind, no key too many."""
+    """The head, every key present and of its kind, no key too many."""
     given = load_toml(toml, first_line)
     place = Place(toml, first_line)
     known = (*TEXTS, "minutes", *LISTS, "claims")

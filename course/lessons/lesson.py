@@ -151,7 +151,7 @@ Part = Prose | Table | Diagram | Figure | PlacedDrill | LocalRules | Checklist |
 
 @dataclass(frozen=True, kw_only=True)
 class Front:
-    """What stands between the `+++` lines."""
+    """What stands in the block `lesson` at the head of the file."""
 
     title: str
     slug: str

@@ -146,7 +146,7 @@ class Reader:
 
     def _heading(self, token: Token, content: Token, line: int) -> None:
         if token.tag not in ("h2", "h3"):
-            raise LessonProblem(line, "Headings are ## or ###; the title is in the front matter.")
+            raise LessonProblem(line, "Headings are ## or ###; the title is in the head.")
         section = self._section(content.content, int(token.tag[1]), line)
         token.attrSet("id", section.id)
         last = (content.children or [])[-1]

@@ -8,7 +8,7 @@ from course.lessons.shelf import Shelf, read_shelf
 SLUG = "a-short-lesson"
 
 LESSON = """\
-+++
+```lesson
 title = "A short lesson"
 slug = "a-short-lesson"
 minutes = 8
@@ -22,7 +22,7 @@ text = "2 seconds are wiped"
 check = "bench-figure"
 given = { figure = "erase_gap", rate = "25" }
 expect = "2 seconds"
-+++
+```
 
 ## The first place {#first}
 

@@ -12,20 +12,23 @@ from course.lessons.shelf import CONTENT
 from exercises.drills.register import KINDS
 from tests.course.lessons.sample import LESSON, SLUG, line_of, shelve, spoilt
 
+NO_HEAD = "A lesson begins with the fenced block that describes it, ```lesson on line 1."
+
 MISTAKES = [
     pytest.param(
-        "+++\ntitle",
+        "```lesson\ntitle",
         "title",
         1,
-        "A lesson begins with front matter between two lines of +++.",
-        id="no front matter",
+        NO_HEAD,
+        id="no head",
     ),
+    pytest.param("```lesson\ntitle", "+++\ntitle", 1, NO_HEAD, id="another form of head"),
     pytest.param(
-        "+++\n\n## The",
+        "```\n\n## The",
         "\n\n## The",
         1,
-        "The front matter has no closing +++.",
-        id="front matter not closed",
+        "The block ```lesson is not closed by ``` on a line of its own.",
+        id="head not closed",
     ),
     pytest.param(
         'title = "A short lesson"',
@@ -81,7 +84,7 @@ MISTAKES = [
         'drills = ["guess-the-mode"]',
         6,
         "There is no drill “guess-the-mode”.",
-        id="unknown drill in the front matter",
+        id="unknown drill in the head",
     ),
     pytest.param('"Four.", ', "", 7, "summary has 5 lines.", id="summary too short"),
     pytest.param(
@@ -145,7 +148,7 @@ MISTAKES = [
         "## The first place {#first}",
         "# The first place {#first}",
         line_of("## The first"),
-        "Headings are ## or ###; the title is in the front matter.",
+        "Headings are ## or ###; the title is in the head.",
         id="heading of the first order",
     ),
     pytest.param(
@@ -297,7 +300,7 @@ def test_lesson_with_a_mistake_is_told_with_its_line(
 
 def test_lesson_that_is_not_text_is_told(tmp_path: Path) -> None:
     path = tmp_path / f"01-{SLUG}.md"
-    path.write_bytes(b"\xff\xfe+++")
+    path.write_bytes(b"\xff\xfe```lesson")
 
     (error,) = check_folder(tmp_path)
 
@@ -309,7 +312,7 @@ def test_empty_file_is_told(tmp_path: Path) -> None:
 
     (error,) = check_folder(tmp_path)
 
-    assert error.msg == "A lesson begins with front matter between two lines of +++."
+    assert error.msg == NO_HEAD
 
 
 def test_slug_of_two_lessons_is_told(tmp_path: Path) -> None:

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from course.lessons.blocks.edit_timeline import EditTimeline
+from course.lessons.blocks.edit_course import EditCourse
 from course.lessons.blocks.figure import Figure
 from course.lessons.blocks.levels import Levels
 from course.lessons.blocks.scales import picture_scale
@@ -34,28 +34,28 @@ def level_drawn(lesson: Lesson, *, levels: str, name: str) -> Answer:
     raise LookupError(f"no mark or range “{name}”")
 
 
-def timeline_lasts(lesson: Lesson, *, timeline: str, part: str) -> Answer:
+def course_lasts(lesson: Lesson, *, edit_course: str, part: str) -> Answer:
     """How long a part of an edit lasts: pre_roll, length, post_roll, lock or unsettled."""
-    drawn = _timeline(lesson, timeline)
+    drawn = _course(lesson, edit_course)
     return duration(getattr(drawn, part), Rate(drawn.rate))
 
 
-def timeline_run_up(lesson: Lesson, *, timeline: str, tape: str) -> Answer:
+def course_run_up(lesson: Lesson, *, edit_course: str, tape: str) -> Answer:
     """The run-up that there is on the source tape or on the edit master."""
-    drawn = _timeline(lesson, timeline)
+    drawn = _course(lesson, edit_course)
     return duration(drawn.run_up[tape], Rate(drawn.rate))
 
 
-def timeline_locked(lesson: Lesson, *, timeline: str, tape: str) -> Answer:
+def course_locked(lesson: Lesson, *, edit_course: str, tape: str) -> Answer:
     """How long before the edit in a machine is locked; below nothing, if it is late."""
-    drawn = _timeline(lesson, timeline)
+    drawn = _course(lesson, edit_course)
     early = -drawn.locked(tape)
     return duration(early, Rate(drawn.rate)) if early >= 0 else "too late"
 
 
-def timeline_code(lesson: Lesson, *, timeline: str, tape: str, point: str) -> Answer:
+def course_code(lesson: Lesson, *, edit_course: str, tape: str, point: str) -> Answer:
     """The time code of a tape at a point of an edit: start, edit in, edit out or end."""
-    drawn = _timeline(lesson, timeline)
+    drawn = _course(lesson, edit_course)
     times = {
         "start": -drawn.pre_roll,
         "edit in": 0,
@@ -95,8 +95,8 @@ def frames_unnoticed(lesson: Lesson, *, rate: str, sound: str) -> Answer:
     return frames
 
 
-def _timeline(lesson: Lesson, name: str) -> EditTimeline:
-    drawn: EditTimeline = lesson.figures("edit-timeline")[name]
+def _course(lesson: Lesson, name: str) -> EditCourse:
+    drawn: EditCourse = lesson.figures("edit-course")[name]
     return drawn
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 
 from course.lessons.blocks.checklist import Checklist, read_checklist
-from course.lessons.blocks.edit_timeline import read_edit_timeline
+from course.lessons.blocks.edit_course import read_edit_course
 from course.lessons.blocks.figure import Figure
 from course.lessons.blocks.given import Given
 from course.lessons.blocks.head_and_track import read_head_and_track
@@ -18,7 +18,7 @@ FIGURES: dict[str, Callable[[Given], Figure]] = {
     "signal-path": read_signal_path,
     "head-and-track": read_head_and_track,
     "levels": read_levels,
-    "edit-timeline": read_edit_timeline,
+    "edit-course": read_edit_course,
 }
 # Those that show, or let be heard, what is on a tape map further up.
 OF_MAPS: dict[str, Callable[[Given, Mapping[str, Diagram]], Figure]] = {

@@ -17,7 +17,7 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
     return read_sample(tmp_path_factory.mktemp("lessons"), text)
 
 
-BELL = {"timeline": "bell"}
+BELL = {"edit_course": "bell"}
 
 
 @pytest.mark.parametrize(
@@ -36,13 +36,13 @@ BELL = {"timeline": "bell"}
         ("scale-place", {"place": "black", "rate": "29.97"}, "7.5 IRE"),
         ("scale-place", {"place": "black", "rate": "25"}, "0 IRE"),
         ("level-drawn", {"levels": "speech", "name": "ordinary speech"}, "−10 to 0 VU"),
-        ("timeline-lasts", {**BELL, "part": "pre_roll"}, "5 seconds"),
-        ("timeline-lasts", {**BELL, "part": "unsettled"}, "2 seconds"),
-        ("timeline-run-up", {**BELL, "tape": "master"}, "10 seconds"),
-        ("timeline-locked", {**BELL, "tape": "master"}, "0 seconds"),
-        ("timeline-locked", {**BELL, "tape": "source"}, "too late"),
-        ("timeline-code", {**BELL, "tape": "source", "point": "start"}, "00:00:15:00"),
-        ("timeline-code", {**BELL, "tape": "master", "point": "edit out"}, "00:00:16:00"),
+        ("course-lasts", {**BELL, "part": "pre_roll"}, "5 seconds"),
+        ("course-lasts", {**BELL, "part": "unsettled"}, "2 seconds"),
+        ("course-run-up", {**BELL, "tape": "master"}, "10 seconds"),
+        ("course-locked", {**BELL, "tape": "master"}, "0 seconds"),
+        ("course-locked", {**BELL, "tape": "source"}, "too late"),
+        ("course-code", {**BELL, "tape": "source", "point": "start"}, "00:00:15:00"),
+        ("course-code", {**BELL, "tape": "master", "point": "edit out"}, "00:00:16:00"),
         ("sound-words", {"sound": "said"}, "Nobody hurries a bridge."),
         # +45 and −125 ms (ITU-R BT.1359-1): 1.1 and 3.1 frames at 25; 1.3 and 3.7 at 29.97.
         ("lip-sync-noticed", {"frames": 1, "rate": "25", "sound": "early"}, False),

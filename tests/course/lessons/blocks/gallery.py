@@ -35,7 +35,7 @@ marks = [{ at = 0, name = "line-up tone" }]
 ranges = [{ from = -10, to = 0, name = "ordinary speech" }]
 ```
 
-```edit-timeline
+```edit-course
 name = "bell"
 title = "One edit, from parked to parked"
 caption = "The player is late."
@@ -83,7 +83,7 @@ IDS = [
     "signal-path-bench",
     "head-and-track-off",
     "levels-speech",
-    "edit-timeline-bell",
+    "edit-course-bell",
     "picture-one",
     "picture-two",
     "sound-said",

@@ -8,18 +8,27 @@ import pytest
 import course.lessons
 from course.lessons.blocks.figure import Figure
 from course.lessons.blocks.register import BLOCKS, read_block
+from course.lessons.front import read_front, split
 from course.lessons.lesson import Diagram
 from course.lessons.shelf import CONTENT, read_shelf
 from tests.course.lessons.blocks.gallery import GALLERY
 from tests.course.lessons.sample import shelve, spoilt
 
 README = (Path(course.lessons.__file__).parent / "README.md").read_text(encoding="utf-8")
-EXAMPLES = re.findall(r"^````\n```([a-z-]+)\n(.*?)^```\n````$", README, re.DOTALL | re.MULTILINE)
+HEAD, *EXAMPLES = re.findall(
+    r"^````\n```([a-z-]+)\n(.*?)^```\n````$", README, re.DOTALL | re.MULTILINE
+)
 MAPS = {
     name: drawn
     for lesson in read_shelf(CONTENT).lessons
     for name, drawn in lesson.diagrams().items()
 }
+
+
+def test_head_in_the_example_can_be_read() -> None:
+    parted = split("```{}\n{}```".format(*HEAD))
+
+    assert read_front(parted.toml, parted.toml_line).slug == "what-an-edit-is"
 
 
 def test_every_block_but_the_map_has_an_example() -> None:

@@ -1,19 +1,19 @@
-"""What a timeline says of an edit is held against the tape model's own account of it."""
+"""What the course of an edit says of an edit is held against the tape model's own account of it."""
 
 from typing import Any
 
 import pytest
 
-from course.lessons.blocks.edit_timeline import EditTimeline
+from course.lessons.blocks.edit_course import EditCourse
 from exercises.tape import Assemble, Bench, Condition, Rate, Source, Take, Tape, play, record
 from tests.course.lessons.blocks.reading import figure, refusal
 
 EDIT = "source = 500\nmaster = 400\nlength = 200\npre_roll = 150\npost_roll = 50\n"
 
 
-def timeline(toml: str = "") -> EditTimeline:
-    read = figure("edit-timeline", EDIT + toml)
-    assert isinstance(read, EditTimeline)
+def course(toml: str = "") -> EditCourse:
+    read = figure("edit-course", EDIT + toml)
+    assert isinstance(read, EditCourse)
     return read
 
 
@@ -21,7 +21,7 @@ def timeline(toml: str = "") -> EditTimeline:
     ("source", "master"), [(500, 400), (125, 125), (75, 400), (400, 75), (0, 400), (10, 30)]
 )
 def test_unsettled_frames_are_those_of_the_tape_model(source: int, master: int) -> None:
-    drawn = timeline(f"run_up = {{ source = {source}, master = {master} }}")
+    drawn = course(f"run_up = {{ source = {source}, master = {master} }}")
     bench = Bench.default(Rate.R25)
     takes = (Take(500 - source, 1000),)
     blank = Tape.blank(1000)
@@ -36,13 +36,13 @@ def test_unsettled_frames_are_those_of_the_tape_model(source: int, master: int) 
 
 
 def test_machine_locks_so_long_after_it_plays() -> None:
-    drawn = timeline("lock = 100\nrun_up = { source = 500, master = 60 }")
+    drawn = course("lock = 100\nrun_up = { source = 500, master = 60 }")
 
     assert (drawn.locked("source"), drawn.locked("master")) == (-50, 40)
 
 
 def test_edit_is_told_in_order() -> None:
-    assert timeline().sentences() == [
+    assert course().sentences() == [
         "Parked: both machines stand 6 seconds before the edit in, "
         "the player at 00:00:14:00, the recorder at 00:00:10:00.",
         "Pre-roll, 6 seconds: both machines play, and nothing is recorded. Run-up: 6 seconds on "
@@ -57,14 +57,14 @@ def test_edit_is_told_in_order() -> None:
 
 
 def test_short_run_up_is_told() -> None:
-    _, pre_roll, edit, *_ = timeline("run_up = { source = 75, master = 100 }").sentences()
+    _, pre_roll, edit, *_ = course("run_up = { source = 75, master = 100 }").sentences()
 
     assert pre_roll.endswith("At the edit in, the player and the recorder are not locked yet.")
     assert edit.endswith("Its first 2 seconds are unsettled.")
 
 
 def test_drawing_is_in_proportion() -> None:
-    drawing: Any = timeline().drawing
+    drawing: Any = course().drawing
     widths = {
         stretch["name"]: float(stretch["width"].rstrip("%")) for stretch in drawing["stretches"]
     }
@@ -92,4 +92,4 @@ def test_drawing_is_in_proportion() -> None:
     ],
 )
 def test_mistake_is_told_with_its_line(toml: str, line: int, sentence: str) -> None:
-    assert refusal("edit-timeline", toml) == (line, sentence)
+    assert refusal("edit-course", toml) == (line, sentence)

@@ -1,4 +1,4 @@
-"""A block `edit-timeline`: one edit on both machines, from parked to parked.
+"""A block `edit-course`: one edit on both machines, from parked to parked.
 
 rate       25 or 29.97
 source     frame of the edit in on the source tape
@@ -31,10 +31,10 @@ TICKS, STEPS = 9, (1, 2, 5, 10, 20, 30)  # on the axis at most, and seconds betw
 
 
 @dataclass(frozen=True, kw_only=True)
-class EditTimeline(Figure):
+class EditCourse(Figure):
     """Times are frames from the edit in: those before it are negative."""
 
-    part: ClassVar[str] = "edit-timeline"
+    part: ClassVar[str] = "edit-course"
     in_details: ClassVar[bool] = False
 
     rate: str
@@ -163,7 +163,7 @@ def _span(first: float, last: float) -> dict[str, str]:
     }
 
 
-def read_edit_timeline(given: Given) -> EditTimeline:
+def read_edit_course(given: Given) -> EditCourse:
     given.only(*KEYS, "rate", *SIDES, "length", "pre_roll", "post_roll", "lock", "run_up")
     rate = given.one_of("rate", RATES, default="25")
     second = Rate(rate).nominal
@@ -171,7 +171,7 @@ def read_edit_timeline(given: Given) -> EditTimeline:
     run_ups = given.table("run_up")
     run_ups.only(*SIDES)
     edits_in = {side: given.whole(side, pre_roll, LATEST * second) for side in SIDES}
-    return EditTimeline(
+    return EditCourse(
         **common(given),
         rate=rate,
         source=edits_in["source"],

@@ -59,6 +59,25 @@ def content_security_policy(
     return middleware
 
 
+def kept_by_nobody(
+    get_response: Callable[[HttpRequest], HttpResponse],
+) -> Callable[[HttpRequest], HttpResponse]:
+    """Let no cache, and no browser that others use too, keep what somebody signed in is sent.
+
+    What a view calls public is the same for everybody, and stays so.
+    """
+
+    def middleware(request: HttpRequest) -> HttpResponse:
+        response = get_response(request)
+        public = response.headers.get("Cache-Control", "").startswith("public")
+        user = getattr(request, "user", None)  # missing where the request got no further
+        if not public and user and user.is_authenticated:
+            response.headers["Cache-Control"] = "private, no-store"
+        return response
+
+    return middleware
+
+
 def whole_page_answers(
     get_response: Callable[[HtmxRequest], HttpResponse],
 ) -> Callable[[HtmxRequest], HttpResponse]:

@@ -7,13 +7,10 @@ from django.http import HttpRequest, HttpResponse
 from exercises.drills.rendering import Made
 
 RANGE = re.compile(r"bytes=(?P<first>[0-9]{0,18})-(?P<last>[0-9]{0,18})")
-KEPT = "max-age=31536000, immutable"  # what an address gives never changes
 
 
-def sent(request: HttpRequest, made: Made, *, by: str) -> HttpResponse:
-    """`by` says who may keep it on the way: public or private."""
+def sent(request: HttpRequest, made: Made) -> HttpResponse:
     response = part(made, asked_part(request, len(made.content)))
-    response.headers["Cache-Control"] = f"{by}, {KEPT}"
     response.headers["Accept-Ranges"] = "bytes"
     return response
 

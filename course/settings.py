@@ -55,6 +55,7 @@ MIDDLEWARE = [
     "course.middleware.content_security_policy",
     "course.middleware.no_nul",
     "django.contrib.sessions.middleware.SessionMiddleware",
+    "course.middleware.kept_by_nobody",
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",

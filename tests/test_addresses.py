@@ -250,6 +250,35 @@ def test_address_answers_each_role(
     assert statuses(clients, method, url) == expected
 
 
+KEPT_BY_NOBODY = "private, no-store"
+OF_ANYBODY = {"lesson-shown"}  # a lesson's pictures and sounds, the same for all
+
+
+@pytest.mark.parametrize("name", ["mina", "ines", "ada"])
+def test_no_cache_keeps_what_somebody_signed_in_is_sent(
+    name: str, world: World, ada: Person, client_of: ClientOf
+) -> None:
+    person = Person.objects.get(sign_in_name=name)
+    kept = {}
+    for name, method, words, _ in TABLE:
+        url = reverse(name, args=world.arguments(words))
+        with transaction.atomic():
+            response = getattr(client_of(person), method)(url)
+            transaction.set_rollback(True)
+        policy = response.headers.get("Cache-Control")
+        if policy != KEPT_BY_NOBODY and not (name in OF_ANYBODY and response.status_code == 200):
+            kept[name] = policy
+
+    assert kept == {"sign-out": None}  # after which nobody is signed in
+
+
+@pytest.mark.parametrize("path", ["/no/such/page/", "/record", "/admin/password_change/"])
+def test_no_cache_keeps_what_is_no_page_of_theirs(
+    path: str, mina: Person, client_of: ClientOf
+) -> None:
+    assert client_of(mina).get(path).headers.get("Cache-Control") == KEPT_BY_NOBODY
+
+
 # What stays with one instructor where two teach a cohort: their drafts, their files, themselves.
 OF_ONE = {"revise-own", "publish-own", "retire-own", "roster-upload"}
 

@@ -7,7 +7,6 @@ from django.http import HttpResponse, StreamingHttpResponse
 from django.http.response import HttpResponseBase
 from django.shortcuts import redirect
 from django.utils import timezone
-from django.views.decorators.cache import never_cache
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_safe
 
@@ -27,7 +26,6 @@ from exercises.deletion import ONLY_LEARNERS, delete_learner
 from exercises.forms.deletion import NameAgainForm, PasswordAgainForm
 
 
-@never_cache
 @require_safe
 @sign_in_required
 def own_data(request: SignedInRequest) -> HttpResponseBase:
@@ -40,7 +38,6 @@ def own_data(request: SignedInRequest) -> HttpResponseBase:
 
 
 @sensitive_post_parameters()
-@never_cache
 @require_http_methods(["GET", "HEAD", "POST"])
 @sign_in_required
 @limited

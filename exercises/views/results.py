@@ -5,7 +5,6 @@ from django.http.response import HttpResponseBase
 from django.shortcuts import render
 from django.utils import timezone
 from django.utils.text import slugify
-from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required
@@ -23,7 +22,6 @@ def results(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
     return render(request, "results/results.html", context)
 
 
-@never_cache
 @require_safe
 @instructor_required
 def results_table(request: SignedInRequest, cohort_pk: int, table: str) -> HttpResponseBase:
@@ -35,7 +33,6 @@ def results_table(request: SignedInRequest, cohort_pk: int, table: str) -> HttpR
     return named(response, cohort, f"{table}.csv")
 
 
-@never_cache
 @require_safe
 @instructor_required
 def results_package(request: SignedInRequest, cohort_pk: int) -> HttpResponseBase:

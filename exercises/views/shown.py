@@ -10,4 +10,4 @@ from exercises.shown import medium_for
 
 @require_safe
 def shown(request: HttpRequest, token: str) -> HttpResponse:
-    return sent(request, made_of(medium_for(request.user, token)), by="private")
+    return sent(request, made_of(medium_for(request.user, token)))

@@ -69,7 +69,6 @@ def notices_read(request: SignedInRequest) -> HttpResponse:
 
 
 @sensitive_post_parameters()
-@never_cache
 @require_http_methods(["GET", "HEAD", "POST"])
 @sign_in_required
 @limited

@@ -24,7 +24,6 @@ from course.cohorts.reset import (
 from course.cohorts.views.pages import form_page, posted
 
 
-@never_cache
 @require_http_methods(["GET", "HEAD", "POST"])
 @instructor_required
 def reset_link(request: SignedInRequest, cohort_pk: int, person_pk: int) -> HttpResponse:

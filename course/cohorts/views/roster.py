@@ -5,7 +5,6 @@ from typing import Any
 from django.contrib import messages
 from django.http import HttpResponse
 from django.shortcuts import redirect, render
-from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, roster_for
@@ -58,7 +57,6 @@ def examples(instructor: Person) -> list[tuple[str, str, str, str]]:
     return [("Wyn Carrow", "wyn@example.org", str(cohort or "Name of the cohort"), "")]
 
 
-@never_cache
 @require_http_methods(["GET", "HEAD", "POST"])
 @instructor_required
 def roster_upload(request: SignedInRequest, token: str) -> HttpResponse:

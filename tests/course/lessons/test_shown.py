@@ -1,6 +1,6 @@
 """Pictures and sounds of lessons, as they are sent: to everybody, and only those of a lesson."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from io import BytesIO
 from pathlib import Path
 
@@ -9,6 +9,7 @@ from django.core.cache import caches
 from django.test import Client
 from PIL import Image
 
+from course.cohorts.models import Person
 from course.lessons import shelf as shelving
 from course.lessons.blocks.picture import Pictured
 from course.lessons.blocks.sound import Heard
@@ -68,6 +69,15 @@ def test_stranger_gets_pictures_and_sounds(client: Client, addresses: list[str])
     ]
     assert {each["Cache-Control"] for each in responses} == {"public, max-age=31536000, immutable"}
     assert Image.open(BytesIO(responses[0].content)).size == (640, 480)
+
+
+def test_anybody_may_keep_them_also_where_somebody_is_signed_in(
+    mina: Person, client_of: Callable[[Person], Client], addresses: list[str]
+) -> None:
+    kept = client_of(mina).get(addresses[0])
+
+    assert kept["Cache-Control"] == "public, max-age=31536000, immutable"
+    assert not kept.has_header("Vary")
 
 
 def test_address_does_not_tell_what_it_shows(addresses: list[str]) -> None:

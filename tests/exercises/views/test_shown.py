@@ -132,10 +132,10 @@ def test_faulty_and_clean_pictures_are_sent_alike(mina: Person, client_of: Clien
     assert len(seen[True]) == 1
 
 
-def test_it_may_be_kept_for_ever_by_this_browser_only(mina: Person, client_of: ClientOf) -> None:
+def test_no_browser_keeps_it_for_whoever_comes_next(mina: Person, client_of: ClientOf) -> None:
     response = got(client_of(mina), ask(mina, BY_EYE))
 
-    assert response["Cache-Control"] == "private, max-age=31536000, immutable"
+    assert response["Cache-Control"] == "private, no-store"
     assert "Content-Disposition" not in response
 
 

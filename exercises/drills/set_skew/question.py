@@ -114,9 +114,9 @@ def arrived(job: Job) -> str:
     tape = job.clip.tape
     return job.draw.pick(
         (
-            f"{tape} was wound too tight and has lain in the sun.",
             f"{tape} was recorded on another machine.",
-            f"{tape} came by post and is still cold.",
+            f"{tape} was shot with a borrowed camera.",
             f"{tape} has been played many times.",
+            f"{tape} was copied for the film in another workshop.",
         )
     )

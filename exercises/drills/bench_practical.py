@@ -30,7 +30,7 @@ def practical(title: str, task: str) -> Question:
     return Question(
         situation="practical",
         skill=RULE.skill,
-        asks=(FreeText(name="text", legend="Your report", least=LEAST, most=MOST, rubric=RUBRIC),),
+        asks=(FreeText(name="text", legend="The report", least=LEAST, most=MOST, rubric=RUBRIC),),
         shown={"title": title, "task": task},
         right={},
         reveals={},

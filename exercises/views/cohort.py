@@ -9,6 +9,7 @@ from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
 from course.cohorts.models import Cohort
+from exercises.addressed import by_name
 from exercises.board import readiness
 from exercises.forms.board import BoardForm
 from exercises.forms.review import ReviewForm
@@ -79,6 +80,7 @@ def show_to_instructor(
     context = attempt_context(attempt) | {
         "cohort": cohort,
         "learner": attempt.person,
+        "who": by_name(attempt.person.name),
         "thread": thread,
         "sent_back": any(each.what == Review.What.SENT_BACK for each in thread),
         "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),

@@ -8,6 +8,7 @@ from django.shortcuts import redirect, render
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from course.cohorts.access import SignedInRequest, instructor_required
+from exercises.addressed import READER
 from exercises.desk import NotPublishedError, asks_one_thing, publish, retire, revise, write
 from exercises.drills.own import FORMS, Drawn, DrawnEdits
 from exercises.forms.answer import AnswerForm
@@ -138,6 +139,7 @@ def try_own(request: SignedInRequest, pk: int) -> HttpResponse:
         "kind": kind,
         "form": form,
         "shown": question.shown,
+        "who": READER,
         "question_template": f"{kind.template}#question",
         "feedback_template": f"{kind.template}#feedback",
         "verdict": kind.grade(question, form.answer()) if form.is_valid() else None,

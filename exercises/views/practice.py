@@ -9,6 +9,7 @@ from django.views.decorators.http import require_http_methods, require_safe
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.equipping import bench_of
 from course.lessons.shelf import lesson_place
+from exercises.addressed import READER
 from exercises.attempts import OutdatedError, ask, describe, submit
 from exercises.drills.kind import Kind
 from exercises.drills.register import not_at
@@ -124,6 +125,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
     rule, session = attempt.feedback.get("rule"), attempt.asked.session
     return {
         "attempt": attempt,
+        "who": READER,
         "asked": attempt.asked,
         "kind": attempt.kind,
         "place": lesson_place(rule["lesson"], rule["section"]) if rule else None,

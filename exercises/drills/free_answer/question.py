@@ -34,7 +34,7 @@ def question(prompt: Prompt, scene: Scene) -> Question:
         asks=(
             FreeText(
                 name="text",
-                legend="Your answer, in your own words",
+                legend="The answer, in your own words",
                 least=LEAST,
                 most=MOST,
                 rubric=prompt.rubric,

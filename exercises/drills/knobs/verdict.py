@@ -70,11 +70,13 @@ def settings(question: Question, position: int) -> Json:
     """The learner's setting and the best one, in words and in the model's units."""
     ask = dial_of(question)
     units, best = question.key["units"], question.right[ask.name]
-    named = [("Your setting", position), ("The best setting", best)]
+    named = [("The setting chosen", position), ("The best setting", best)]
     return {
         "settings": [
             {"name": name, "position": each, "told": ask.in_words(each), "unit": units[each]}
-            for name, each in (named if position != best else [("Your setting, the best", best)])
+            for name, each in (
+                named if position != best else [("The setting chosen, the best", best)]
+            )
         ],
         "why": question.key["why"],
     }
@@ -92,5 +94,5 @@ def consequences(question: Question, making: Json, *, is_near: bool) -> Json:
     return {
         "happened": copy.sentences() or [passes],
         "map": copy.map(),
-        "caption": "The edit master, copied with your setting",
+        "caption": "The edit master, copied with the setting chosen",
     }

@@ -30,7 +30,7 @@ class Written:
 def question(written: Written, *, skill: str, situation: str) -> Question:
     ask = FreeText(
         name="text",
-        legend="Your answer, in your own words",
+        legend="The answer, in your own words",
         least=written.least,
         most=written.most,
         rubric=written.rubric,

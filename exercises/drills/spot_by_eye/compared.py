@@ -67,4 +67,4 @@ def example(fault: str, picture: Picture) -> Still:
     """The same frame with another fault."""
     clean = well(picture)
     spoilt = replace(clean, look={**clean.look, **EXAMPLES[fault]})
-    return still("What you chose looks like this", spoilt)
+    return still("What was chosen looks like this", spoilt)

@@ -59,7 +59,7 @@ def looks(question: Question, chosen: str, right: str) -> Iterator[Json]:
     wanted = "The first that asks for it" if right != NEVER else "The last step"
     named = {right if right != NEVER else last: wanted}
     if chosen not in (NEVER, right):
-        named = {chosen: "The step that you chose"} | named
+        named = {chosen: "The step chosen"} | named
     for step, name in named.items():
         position = int(step) - 1
         told = place(position)

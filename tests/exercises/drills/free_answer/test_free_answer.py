@@ -53,7 +53,7 @@ def test_page_says_that_the_answer_waits_and_shows_no_markup_of_the_writer() -> 
         "attempt": {"result": {"waits": True}},
         "question_template": "drills/free_answer.html#question",
         "feedback_template": "drills/free_answer.html#feedback",
-        "answers": [("Your answer", text)],
+        "answers": [("The answer", text)],
     }
     page = render_to_string("exercises/answered.html", context)
 

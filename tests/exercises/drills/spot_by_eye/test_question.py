@@ -114,7 +114,7 @@ def test_feedback_shows_it_beside_the_clean_one_and_the_one_chosen() -> None:
     verdict = grade(question, wrong)
 
     titles = [question.media[number]["title"] for number in verdict.feedback["pictures"]]
-    assert titles == ["As it is", "Without the fault", "What you chose looks like this"]
+    assert titles == ["As it is", "Without the fault", "What was chosen looks like this"]
     assert verdict.misconceptions == ("tracking-skew-swapped",)
 
 
@@ -123,7 +123,7 @@ def test_nothing_wrong_is_shown_beside_the_fault_that_was_chosen() -> None:
     verdict = grade(question, {**question.right, "fault": Seen.ROLL.value})
 
     titles = [question.media[number]["title"] for number in verdict.feedback["pictures"]]
-    assert titles == ["As it is", "What you chose looks like this"]
+    assert titles == ["As it is", "What was chosen looks like this"]
 
 
 def test_one_part_right_is_part_of_the_marks() -> None:

@@ -33,9 +33,15 @@ class Standing:
 
     @property
     def words(self) -> str:
+        """As an instructor reads it."""
         if self.work.doing in (Doing.DONE, Doing.WAITS):
             return f"{self.work.doing}, late" if self.late else str(self.work.doing)
         return f"{self.work.doing}, overdue" if self.late else str(self.work.doing)
+
+    @property
+    def own_words(self) -> str:
+        """As the learner reads it."""
+        return self.words.replace("for the learner", "for you")
 
 
 @dataclass(frozen=True)
@@ -47,13 +53,14 @@ class Counts:
     done: int
     late: int
     waits: int
+    sent_back: int
 
     @property
     def words(self) -> str:
         """In a few words, for a list: what is nought is left out."""
-        waiting = f"{self.waits} waiting for you" if self.waits else ""
-        late = f"{self.late} late" if self.late else ""
-        return ", ".join(filter(None, [f"{self.done} of {self.people} done", waiting, late]))
+        numbers = {"waiting for you": self.waits, "sent back": self.sent_back, "late": self.late}
+        told = [f"{number} {what}" for what, number in numbers.items() if number]
+        return ", ".join([f"{self.done} of {self.people} done", *told])
 
 
 NOTHING = Work(doing=Doing.TO_DO)
@@ -118,11 +125,12 @@ def extensions_of(found: Iterable[Assignment], person: Person | None = None) -> 
 
 
 def counts(assignment: Assignment, stands: Sequence[Standing]) -> Counts:
-    """How many are done, how many late (done or not), how many wait for the instructor."""
+    """How many are done, how many late (done or not), how many wait, and for whom."""
     return Counts(
         assignment=assignment,
         people=len(stands),
         done=sum(each.done for each in stands),
         late=sum(each.late for each in stands),
         waits=sum(each.work.doing == Doing.WAITS for each in stands),
+        sent_back=sum(each.work.doing == Doing.SENT_BACK for each in stands),
     )

@@ -23,6 +23,7 @@ class Doing(StrEnum):
 
     TO_DO = "to do"
     BEGUN = "begun"
+    SENT_BACK = "sent back, waits for the learner"
     WAITS = "waits for the instructor"
     DONE = "done"
 
@@ -104,8 +105,8 @@ def lessons_read(found: Sequence[Assignment], person: Person | None) -> dict[Key
 
 def practicals_reported(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:
     """By the last report: it waits until an instructor calls it right, or sends it back."""
-    rows = Attempt.objects.filter(asked__assignment__in=found).select_related("asked", "outcome")
-    rows = rows.filter(person=person) if person else rows
+    rows = Attempt.objects.filter(asked__assignment__in=found).select_related("asked")
+    rows = (rows.filter(person=person) if person else rows).with_standing()
     works = {}
     for row in rows.order_by("answered_at", "pk"):
         key = (row.asked.assignment_id or 0, row.person_id)
@@ -116,5 +117,5 @@ def practicals_reported(found: Sequence[Assignment], person: Person | None) -> d
 def report_doing(report: Attempt) -> Doing:
     result = report.result
     if result.waits:
-        return Doing.WAITS
+        return Doing.SENT_BACK if report.sent_back else Doing.WAITS  # type: ignore[attr-defined]
     return Doing.DONE if result.right else Doing.BEGUN

@@ -5,18 +5,23 @@ from datetime import datetime
 from typing import Any
 
 from django.db import IntegrityError, transaction
+from django.db.models import QuerySet
 from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
 from course.letters import write_to
 from exercises.attempts import new_asked
 from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
-from exercises.models import Asked, Assignment, Extension, PracticeSession
+from exercises.models import Asked, Assignment, Attempt, Extension, PracticeSession
 from exercises.sessions import open_session
 
 
 class NoTriesLeftError(Exception):
     """As many sets were begun as may be."""
+
+
+class AskedNoMoreError(Exception):
+    """The assignment was withdrawn, or is meant for the learner no more."""
 
 
 class OtherSetOpenError(Exception):
@@ -128,6 +133,27 @@ def practical_of(learner: Person, assignment: Assignment) -> Asked:
             return waiting
         question = practical(assignment.title, assignment.task)
         made = new_asked(learner, BENCH_PRACTICAL, 0, question, None)
-        made.assignment = assignment
+        made.assignment, made.again = assignment, sent_back_of(mine)
         made.save()
     return made
+
+
+def sent_back_of(asked: QuerySet[Asked]) -> Attempt | None:
+    """The last report, where it was sent back: the next one is written in its stead."""
+    last = Attempt.objects.filter(asked__in=asked).listed().first()
+    return last if last and last.sent_back else None  # type: ignore[attr-defined]
+
+
+def report_again(report: Attempt) -> Asked:
+    """What asks for a report in the stead of one that was sent back; asked twice, the same one.
+
+    Raises AskedNoMoreError.
+    """
+    again = Asked.objects.filter(again=report).select_related("attempt").first()
+    if again and hasattr(again, "attempt"):
+        return again
+    theirs = Assignment.objects.of_learner(report.person).standing()
+    practical_now = theirs.filter(pk=report.asked.assignment_id or 0).first()
+    if practical_now is None:
+        raise AskedNoMoreError
+    return practical_of(report.person, practical_now)

@@ -55,7 +55,8 @@ def tried(session: PracticeSession, answers: list[Attempt]) -> str:
 
 
 def happened(answers: list[Attempt]) -> str:
-    """How many were right, partly right, not right; what waits is counted apart."""
+    """How many were right, partly right, not right; what waits is counted apart, for whomever."""
+    back = sum(each.sent_back and not each.answered_again for each in answers)  # type: ignore[attr-defined]
     answers = standing(answers)
     waiting = sum(answer.result.waits for answer in answers)
     right = sum(answer.result.right for answer in answers)
@@ -65,6 +66,8 @@ def happened(answers: list[Attempt]) -> str:
     parts = [f"{count} {word}" for count, word in counts if count]
     if waiting:
         parts.append(f"{waiting} waiting for your instructor")
+    if back:
+        parts.append(f"{back} sent back to you")
     return f"{', '.join(parts)}." if parts else "Nothing was answered."
 
 

@@ -25,5 +25,5 @@ def own_progress_of(person: Person) -> list[OwnProgress]:
     drills = own_for(person).select_related("published").order_by("-published_at", "pk")
     kinds = [drill.kind for drill in drills]
     answers = Attempt.objects.filter(person=person, drill__in=[kind.slug for kind in kinds])
-    latest = {each.drill: each for each in answers.select_related("outcome").order_by("pk")}
+    latest = {each.drill: each for each in answers.with_standing().order_by("pk")}
     return [OwnProgress(kind, latest.get(kind.slug)) for kind in kinds]

@@ -11,7 +11,9 @@ from django.utils import timezone
 from course.cohorts.access import teaches
 from course.cohorts.models import Cohort, Membership, Person
 from course.letters import write_to
+from exercises.assignments import report_again
 from exercises.attempts import ask_again
+from exercises.drills.bench_practical import BENCH_PRACTICAL
 from exercises.models import Asked, Attempt, Review, ReviewRead
 from exercises.outcomes import settle
 
@@ -90,10 +92,13 @@ def reply(learner: Person, attempt: Attempt, text: str, *, now: datetime | None 
 
 
 def answer_again(attempt: Attempt) -> Asked:
-    """A new question of the same situation, once a time that it was sent back."""
+    """A new question of the same situation, once a time that it was sent back.
+
+    Raises NothingToAnswerError, and OutdatedError or AskedNoMoreError where it is asked no more.
+    """
     if not attempt.reviews.filter(what=Review.What.SENT_BACK).exists():
         raise NothingToAnswerError
-    return ask_again(attempt)
+    return report_again(attempt) if attempt.drill == BENCH_PRACTICAL.slug else ask_again(attempt)
 
 
 def thread_of(attempt: Attempt) -> list[Review]:

@@ -85,9 +85,8 @@ def answers_of(session: PracticeSession) -> QuerySet[Attempt]:
 
 def in_order(session: PracticeSession) -> list[Attempt]:
     """Its answers as they were given, the first one first."""
-    return list(
-        Attempt.objects.listed().filter(asked__session=session).order_by("answered_at", "pk")
-    )
+    found = Attempt.objects.filter(asked__session=session).with_standing().with_again()
+    return list(found.order_by("answered_at", "pk"))
 
 
 def left_of(session: PracticeSession) -> int:

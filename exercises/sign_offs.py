@@ -83,7 +83,8 @@ def sign_off(
 
 def told(made: SignOff) -> str:
     """A decision, as its learner is told of it."""
-    return f"{made.instructor} has signed on {made.at:%-d %B %Y}: {made.get_state_display()}."
+    words = f"{made.instructor} has signed on {made.at:%-d %B %Y}: {made.get_state_display()}."
+    return f"{words} {made.note}" if made.note else words
 
 
 def withdraw(

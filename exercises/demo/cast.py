@@ -172,7 +172,7 @@ SIGNED = (
         sign_in_name="isla",
         state="supervised",
         ago=75,
-        note="She is with the camera group now.",
+        note="Beside somebody of the Tuesday group, for the camera group’s film only.",
     ),
     Signed(sign_in_name="bram", state="not-yet", ago=9, note="We talk about blank tape first."),
     Signed(sign_in_name="maeve", state="supervised", ago=3),

@@ -17,9 +17,10 @@ class SignOffForm(forms.Form):
     )
     bench = TitleField(label="For which bench", help_text="As it stands on the card.")
     note = LongTextField(
-        label="Note (you may leave this out)",
+        label="Conditions (you may leave this out)",
         required=False,
-        help_text="The learner can read it. Conditions belong here: “with me in the room”.",
+        help_text="Whoever holds or checks the card reads them: “with me in the room”. Where the "
+        "learner is not ready yet, say why: only the learner reads that.",
     )
     key = KeyField()
 

@@ -47,10 +47,18 @@ class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
         """Those that wait for an instructor. What was sent back waits for the learner."""
         return self.filter(~models.Exists(sent_back()), pending=True, outcome=None)
 
+    def with_standing(self) -> Self:
+        """Each with what it counts for now, and whether it was `sent_back`."""
+        return self.select_related("outcome").annotate(sent_back=models.Exists(sent_back()))
+
+    def with_again(self) -> Self:
+        """Each with whether it was `answered_again`, in its own stead."""
+        again = Asked.objects.filter(again=models.OuterRef("pk"), attempt__isnull=False)
+        return self.annotate(answered_again=models.Exists(again))
+
     def listed(self) -> Self:
         """Latest first, with what a list of attempts shows of each."""
-        found = self.select_related("outcome").annotate(sent_back=models.Exists(sent_back()))
-        return found.latest_first()
+        return self.with_standing().latest_first()
 
     def latest_first(self) -> Self:
         return self.order_by("-answered_at", "-pk")

@@ -42,7 +42,8 @@ def attempts(cohort: Cohort) -> Iterator[Row]:
     """Every answer of the people who are in the cohort now, the earliest first."""
     found = (
         Attempt.objects.of_cohort(cohort)
-        .select_related("person", "outcome")
+        .with_standing()
+        .select_related("person")
         .defer("feedback", "answer")
     )
     for attempt in found.order_by("answered_at", "pk").iterator(chunk_size=AT_ONCE):
@@ -63,7 +64,7 @@ def attempts(cohort: Cohort) -> Iterator[Row]:
 
 def result(attempt: Attempt) -> str:
     if attempt.result.waits:
-        return "waits for the instructor"
+        return "sent back" if attempt.sent_back else "waits for the instructor"  # type: ignore[attr-defined]
     if attempt.result.right:
         return "right"
     return "partly right" if attempt.result.score else "not right"

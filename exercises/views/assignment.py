@@ -11,6 +11,7 @@ from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.models import Person
 from course.lessons.shelf import shelf
 from exercises.assigned import Standing, mine
+from exercises.assigned_work import Doing
 from exercises.assignments import (
     NoTriesLeftError,
     OtherSetOpenError,
@@ -54,7 +55,7 @@ def assignment(request: SignedInRequest, pk: int) -> HttpResponse:
 def asks_for_report(standing: Standing) -> bool:
     """Until a report is in, and again once it is sent back or not right yet."""
     practical = standing.assignment.what == Assignment.What.PRACTICAL
-    return practical and standing.work.doing in ("to do", "begun")
+    return practical and standing.work.doing not in (Doing.WAITS, Doing.DONE)
 
 
 def begin(request: SignedInRequest, found: Assignment) -> HttpResponse:

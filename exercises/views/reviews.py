@@ -13,6 +13,7 @@ from course.cohorts.access import (
     sign_in_required,
 )
 from course.cohorts.models import Cohort
+from exercises.assignments import AskedNoMoreError
 from exercises.attempts import OutdatedError
 from exercises.forms.review import ReplyForm, ReviewForm
 from exercises.reviews import (
@@ -96,4 +97,7 @@ def answer_anew(request: SignedInRequest, key: str) -> HttpResponse:
         raise Http404("This attempt was not sent back.") from error
     except OutdatedError:
         return show_outdated(request, attempt.kind)
+    except AskedNoMoreError:
+        messages.info(request, "This is asked of you no more, so there is nothing to answer again.")
+        return redirect(attempt)
     return redirect("drill-answer", asked.token)

@@ -11,8 +11,9 @@ from course.cohorts.archiving import archive, reopen
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import finish
 from course.lessons.shelf import shelf
-from exercises.assigned import Standing, mine, standings_in
+from exercises.assigned import Standing, counts, mine, standings_in
 from exercises.assignments import (
+    AskedNoMoreError,
     NoTriesLeftError,
     OtherSetOpenError,
     Terms,
@@ -27,7 +28,7 @@ from exercises.attempts import ask_again, submit
 from exercises.debrief import debrief
 from exercises.models import Assignment, Attempt, PracticeSession
 from exercises.own_progress import own_progress_of
-from exercises.reviews import Said, review
+from exercises.reviews import Said, answer_again, review
 from exercises.sessions import next_question, start, stop
 from tests.answers import right_answer, wrong_answer
 from tests.own import published
@@ -248,6 +249,59 @@ def test_practical_waits_until_the_instructor_calls_it_right(
     score(ines, again, 100)
 
     assert standing(mina, now=AFTER).words == "done, late"
+
+
+@pytest.fixture
+def black(ines: Person, harbour: Cohort, mina: Person) -> Assignment:
+    """A practical for the Harbour group."""
+    return set_assignment(ines, harbour, terms(what="practical", task="Lay ten seconds of black."))
+
+
+def report(person: Person, assignment: Assignment, *, at: datetime) -> Attempt:
+    return submit(practical_of(person, assignment), {"text": "I laid black. " * 5}, now=at)
+
+
+def send_back(by: Person, attempt: Attempt, key: str = "back") -> None:
+    review(by, attempt, Said(what="sent-back", text="It is too short.", key=key))
+
+
+def test_practical_sent_back_waits_for_the_learner_and_is_late_when_late(
+    ines: Person, black: Assignment, mina: Person
+) -> None:
+    send_back(ines, report(mina, black, at=OPENS))
+
+    assert standing(mina).words == "sent back, waits for the learner"
+    assert standing(mina).own_words == "sent back, waits for you"
+    late = standing(mina, now=AFTER)
+    assert (late.late, late.words) == (True, "sent back, waits for the learner, overdue")
+    assert counts(black, [standing(mina)]).words == "0 of 1 done, 1 sent back"
+
+
+def test_report_in_the_stead_of_one_sent_back_is_asked_once_and_for_the_same_practical(
+    ines: Person, black: Assignment, mina: Person
+) -> None:
+    first = report(mina, black, at=OPENS)
+    send_back(ines, first)
+
+    again = answer_again(first)
+    assert (again.again, again.assignment) == (first, black)
+    assert again.as_question().shown["task"] == "Lay ten seconds of black."
+    assert practical_of(mina, black) == answer_again(first) == again
+    submit(again, {"text": "Ten seconds now. " * 5}, now=DUE)
+
+    assert answer_again(first) == again
+    assert standing(mina, now=AFTER).words == "waits for the instructor"
+
+
+def test_practical_asked_no_more_is_not_answered_again(
+    ines: Person, black: Assignment, mina: Person
+) -> None:
+    first = report(mina, black, at=OPENS)
+    send_back(ines, first)
+    withdraw_assignment(black)
+
+    with pytest.raises(AskedNoMoreError):
+        answer_again(first)
 
 
 def test_two_practicals_wait_for_their_own_reports(

@@ -282,7 +282,23 @@ def test_debrief_counts_what_holds_now(
     if score is not None:
         review(ines, attempt, scored(score))
 
-    assert happened(list(Attempt.objects.listed())) == words
+    assert happened(list(Attempt.objects.listed().with_again())) == words
+
+
+def test_debrief_tells_what_was_sent_back_until_it_is_answered_again(
+    mina: Person, ines: Person
+) -> None:
+    attempt = written(mina)
+    review(ines, attempt, said("sent-back"))
+
+    def told() -> str:
+        return happened(list(Attempt.objects.listed().with_again()))
+
+    before = told()
+    again = answer_again(attempt)
+    submit(again, right_answer(again))
+
+    assert (before, told()) == ("1 sent back to you.", "1 waiting for your instructor.")
 
 
 def test_deleting_the_learner_takes_the_reviews_along(mina: Person, ines: Person) -> None:

@@ -12,6 +12,7 @@ from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
+from exercises.reviews import Said, review
 from exercises.sign_offs import Decision, sign_off, withdraw
 from tests.answers import right_answer, wrong_answer
 
@@ -42,6 +43,18 @@ def test_answers_tell_what_was_answered(
     assert (row["drill"], row["skill"]) == ("Choose the mode", attempt.skill_title)
     assert row["score in per cent"] == str(attempt.score)
     assert row["points at"].split() == attempt.misconceptions
+
+
+def test_answers_tell_for_whom_one_waits(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    first = answered(mina, drill="free-answer")
+    answered(mina, drill="free-answer")
+    review(ines, first, Said(what="sent-back", text="Which tape?", key="back"))
+
+    rows = table(client_of(ines), harbour, "answers")
+
+    assert [row["result"] for row in rows] == ["sent back", "waits for the instructor"]
 
 
 def test_name_that_is_a_formula_is_no_formula_in_the_table(

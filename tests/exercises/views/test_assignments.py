@@ -12,8 +12,10 @@ from django.utils import timezone
 
 from course.cohorts.archiving import archive
 from course.cohorts.models import Cohort, Person
-from exercises.assignments import Terms, set_assignment
+from exercises.assignments import Terms, practical_of, set_assignment, withdraw_assignment
+from exercises.attempts import submit
 from exercises.models import Assignment, Attempt, Extension, PracticeSession
+from exercises.reviews import Said, review
 from tests.own import published
 from tests.pages import heading, notices, texts
 
@@ -174,6 +176,42 @@ def test_practical_is_reported_and_waits_in_the_queue(
     ]
     queue = client_of(ines).get(reverse("reviews")).content.decode()
     assert attempt.key in queue
+
+
+def test_practical_sent_back_says_so_everywhere_and_is_written_again(
+    mina: Person, ines: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    found = made(harbour, what="practical", task="Lay ten seconds of black.")
+    report = submit(practical_of(mina, found), {"text": "I laid it. " * 9})
+    review(ines, report, Said(what="sent-back", text="Too short.", key="k"))
+    learner, teacher = client_of(mina), client_of(ines)
+
+    board = reverse("assignment-board", args=[harbour.pk, found.pk])
+    assert "sent back, waits for the learner" in texts(teacher.get(board), "a")
+    (asked,) = texts(learner.get(reverse("today")), "main")
+    assert "Care: sent back, waits for you, due" in asked
+    page = learner.get(found.get_absolute_url())
+    assert texts(page, "p", "verdict") == ["Sent back, waits for you"]
+    assert "Your report" in texts(page, "legend") + texts(page, "label")
+    own = learner.get(report.get_absolute_url())
+    assert "Write a new report" in texts(own, "button")
+
+    page = learner.post(reverse("answer-again", args=[report.key]), follow=True)
+
+    assert page.redirect_chain[-1] == (found.get_absolute_url(), 302)
+
+
+def test_practical_withdrawn_is_not_written_again(
+    mina: Person, ines: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    found = made(harbour, what="practical", task="Lay ten seconds of black.")
+    report = submit(practical_of(mina, found), {"text": "I laid it. " * 9})
+    review(ines, report, Said(what="sent-back", text="Too short.", key="k"))
+    withdraw_assignment(found)
+
+    page = client_of(mina).post(reverse("answer-again", args=[report.key]), follow=True)
+
+    assert notices(page) == ["This is asked of you no more, so there is nothing to answer again."]
 
 
 def test_instructor_sees_who_is_how_far_and_the_work_behind_it(

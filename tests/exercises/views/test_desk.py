@@ -10,7 +10,9 @@ from django.urls import reverse
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.models import Asked, Attempt, OwnDrill
+from exercises.reviews import Said, review
 from tests.own import CUTAWAY, NOTE, UNSEEN, published
+from tests.pages import texts
 
 ClientOf = Callable[[Person], Client]
 
@@ -260,3 +262,17 @@ def test_record_asks_no_more_for_more_own_answers(
         counts.append(len(queries))
 
     assert counts[0] == counts[1]
+
+
+def test_answer_sent_back_waits_for_the_learner_among_the_drills(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    drill = published(ines, harbour, form="text")
+    attempt = submit(ask(mina, drill.kind), {"text": "The film ends at 00:01:30:00."})
+    review(ines, attempt, Said(what="sent-back", text="On which recorder?", key="k"))
+
+    page = client_of(mina).get(reverse("drills"))
+
+    (told,) = [each for each in texts(page, "p", "quiet") if "sent back" in each.lower()]
+    assert told == "Sent back to you."
+    assert f"{attempt.get_absolute_url()}#said" in page.content.decode()

@@ -98,7 +98,31 @@ def test_card_is_found_however_its_code_is_typed(typed: str, made: SignOff) -> N
         "Bench 1",
         f"{made.at:%-d %B %Y}",
         "Ines Marlow",
+        "With me.",
     ]
+
+
+def test_conditions_stand_on_the_card_and_on_today(
+    mina: Person, made: SignOff, client_of: ClientOf
+) -> None:
+    client = client_of(mina)
+
+    (card,) = texts(client.get(made.get_absolute_url()), "section", "bench-card")
+    (today,) = texts(client.get(reverse("today")), "p", "notice")
+
+    assert "Conditions With me." in card
+    assert "With me." in today
+
+
+def test_reason_of_not_ready_is_for_the_learner_alone(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    made = sign_off(ines, mina, harbour, Decision(**GOOD | {"state": "not-yet"}))
+
+    checked = Client().get(reverse("verify-card", args=[made.code]))
+
+    assert "With me." not in checked.content.decode()
+    assert "With me." in client_of(mina).get(reverse("record")).content.decode()
 
 
 @pytest.mark.parametrize("typed", ["", "BCDF", "ЖЖЖЖЖЖЖЖ", "BCDFGHJK2", "B" * 61, "%%%%%%%%"])

@@ -1,13 +1,19 @@
-"""The verb that deletes a learner with all that was kept about them.
+"""The verb that deletes a learner with all that was kept about them; nothing else deletes people.
 
 What others answer for stays without them: that an instructor signed somebody off, in what
 state, where and on which day. Everything else goes, answers too: a handful of answers with
-their times can be traced to whoever gave them, without a name.
+their times can be traced to whoever gave them, without a name. Whoever answers for something
+themselves is not deleted: their account is closed.
 """
 
+from collections.abc import Iterable
+from typing import Any
+
+from django.contrib.admin.models import LogEntry
+from django.contrib.contenttypes.models import ContentType
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
-from django.db.models import Model, QuerySet
+from django.db.models import F, Model, QuerySet
 
 from course.cohorts.models import Membership, Notice, Person, ResetLink, RosterUpload
 from course.cohorts.throttle import account_limit, forget
@@ -17,7 +23,10 @@ from exercises.models import (
     Assignment,
     Attempt,
     Extension,
+    OwnDrill,
+    OwnRevision,
     PracticeSession,
+    Review,
     SignOff,
     Summary,
     Withdrawal,
@@ -25,8 +34,23 @@ from exercises.models import (
 )
 from exercises.models.sign_off import new_card_code
 
-ONLY_LEARNERS = "Only learners’ accounts are deleted here. Ask an administrator to close yours."
+ONLY_LEARNERS = "Only learners’ accounts are deleted. An administrator can close the others."
+ANSWERS = (
+    "This account has signed or written for others, as an instructor. So it is not deleted; "
+    "an administrator can close it."
+)
+GONE = "This account is deleted. What is left of it says nothing of anybody."
 FORMER = "Former learner"
+# By which columns somebody answers for what concerns others. Each is `RESTRICT` in the database.
+ANSWERED_FOR: tuple[tuple[type[Model], str], ...] = (
+    (SignOff, "instructor"),
+    (Withdrawal, "by"),
+    (Review, "by"),
+    (Assignment, "made_by"),
+    (Extension, "by"),
+    (OwnDrill, "made_by"),
+    (OwnRevision, "by"),
+)
 # Reviews and outcomes go with their attempts.
 THEIRS: tuple[type[Model], ...] = (
     Attempt,
@@ -41,16 +65,48 @@ THEIRS: tuple[type[Model], ...] = (
 )
 
 
+def refusals_of(people: Iterable[Person]) -> dict[Person, str]:
+    """Those who can't be deleted, each with the reason; a constant number of queries."""
+    found = list(people)
+    answering = answering_among([person.pk for person in found])
+    reasons = {person: reason_of(person, answering) for person in found}
+    return {person: reason for person, reason in reasons.items() if reason}
+
+
+def reason_of(person: Person, answering: set[int]) -> str:
+    if person.is_deleted:
+        return GONE
+    if not person.is_learner:
+        return ONLY_LEARNERS
+    return ANSWERS if person.pk in answering else ""
+
+
+def answering_among(pks: list[int]) -> set[int]:
+    """Who of them answers for what concerns others. A reply on one's own answers is one's own."""
+    found: set[int] = set()
+    for model, column in ANSWERED_FOR:
+        rows: QuerySet[Any] = QuerySet(model).filter(**{f"{column}__in": pks})
+        if model is Review:
+            rows = rows.exclude(attempt__person=F("by"))
+        found.update(rows.values_list(f"{column}_id", flat=True).distinct())
+    return found
+
+
+def refuse(person: Person) -> None:
+    for reason in refusals_of([person]).values():
+        raise PermissionDenied(reason)
+
+
 def delete_learner(person: Person) -> None:
     """Delete a learner: all of it or nothing. Twice at once is once."""
     with transaction.atomic():
         locked = Person.objects.select_for_update().filter(pk=person.pk).first()
-        if locked is None or not locked.is_active:
+        if locked is None or locked.is_deleted:
             return
-        if not locked.is_learner:
-            raise PermissionDenied(ONLY_LEARNERS)
+        refuse(locked)
         forget(account_limit(locked.sign_in_name))
         delete_rows(locked)
+        strip_log(locked)
         if SignOff.objects.filter(person=locked).exists():
             strip_sign_offs(locked)
             scrub(locked)
@@ -75,9 +131,16 @@ def strip_sign_offs(person: Person) -> None:
         QuerySet(SignOff).filter(pk=made).update(**changed)
 
 
+def strip_log(person: Person) -> None:
+    """What administrators did with the account keeps its day, and no name."""
+    about = ContentType.objects.get_for_model(Person)
+    entries = LogEntry.objects.filter(content_type=about, object_id=str(person.pk))
+    entries.update(object_repr=FORMER, change_message="")
+
+
 def scrub(person: Person) -> None:
     """A closed account that says nothing of anybody."""
-    person.name, person.email, person.is_active = FORMER, "", False
+    person.name, person.email, person.is_active, person.is_deleted = FORMER, "", False, True
     person.sign_in_name = f"former-{new_token()}"
     person.set_unusable_password()
     person.last_login, person.in_words = None, False

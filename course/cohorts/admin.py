@@ -93,6 +93,10 @@ class CohortAdmin(admin.ModelAdmin):  # type: ignore[type-arg]
     actions = ["renew_codes"]
     view_on_site = False  # a cohort's own page is for those who teach it
 
+    def has_delete_permission(self, request: HttpRequest, obj: object = None) -> bool:
+        """Nobody here: a cohort is archived by who teaches it, and goes on its day."""
+        return False
+
     def get_queryset(self, request: HttpRequest) -> QuerySet[Cohort]:
         return Cohort.objects.with_sizes()
 

@@ -83,6 +83,8 @@ class Person(AbstractBaseUser, PermissionsMixin):
     is_active = models.BooleanField(
         "open", default=True, help_text="A closed account can’t be signed in to."
     )
+    # Deleted on their word; the row stays for what others answer for, and says nothing.
+    is_deleted = models.BooleanField("deleted", default=False, editable=False)
     joined_at = models.DateTimeField(default=timezone.now)
     in_words = models.BooleanField("describe pictures and sounds in words", default=False)
 
@@ -217,7 +219,8 @@ class Membership(models.Model):
         ]
 
     def __str__(self) -> str:
-        return f"{self.person} in {self.cohort}"
+        # Without the person: the log of the administrators' pages keeps this for good.
+        return f"a place in {self.cohort}"
 
 
 class ResetLink(models.Model):

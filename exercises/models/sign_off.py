@@ -43,7 +43,8 @@ class SignOff(AppendOnly):
         ALONE = "alone", "Ready to work alone"
         NOT_YET = "not-yet", "Not ready yet"
 
-    person = models.ForeignKey(settings.AUTH_USER_MODEL, models.CASCADE, related_name="sign_offs")
+    # Not even by mistake does it go with its person: see `exercises/deletion.py`.
+    person = models.ForeignKey(settings.AUTH_USER_MODEL, models.RESTRICT, related_name="sign_offs")
     cohort = models.ForeignKey(Cohort, models.SET_NULL, null=True, related_name="sign_offs")
     cohort_name = models.CharField(max_length=120)
     instructor = models.ForeignKey(

@@ -22,7 +22,7 @@ from course.cohorts.passwords import person_signing_in
 from course.cohorts.views.limits import limited
 from course.cohorts.views.pages import form_page, posted
 from exercises.bundle.zipped import files_of, zipped
-from exercises.deletion import ONLY_LEARNERS, delete_learner
+from exercises.deletion import delete_learner, refuse
 from exercises.forms.deletion import NameAgainForm, PasswordAgainForm
 
 
@@ -44,8 +44,7 @@ def own_data(request: SignedInRequest) -> HttpResponseBase:
 def delete_account(request: SignedInRequest) -> HttpResponse:
     """A learner's own deletion, for which the password is asked again."""
     person = request.user
-    if not person.is_learner:
-        raise PermissionDenied(ONLY_LEARNERS)
+    refuse(person)
     form = PasswordAgainForm(posted(request))
     if form.is_valid() and not person_signing_in(
         request, person.sign_in_name, form.cleaned_data["password"]
@@ -65,6 +64,7 @@ def delete_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> H
     """Deletion by the instructor of all of a learner's cohorts; the name is asked."""
     cohort = cohort_for(request.user, cohort_pk)
     learner = learner_for(request.user, cohort_pk, person_pk)
+    refuse(learner)
     allowed = may_delete(request.user, learner)
     form = NameAgainForm(posted(request) if allowed else None, name=learner.name)
     if request.method == "POST" and not allowed:

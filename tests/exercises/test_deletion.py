@@ -5,6 +5,7 @@ from collections.abc import Callable
 import pytest
 from django.apps import apps
 from django.core.exceptions import PermissionDenied
+from django.db.models import RESTRICT, ForeignKey
 from django.test import Client
 from django.urls import reverse
 
@@ -12,9 +13,10 @@ from course.cohorts.models import Cohort, Membership, Person
 from course.cohorts.moving import tell
 from course.lessons.models import Reading
 from exercises.attempts import ask, submit
-from exercises.deletion import delete_learner
+from exercises.deletion import ANSWERED_FOR, delete_learner
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, SignOff
+from exercises.reviews import Said, reply, review
 from exercises.sessions import start
 from exercises.sign_offs import Decision, sign_off, withdraw
 from tests.answers import right_answer
@@ -99,6 +101,29 @@ def test_pages_of_the_instructor_still_open(
     ]
 
     assert [page.status_code for page in pages] == [200, 200, 200]
+
+
+def test_all_that_somebody_answers_for_is_asked_about() -> None:
+    restricted = {
+        (model, field.name)
+        for model in apps.get_models()
+        for field in model._meta.concrete_fields
+        if isinstance(field, ForeignKey)
+        and field.related_model is Person
+        and field.remote_field.on_delete is RESTRICT
+    }
+
+    assert restricted == {*ANSWERED_FOR, (SignOff, "person")}
+
+
+def test_own_replies_hold_nobody_back(ines: Person, mina: Person) -> None:
+    asked = ask(mina, KINDS["free-answer"])
+    attempt = submit(asked, right_answer(asked))
+    review(ines, attempt, Said(what="score", text="Name the mode.", score=40, key="c" * 32))
+    reply(mina, attempt, "It was an insert.")
+    delete_learner(mina)
+
+    assert not Person.objects.filter(pk=mina.pk).exists()
 
 
 def test_only_learners_are_deleted(ines: Person, harbour: Cohort) -> None:

@@ -236,17 +236,6 @@ def test_person_with_links_can_be_deleted(
     assert not Person.objects.filter(pk=mina.pk).exists()
 
 
-def test_instructor_who_made_links_can_be_deleted(
-    ada: Person, ines: Person, mina: Person, client_of: ClientOf
-) -> None:
-    ResetLink.objects.create(made_by=ines, for_person=mina)
-    client = client_of(ada)
-    client.post(reverse("admin:cohorts_person_delete", args=[ines.pk]), {"post": "yes"})
-
-    (kept,) = ResetLink.objects.all()
-    assert (kept.made_by, kept.for_person) == (None, mina)
-
-
 @pytest.mark.parametrize(("who", "places"), [("solo", 1), ("rafe", 0)])
 def test_only_learners_are_given_places(
     request: pytest.FixtureRequest,

@@ -1,10 +1,11 @@
-"""Flashes as WCAG 2.3.1 defines them, counted in moving pictures.
+"""Flashes as WCAG 2.2, success criterion 2.3.1, defines them, counted in moving pictures.
 
 General flash: a pair of opposing changes of relative luminance by 0.1 or more, the darker
 state under 0.80. Red flash: a pair of opposing changes to or from a saturated red, R/(R+G+B)
 of 0.8 or more, by more than 20 in (R - G - B) × 320. They count where they fill more than a
 quarter of any 10° field, 341 × 256 pixels of a screen of 1024 × 768; fine even patterns, as
-noise, of less than 0.1° don't count. R, G, B are linear, as of sRGB.
+noise, of less than 0.1° don't count. R, G, B are linear, by the sRGB
+curve of IEC 61966-2-1.
 
 Pictures are shown at their own size, so that a pixel is one of that screen's. They are averaged
 over cells of half a degree, which takes the noise out. A field's count in a second is the one

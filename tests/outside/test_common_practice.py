@@ -18,8 +18,9 @@ from tests.strategies import Document, documents
 
 
 def test_ten_seconds_before_anything_that_matters_are_enough_run_up() -> None:
-    # Common practice: start the camera 10 s before anything that matters. Any machine that
-    # needs 5 to 10 s of pre-roll is then locked, even at a take's first usable frame.
+    """Common practice: start the camera 10 s before anything that matters. Any machine that
+    needs 5 to 10 s of pre-roll is then locked, even at a take's first usable frame.
+    """
     for rate in Rate:
         second = rate.nominal
         for pre_roll in range(5, 11):
@@ -34,16 +35,19 @@ def test_ten_seconds_before_anything_that_matters_are_enough_run_up() -> None:
 
 
 def test_pre_roll_is_five_to_ten_seconds() -> None:
-    # Common practice: 5 s, from 3 to 10; a handbook asks for at least 6 s of stable picture
-    # before the edit.
+    """Common practice: 5 s, from 3 to 10. P. Ward's camerawork handbook (Focal Press, ISBN
+    0-240-51604-2), “Editing requirements: run-up time”, asks for at least 6 s of stable
+    picture.
+    """
     for rate in Rate:
         assert 5 * rate.nominal <= Bench.default(rate).lock <= 10 * rate.nominal
 
 
 @given(documents())
 def test_cut_is_all_that_two_machines_can_do(document: Document) -> None:
-    # Common practice: a fade or a dissolve needs two pictures at once, and so a third machine.
-    # Here, whatever is recorded, a frame has one picture and one sound, or none.
+    """Common practice: a fade or a dissolve needs two pictures at once, and so a third machine.
+    Here, whatever is recorded, a frame has one picture and one sound, or none.
+    """
     tape = read_session(document).recorded()
 
     for track in (tape.picture, tape.sound):

@@ -1,4 +1,4 @@
-"""Nothing that we can make move flashes three times a second (WCAG 2.3.1)."""
+"""Nothing that we can make move flashes three times a second (WCAG 2.2, 2.3.1)."""
 
 from collections.abc import Callable, Iterator
 from itertools import chain
@@ -28,15 +28,17 @@ def blinking(colour: tuple[int, int, int], frames: int) -> Iterator[Picture]:
 
 @pytest.mark.parametrize(("frames", "count"), [(3, 5.0), (5, 3.0), (10, 1.5), (15, 1.0)])
 def test_general_flashes_of_a_blinking_screen_are_counted(frames: int, count: float) -> None:
-    """Half a flash is one change; 30 frames a second."""
+    """WCAG 2.2, “general flash”: half a flash is one change; 30 frames a second."""
     assert flashes(blinking((255, 255, 255), frames), RATE)[0] == count
 
 
 def test_red_flashes_of_a_blinking_red_screen_are_counted() -> None:
+    """WCAG 2.2, “red flash”: opposing changes to or from a saturated red."""
     assert flashes(blinking((255, 0, 0), 5), RATE) == (3.0, 3.0)
 
 
 def test_small_steps_and_small_areas_do_not_count() -> None:
+    """WCAG 2.2: changes under a tenth of the luminance, and areas under a quarter of 10°."""
     dim = (np.full((480, 640, 3), 120 + 10 * (n % 2), np.uint8) for n in range(60))
     spot = np.zeros((480, 640, 3), np.uint8)
     spot[96:208, 208:336] = 255
@@ -47,13 +49,15 @@ def test_small_steps_and_small_areas_do_not_count() -> None:
 
 @pytest.mark.parametrize("name", FOOTAGE)
 def test_footage_does_not_flash(name: str) -> None:
-    """Every fourth frame of eight seconds."""
+    """WCAG 2.2, 2.3.1: every fourth frame of eight seconds."""
     assert max(flashes((frame(name, n) for n in range(0, 240, 4)), RATE // 4)) < 3
 
 
 @pytest.mark.parametrize("name", FOOTAGE)
 def test_locking_does_not_flash(name: str) -> None:
-    """The quickest locking there is, between a shot before it and what it comes to."""
+    """WCAG 2.2, 2.3.1: the quickest locking there is, between a shot before it and what it comes
+    to.
+    """
     locked = Look(lines=Lines.L625, snr=46, copies=1)
     before = (frame("keeper", n) for n in range(4))
     locking = (
@@ -78,6 +82,7 @@ WANDERING: dict[str, Callable[[int], Look]] = {
 @pytest.mark.parametrize("fault", WANDERING)
 @pytest.mark.parametrize("name", ["turning", "bars"])
 def test_faults_in_motion_do_not_flash(name: str, fault: str) -> None:
+    """WCAG 2.2, 2.3.1: faults at their strongest, wandering."""
     spoiled = (rendered(frame(name, n), WANDERING[fault](n), n) for n in range(60))
 
     assert max(flashes(spoiled, RATE)) < 3
@@ -118,12 +123,14 @@ TAPES = {
 
 @pytest.mark.parametrize("story", TAPES)
 def test_edits_in_motion_do_not_flash(story: str) -> None:
+    """WCAG 2.2, 2.3.1: edits as a monitor shows them."""
     assert max(flashes(viewed(story, "monitor"), 25)) < 3
 
 
 @pytest.mark.parametrize("display", ["underscan", "cross-pulse", "waveform"])
 @pytest.mark.parametrize("story", ["assembled without run-up", "past its end"])
 def test_other_displays_do_not_flash(story: str, display: str) -> None:
+    """WCAG 2.2, 2.3.1: the same on the other displays."""
     assert max(flashes(viewed(story, display), 25)) < 3
 
 

@@ -1,4 +1,4 @@
-"""The figures that “which generation?” asks for, against published ones."""
+"""The figures that “which generation?” asks for, against the sum of noise powers."""
 
 import pytest
 
@@ -7,12 +7,13 @@ from exercises.drills.which_generation import WHICH_GENERATION
 from exercises.drills.which_generation.answers import answer
 from exercises.drills.which_generation.reels import Reel, Segment
 
-# 10 log10 n: "3 dB for each doubling of the number of copies"; from 46 dB.
+# 46 dB less 10 log10 n.
 TABLE = {2: 43.0, 3: 41.2, 4: 40.0, 5: 39.0, 6: 38.2}
 
 
 @pytest.mark.parametrize(("generation", "decibels"), TABLE.items())
 def test_equal_copies_are_those_of_the_table(generation: int, decibels: float) -> None:
+    """Derived here: noise powers add, so n equal recordings cost 10 log10 n dB."""
     reel = Reel("Tape 1", 46)
     for _ in range(generation - 1):
         reel = Reel("Tape 2", 46, reel)
@@ -27,7 +28,7 @@ def test_equal_copies_are_those_of_the_table(generation: int, decibels: float) -
 
 @pytest.mark.parametrize("seed", range(100))
 def test_noise_powers_add(seed: int) -> None:
-    """Amplitudes of independent noise add as squares (textbook): done with amplitudes here."""
+    """Derived here: amplitudes of independent noise add as squares; done with amplitudes."""
     question = WHICH_GENERATION.make(seed)
     chain = question.key["chains"][question.key["asked"]]
     amplitude = sum((10 ** (-snr / 20)) ** 2 for snr in chain) ** 0.5

@@ -111,6 +111,7 @@ def recorded(edits: Iterable[Edit]) -> Tape:
 
 @pytest.mark.parametrize("start", range(0, 500, 50))
 def test_picture_and_sound_lie_where_the_libraries_say(start: int) -> None:
+    """OpenTimelineIO's flatten_stack and portion's IntervalDict, on 500 lists of edits."""
     for seed in range(start, start + 50):
         edits = edit_list(Random(seed))
         tape = recorded(edits)
@@ -122,6 +123,7 @@ def test_picture_and_sound_lie_where_the_libraries_say(start: int) -> None:
 
 @pytest.mark.parametrize("start", range(0, 500, 250))
 def test_pulses_lie_where_the_libraries_say(start: int) -> None:
+    """OpenTimelineIO and portion again: pulses are laid by assembles alone."""
     for seed in range(start, start + 250):
         edits = edit_list(Random(seed))
         assembles = patches([edit for edit in edits if not isinstance(edit, Insert)], "control")
@@ -167,6 +169,7 @@ WORKED = {
 
 @pytest.mark.parametrize("name", WORKED)
 def test_worked_overwrite_lies_as_published(name: str) -> None:
+    """Worked examples of OpenTimelineIO's tests/test_editAlgorithm.cpp."""
     recordings, expected = WORKED[name]
     bench = Bench(Rate.R25, lock=0, relock=0, erase_gap=0)
     tape = Tape.blank(1000)

@@ -33,12 +33,14 @@ def frames(code: str) -> int:
 
 
 def test_lengths_of_the_paper_edit(rows: list[re.Match[str]]) -> None:
+    """OpenTimelineIO's from_timecode."""
     told = [int(row["length"]) for row in rows]
 
     assert told == [(frames(row["last"]) - frames(row["first"])) / 25 for row in rows]
 
 
 def test_places_of_the_paper_edit(lesson: Lesson, rows: list[re.Match[str]]) -> None:
+    """OpenTimelineIO's to_timecode."""
     begins = frames(rows[0]["at"])
     places = []
     for row in rows:
@@ -52,6 +54,7 @@ def test_places_of_the_paper_edit(lesson: Lesson, rows: list[re.Match[str]]) -> 
 
 
 def test_labels_that_drop_frame_leaves_out_in_an_hour(lesson: Lesson) -> None:
+    """OpenTimelineIO: an hour of SMPTE ST 12-1 drop-frame and other code."""
     without = int(from_timecode("01:00:00:00", NTSC).value)
     held = int(from_timecode("01:00:00;00", NTSC).value)
 
@@ -61,6 +64,7 @@ def test_labels_that_drop_frame_leaves_out_in_an_hour(lesson: Lesson) -> None:
 
 
 def test_how_far_other_code_lags(lesson: Lesson) -> None:
+    """OpenTimelineIO: an hour of SMPTE ST 12-1 code that leaves nothing out."""
     hour = from_timecode("01:00:00:00", NTSC)
 
     told = behind_the_clock(lesson, code="01:00:00:00")

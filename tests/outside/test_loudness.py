@@ -38,6 +38,7 @@ def loudness(samples: Samples) -> float:
 
 @pytest.mark.parametrize("level", [-200, -60, 0, 30, 90])
 def test_tone_is_as_loud_as_its_level(level: int) -> None:
+    """ITU-R BS.1770 by pyloudnorm; line-up 18 dB under full scale, EBU R 68."""
     measured = loudness(tone(level, seconds=5, hertz=997))
 
     assert measured == pytest.approx(FULL_SCALE + LINE_UP + level / 10, abs=0.2)
@@ -45,6 +46,7 @@ def test_tone_is_as_loud_as_its_level(level: int) -> None:
 
 @pytest.mark.parametrize("gain", [-100, -60, 20])
 def test_recorded_speech_is_as_loud_as_the_knob_says(gain: int) -> None:
+    """ITU-R BS.1770 by pyloudnorm, before and after."""
     speech = TALK.read(6000 * BLOCK, 15 * RATE)
 
     plain, turned = (
@@ -56,6 +58,7 @@ def test_recorded_speech_is_as_loud_as_the_knob_says(gain: int) -> None:
 
 @pytest.mark.parametrize("gain", [-100, -60, 20])
 def test_jump_at_an_edit_is_as_large_as_the_model_says(gain: int) -> None:
+    """ITU-R BS.1770 by pyloudnorm, on either side of the edit."""
     tape = Tape.blank(2000)
     source = Source("talk", (Take(0, 1500),))
     for at, knob in ((0, 0), (500, gain)):
@@ -72,5 +75,7 @@ def test_jump_at_an_edit_is_as_large_as_the_model_says(gain: int) -> None:
 
 @pytest.mark.parametrize("name", sorted(lines()))
 def test_lined_up_speech_is_about_as_loud_as_line_up_tone(name: str) -> None:
-    """A VU meter and BS.1770 need not agree on speech; 4 LU is this course's own band."""
+    """ITU-R BS.1770 by pyloudnorm. A VU meter and it need not agree on speech: 4 LU is this
+    course's own band (derived here).
+    """
     assert loudness(lines()[name].samples) == pytest.approx(FULL_SCALE + LINE_UP, abs=4)

@@ -1,4 +1,4 @@
-"""Every sort of motion that a drill serves, as the browser gets it: flashes by WCAG 2.3.1."""
+"""Every sort of motion that a drill serves, as the browser gets it: flashes by WCAG 2.2, 2.3.1."""
 
 import io
 from collections.abc import Iterator
@@ -38,11 +38,13 @@ def pictures(medium: Json) -> Iterator[Picture]:
 
 
 def test_motions_are_found() -> None:
+    """For WCAG 2.2, 2.3.1: enough kinds of motion are looked at."""
     assert len(MOTIONS) >= 15
 
 
 @pytest.mark.parametrize("name", MOTIONS)
 def test_motion_does_not_flash(name: str) -> None:
+    """WCAG 2.2, 2.3.1: as the browser gets it."""
     medium = MOTIONS[name]
 
     assert max(flashes(pictures(medium), round(medium["rate"]))) < 3

@@ -101,6 +101,7 @@ def rows(content: bytes) -> list[dict[str, str]]:
 
 
 def test_manifest_speaks_of_every_file(package: Package) -> None:
+    """OneRoster CSV Binding 1.2.1: manifest.csv."""
     told = {row["propertyName"]: row["value"] for row in package.pop("manifest")}
 
     assert (told["manifest.version"], told["oneroster.version"]) == ("1.0", "1.2")
@@ -109,11 +110,13 @@ def test_manifest_speaks_of_every_file(package: Package) -> None:
 
 
 def test_headers_are_the_standards(package: Package) -> None:
+    """OneRoster CSV Binding 1.2.1: each file's fields in order."""
     for name, fields in FIELDS.items():
         assert list(package[name][0]) == fields.replace("*", "").split()
 
 
 def test_required_fields_are_filled_and_bulk_has_no_status(package: Package) -> None:
+    """OneRoster CSV Binding 1.2.1: what a bulk file must and must not have."""
     for name, fields in FIELDS.items():
         required = [field[1:] for field in fields.split() if field[0] == "*"]
         for row in package[name]:
@@ -122,17 +125,20 @@ def test_required_fields_are_filled_and_bulk_has_no_status(package: Package) -> 
 
 
 def test_words_are_the_standards(package: Package) -> None:
+    """OneRoster CSV Binding 1.2.1: the words that a field takes."""
     for (name, field), words in WORDS.items():
         assert {row[field] for row in package[name]} <= words
 
 
 def test_what_is_referred_to_is_in_the_package(package: Package) -> None:
+    """OneRoster CSV Binding 1.2.1: sourcedIds of other files."""
     for (name, field), other in REFERS.items():
         known = {row["sourcedId"] for row in package[other]}
         assert {row[field] for row in package[name]} <= known
 
 
 def test_ids_are_used_once(package: Package) -> None:
+    """OneRoster CSV Binding 1.2.1: a sourcedId is unique in its file."""
     package.pop("manifest")
     ids = [row["sourcedId"] for records in package.values() for row in records]
 
@@ -140,6 +146,7 @@ def test_ids_are_used_once(package: Package) -> None:
 
 
 def test_dates_and_scores_are_in_range(package: Package) -> None:
+    """OneRoster CSV Binding 1.2.1: dates of ISO 8601, scores within a line item's range."""
     for row in package["results"]:
         date.fromisoformat(row["scoreDate"])
         assert 0 <= float(row["score"]) <= 100

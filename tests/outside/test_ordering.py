@@ -35,6 +35,9 @@ def longest_run(numbers: list[int]) -> int:
 
 
 def test_rules_kept_are_the_concordant_pairs_of_kendall() -> None:
+    """scipy.stats.kendalltau (M. G. Kendall, “A new measure of rank correlation”, Biometrika 30,
+    1938).
+    """
     for order in ORDERS:
         tau = kendalltau(range(len(STEPS)), [order.index(step) for step in STEPS]).statistic
         kept = len(WHOLE.rules) - len(WHOLE.broken(order))
@@ -43,6 +46,9 @@ def test_rules_kept_are_the_concordant_pairs_of_kendall() -> None:
 
 
 def test_steps_to_move_are_those_outside_a_longest_increasing_run() -> None:
+    """The longest increasing run by patience sorting with the standard library's bisect (derived
+    here).
+    """
     for order in ORDERS:
         numbers = [STEPS.index(step) for step in order]
 

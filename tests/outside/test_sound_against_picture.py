@@ -31,6 +31,7 @@ VERDICTS = [
 
 @pytest.mark.parametrize(("rate", "frames", "verdict"), VERDICTS)
 def test_sound_so_many_frames_early(rate: str, frames: int, verdict: str | None) -> None:
+    """Rec. ITU-R BT.1359-1: detectable and acceptable limits, in frames."""
     shot = {"mode": "insert", "source": "Interview 1", "at": 200}
     answer = simulate(
         {

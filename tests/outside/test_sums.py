@@ -20,6 +20,7 @@ def added(ask: Moment, lines: list[dict[str, str]]) -> str:
 
 @pytest.mark.parametrize("seed", range(300))
 def test_working_comes_to_the_result(seed: int) -> None:
+    """OpenTimelineIO, on SMPTE ST 12-1 and EBU 25-frame code."""
     question = SUMS.make(seed)
     moments = [ask for ask in question.asks if isinstance(ask, Moment)]
 

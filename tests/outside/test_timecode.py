@@ -40,6 +40,7 @@ def enumerated(nominal: int, *, drop: bool) -> Iterator[str]:
     ],
 )
 def test_every_label_of_a_day_is_the_standards(rate: Rate, drop: bool, day: int) -> None:
+    """SMPTE ST 12-1 and EBU 25-frame code: the labels enumerated from the rule."""
     frame = -1
     for frame, text in enumerate(enumerated(rate.nominal, drop=drop)):
         if label(frame, rate, drop) != text or frame_of(text, rate) != frame:
@@ -70,11 +71,13 @@ WORKED = [
 
 @pytest.mark.parametrize(("frame", "text"), WORKED)
 def test_drop_frame_label_matches_the_worked_table(frame: int, text: str) -> None:
+    """OpenTimelineIO's tests/test_opentime.py, and the labels of SMPTE ST 12-1 counted out."""
     assert label(frame, Rate.R29_97, drop=True) == text
     assert frame_of(text, Rate.R29_97) == frame
 
 
 def test_dropped_label_is_refused_all_day() -> None:
+    """SMPTE ST 12-1: labels that do not exist."""
     refused = 0
     for minute in range(1440):
         for frame in ("00", "01") if minute % 10 else ():
@@ -95,6 +98,7 @@ SAMPLED = sorted(
 
 
 def test_drop_frame_agrees_with_opentimelineio() -> None:
+    """OpenTimelineIO."""
     differing = [
         frame
         for frame in SAMPLED
@@ -108,6 +112,7 @@ def test_drop_frame_agrees_with_opentimelineio() -> None:
 
 @pytest.mark.parametrize(("rate", "otio_rate"), [(Rate.R29_97, OTIO_29_97), (Rate.R25, 25)])
 def test_non_drop_agrees_with_opentimelineio(rate: Rate, otio_rate: float) -> None:
+    """OpenTimelineIO."""
     differing = [
         frame
         for frame in SAMPLED
@@ -123,6 +128,7 @@ def test_non_drop_agrees_with_opentimelineio(rate: Rate, otio_rate: float) -> No
     ("rate", "drop"), [(Rate.R29_97, True), (Rate.R29_97, False), (Rate.R25, False)]
 )
 def test_label_agrees_with_timecode_library(rate: Rate, drop: bool) -> None:
+    """The library timecode."""
     differing = [
         frame
         for frame in SAMPLED[::5]
@@ -136,6 +142,7 @@ def test_label_agrees_with_timecode_library(rate: Rate, drop: bool) -> None:
 
 
 def test_frame_agrees_with_timecode_library() -> None:
+    """The library timecode."""
     differing = [
         text
         for frame in SAMPLED[::5]
@@ -147,8 +154,9 @@ def test_frame_agrees_with_timecode_library() -> None:
 
 
 def test_hour_of_drop_frame_code_is_an_hour() -> None:
-    # 107,892 frames at 30000/1001 a second last 3599.9964 s: 3.6 ms short of an hour;
-    # 108,000 non-drop labels last 3603.6 s (arithmetic from SMPTE ST 12-1).
+    """SMPTE ST 12-1: 107,892 frames at 30000/1001 a second last 3599.9964 s, 3.6 ms short of an
+    hour; 108,000 labels of which none is left out last 3603.6 s (derived here).
+    """
     rate = Rate.R29_97.fraction
 
     assert frame_of("01:00:00;00", Rate.R29_97) / rate * 10_000 == 35_999_964

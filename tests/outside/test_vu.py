@@ -46,8 +46,9 @@ def test_burst_reads_what_a_needle_of_second_order_does(milliseconds: int, reads
 
 
 def test_meter_shows_the_average_not_the_root_mean_square() -> None:
-    """A square wave and a sine of one average read alike; their rms differ by 0.91 dB (form
-    factor of a sine: pi / (2 sqrt 2))."""
+    """IEC 60268-17: a square wave and a sine of one average read alike; their rms differ by 0.91
+    dB (derived here: the form factor of a sine is pi / (2 sqrt 2)).
+    """
     high = LINE_UP * 2 / np.pi
     square = np.where(np.arange(2 * RATE) // 40 % 2, high, -high).astype(np.float32)
 

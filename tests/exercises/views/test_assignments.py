@@ -192,7 +192,7 @@ def test_practical_sent_back_says_so_everywhere_and_is_written_again(
     assert "Care: sent back, waits for you, due" in asked
     page = learner.get(found.get_absolute_url())
     assert texts(page, "p", "verdict") == ["Sent back, waits for you"]
-    assert "Your report" in texts(page, "legend") + texts(page, "label")
+    assert page.context["asked"].again == report
     own = learner.get(report.get_absolute_url())
     assert "Write a new report" in texts(own, "button")
 

@@ -83,7 +83,8 @@ def whole_page_answers(
 ) -> Callable[[HtmxRequest], HttpResponse]:
     """Let a redirect or an error page replace the page, not the fragment that was asked for.
 
-    422 stays where it is: it is the form that was sent, with what is wrong in it.
+    422 stays where it is: it is the form that was sent, with what is wrong in it. So does what
+    says itself how it is put in (`HX-Reswap`).
     """
 
     def middleware(request: HtmxRequest) -> HttpResponse:
@@ -92,7 +93,8 @@ def whole_page_answers(
             return response
         if response.has_header("Location"):
             return HttpResponseClientRedirect(response["Location"])
-        if response.status_code >= 400 and response.status_code != 422:
+        in_place = response.status_code == 422 or response.has_header("HX-Reswap")
+        if response.status_code >= 400 and not in_place:
             reswap(retarget(response, "body"), "innerHTML")
         return response
 

@@ -12,7 +12,14 @@ from django.utils.datastructures import MultiValueDict
 from exercises.drills.asks import AnswerRefused, Ask, Picture
 from exercises.drills.asks.picture import NONE_SENT
 from exercises.drills.kind import Question
-from exercises.signal.photographs import Photograph, PhotographRefused, photograph
+from exercises.signal.photographs import (
+    Photograph,
+    PhotographRefused,
+    PhotographsBusy,
+    photograph,
+)
+
+BUSY = "busy"
 
 
 class AsTyped(forms.Widget):
@@ -69,6 +76,8 @@ class PictureField(forms.Field):
             return photograph(value[0], value[0].size or 0)
         except PhotographRefused as refusal:
             raise ValidationError(str(refusal)) from refusal
+        except PhotographsBusy as busy:
+            raise ValidationError(str(busy), code=BUSY) from busy
 
 
 class AnswerForm(forms.Form):
@@ -80,6 +89,12 @@ class AnswerForm(forms.Form):
         for ask in self.asks:
             field = PictureField(ask) if isinstance(ask, Picture) else AskField(ask)
             self.fields[ask.name] = field
+
+    @property
+    def status(self) -> int:
+        """Of the page that shows it: 503 where all that is wrong is that the site is busy."""
+        codes = {error.code for found in self.errors.as_data().values() for error in found}
+        return 503 if codes == {BUSY} else 422 if codes else 200
 
     def answer(self) -> dict[str, Any]:
         """The answer as `grade` takes it; valid forms only."""
@@ -109,4 +124,5 @@ class AnswerForm(forms.Form):
             "typed": typed,
             "rows": ask.rows(typed),
             "error": next(iter(field.errors), ""),
+            "again": self.is_bound and self.has_error(ask.name, BUSY),
         }

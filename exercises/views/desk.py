@@ -144,8 +144,7 @@ def try_own(request: SignedInRequest, pk: int) -> HttpResponse:
         "feedback_template": f"{kind.template}#feedback",
         "verdict": kind.grade(question, form.answer()) if form.is_valid() else None,
     }
-    refused = form.is_bound and not form.is_valid()
-    return render(request, "desk/try.html", context, status=422 if refused else 200)
+    return render(request, "desk/try.html", context, status=form.status)
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

@@ -21,6 +21,8 @@ from exercises.own_progress import own_progress_of
 from exercises.scores import progress_of, row_in_words
 from exercises.sessions import end_if_answered, left_of, session_going
 
+SOON = 60  # seconds, until a site that was busy is worth another try
+
 
 @require_safe
 @sign_in_required
@@ -60,7 +62,7 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
         return redirect("attempt", token) if hasattr(asked, "attempt") else redirect(asked.page())
     form = answer_form(asked, request.POST, request.FILES)
     if not form.is_valid():
-        return show_question(request, asked, form, status=422)
+        return show_refused(request, asked, form)
     try:
         attempt = submit(asked, form.answer(), photograph=form.photograph())
     except OutdatedError:
@@ -102,6 +104,16 @@ def show_question(
 ) -> HttpResponse:
     template = "exercises/drill.html" + ("#question" if request.htmx else "")
     return render(request, template, question_context(asked, form), status=status)
+
+
+def show_refused(request: SignedInRequest, asked: Asked, form: AnswerForm) -> HttpResponse:
+    """The form as it was sent, with what is wrong; or when to send it again."""
+    response = show_question(request, asked, form, status=form.status)
+    if form.status == 503:
+        response.headers["Retry-After"] = str(SOON)
+        if request.htmx:
+            response.headers["HX-Reswap"] = "outerHTML show:top"  # as the form itself says
+    return response
 
 
 def question_context(asked: Asked, form: AnswerForm) -> dict[str, object]:

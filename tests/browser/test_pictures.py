@@ -9,7 +9,7 @@ from course.cohorts.models import Cohort, Person
 from exercises.models import Upload
 from tests.browser.site import quiet_page, sign_in, violations, without_javascript
 from tests.own import published
-from tests.photographs import file_of, leads, noted
+from tests.photographs import all_places_taken, file_of, leads, noted
 
 DECODED = "image => image.decode().then(() => image.naturalWidth)"
 
@@ -74,5 +74,29 @@ def test_picture_is_sent_without_javascript(
     send(page, tmp_path / "leads.png")
     expect(page.locator(".verdict")).to_have_text("Waits for your instructor")
     context.close()
+
+    assert Upload.objects.get().attempt.person == mina
+
+
+def test_chosen_picture_stays_while_the_site_is_busy(
+    live_server: LiveServer,
+    context: BrowserContext,
+    tmp_path: Path,
+    ines: Person,
+    mina: Person,
+    harbour: Cohort,
+) -> None:
+    """A second press of the button sends it: nobody has to look for the file again."""
+    drill = published(ines, harbour, form="picture")
+    (tmp_path / "leads.jpg").write_bytes(noted())
+    with quiet_page(context, live_server.url, busy=True) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/drills/{drill.slug}/")
+        with all_places_taken():
+            send(page, tmp_path / "leads.jpg")
+            expect(page.locator(".errorlist")).to_contain_text("Send it again in a minute.")
+        assert violations(page) == []
+        page.get_by_role("button", name="Answer").click()
+        expect(page.locator(".verdict")).to_have_text("Waits for your instructor")
 
     assert Upload.objects.get().attempt.person == mina

@@ -1,6 +1,6 @@
 """Pictures that learners send, on the pages: what is taken, what is refused, who sees them."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from io import BytesIO
 from pathlib import Path
 from typing import Any
@@ -19,7 +19,7 @@ from exercises.signal.photographs import LARGEST_FILE
 from exercises.uploads import path_of
 from tests.own import LEADS, published
 from tests.pages import texts
-from tests.photographs import file_of, leads, noted, sent
+from tests.photographs import all_places_taken, file_of, layered, leads, noted, sent
 
 pytestmark = pytest.mark.django_db
 
@@ -90,6 +90,11 @@ REFUSED: dict[str, tuple[list[Any], str]] = {
     "none": ([], NONE),
     "a text": (["leads.jpg"], NONE),
     "two": ([sent(noted()), sent(noted())], "Send one picture, not several."),
+    "many layers": (
+        [sent(layered(40))],
+        "The picture is stored in more than 32 layers. "
+        "Save it anew as a plain JPEG, and send that.",
+    ),
     "too large": (
         [sent(noted() + b"\0" * LARGEST_FILE)],
         "The file is larger than 8 MB. Send a smaller picture.",
@@ -124,6 +129,51 @@ def test_picture_with_a_page_behind_it_is_only_a_picture(
     assert page.headers["Content-Type"] == "image/jpeg"
     assert b"script" not in page.content
     assert b"Wyn Carrow" not in page.content
+
+
+BUSY = "The site is busy with other pictures and has not taken yours. Send it again in a minute."
+
+
+@pytest.fixture
+def busy() -> Iterator[None]:
+    with all_places_taken():
+        yield
+
+
+@pytest.mark.usefixtures("busy")
+@pytest.mark.parametrize("headers", [{}, {"HX-Request": "true"}])
+def test_busy_site_says_so_and_the_question_stays_open(
+    headers: dict[str, str], mina: Person, drill: OwnDrill, client_of: ClientOf
+) -> None:
+    url = answer_page(mina, drill)
+    page = client_of(mina).post(url, {"picture": sent(noted())}, headers=headers)
+
+    assert (page.status_code, page.headers["Retry-After"]) == (503, "60")
+    assert texts(page, "p", "errorlist") == [BUSY]
+    assert (Attempt.objects.exists(), Asked.objects.get().is_open) == (False, True)
+
+
+@pytest.mark.usefixtures("busy")
+def test_busy_site_leaves_the_page_and_the_chosen_file_in_place(
+    mina: Person, drill: OwnDrill, client_of: ClientOf
+) -> None:
+    headers = {"HX-Request": "true"}
+    page = client_of(mina).post(
+        answer_page(mina, drill), {"picture": sent(noted())}, headers=headers
+    )
+    wrong = client_of(mina).post(answer_page(mina, drill), {"picture": sent(b"")}, headers=headers)
+
+    assert "HX-Retarget" not in page.headers
+    assert ["hx-preserve" in each.content.decode() for each in (page, wrong)] == [True, False]
+
+
+@pytest.mark.usefixtures("busy")
+def test_author_hears_that_the_site_is_busy(
+    ines: Person, drill: OwnDrill, client_of: ClientOf
+) -> None:
+    page = client_of(ines).post(reverse("try-own", args=[drill.pk]), {"picture": sent(noted())})
+
+    assert (page.status_code, texts(page, "p", "errorlist")) == (503, [BUSY])
 
 
 def test_text_drill_takes_no_file(

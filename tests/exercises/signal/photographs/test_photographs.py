@@ -1,7 +1,5 @@
 """A picture that is sent: taken by its content, within limits, and drawn anew."""
 
-import struct
-import zlib
 from io import BytesIO
 
 import numpy as np
@@ -10,7 +8,7 @@ from PIL import Image
 
 from exercises.signal import photographs
 from exercises.signal.photographs import Photograph, PhotographRefused, photograph, small
-from tests.photographs import BLUE, RED, file_of, leads, noted
+from tests.photographs import BLUE, RED, file_of, leads, noted, png
 
 COLOURS = {"red": RED, "blue": BLUE, "white": (255, 255, 255), "grey": (128, 128, 128)}
 NO_PICTURE = "This is no JPEG, PNG or WebP picture. Send one of these."
@@ -193,19 +191,8 @@ def test_large_file_is_refused_before_it_is_read(monkeypatch: pytest.MonkeyPatch
 
 
 def huge(width: int, height: int) -> bytes:
-    """A PNG of a few bytes that says it has so many pixels (W3C PNG, 11.2.1: IHDR)."""
-
-    def chunk(name: bytes, content: bytes) -> bytes:
-        crc = struct.pack(">I", zlib.crc32(name + content))
-        return struct.pack(">I", len(content)) + name + content + crc
-
-    head = struct.pack(">IIBBBBB", width, height, 8, 2, 0, 0, 0)
-    return (
-        b"\x89PNG\r\n\x1a\n"
-        + chunk(b"IHDR", head)
-        + chunk(b"IDAT", zlib.compress(b""))
-        + chunk(b"IEND", b"")
-    )
+    """A PNG of a few bytes that says it has so many pixels."""
+    return png(width, height, b"")
 
 
 @pytest.mark.parametrize("size", [(5001, 5000), (10_000, 10_000), (60_000, 60_000)])

@@ -77,6 +77,7 @@ CHECKS: dict[str, Check] = {
     "tracking-shows": adjusted.tracking_shows,
     "tracking-streaks": adjusted.tracking_streaks,
     "usable-length": plans.usable_length,
+    "usual-bars": levelled.usual_bars,
     "vu-burst": levelled.vu_burst,
     "vu-limit": levelled.vu_limit,
     "warming-time": care.warming_time,

@@ -9,7 +9,7 @@ from course.lessons.lesson import Answer, Lesson
 from exercises.signal.lines import Lines
 from exercises.signal.meters import vu
 from exercises.signal.meters.scale import in_words
-from exercises.signal.patterns.bars import BARS
+from exercises.signal.patterns.bars import BARS, USUAL, numbers
 from exercises.signal.sound.samples import RATE
 from exercises.signal.sound.tones import line_up_tone
 from exercises.tape import Bench, Limits, Rate, faults
@@ -53,11 +53,17 @@ def vu_burst(lesson: Lesson, *, milliseconds: int) -> Answer:
     return -round(vu.peak(np.pad(burst, (0, RATE))) / 10)
 
 
-def bar_level(lesson: Lesson, *, bar: str, lines: int) -> Answer:
-    """Where a bar of the 75 % colour bars stands: in IRE at 525 lines, in mV at 625."""
+def bar_level(lesson: Lesson, *, bars: str, bar: str, lines: int) -> Answer:
+    """Where a bar of a pattern of colour bars stands: in IRE at 525 lines, in mV at 625."""
     system = Lines(lines)
-    ire = next(each.ire(system) for each in BARS if each.name == bar)
+    ire = next(each.ire(system) for each in BARS[bars] if each.name == bar)
     return f"{ire:.1f} IRE" if system is Lines.L525 else f"{ire * system.millivolts:.0f} mV"
+
+
+def usual_bars(lesson: Lesson, *, lines: int) -> Answer:
+    """The figures of the bars that are usual at so many lines."""
+    system = Lines(lines)
+    return numbers(USUAL[system], system)
 
 
 def automatic_reach(lesson: Lesson) -> Answer:

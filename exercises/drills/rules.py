@@ -108,6 +108,20 @@ WHITE_LEVEL = Rule(
     lesson="picture-and-sound-levels",
     section="setting-white",
 )
+BARS_BY_NAME = Rule(
+    text="Read on the card which bars they are: the first of their four figures says how much of "
+    "a white the white bar is, and there it belongs on the waveform.",
+    skill="picture-level",
+    lesson="setting-up-the-recorder",
+    section="leader",
+)
+BY_THE_WAVEFORM = Rule(
+    text="Set the picture level by waveform or needle: a monitor has controls of its own, and "
+    "somebody may have turned them.",
+    skill="picture-level",
+    lesson="picture-and-sound-levels",
+    section="setting-white",
+)
 SOUND_LEVEL = Rule(
     text="Set the sound level so that speech just reaches 0 VU, and change nothing about it "
     "by machine that need not be: a limiter takes peaks only, automatic gain lifts every pause.",

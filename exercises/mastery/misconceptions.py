@@ -206,6 +206,22 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             lesson="picture-and-sound-levels",
         ),
         Misconception(
+            id="bars-are-alike",
+            learner="Perhaps you took the white bar for a whole white. "
+            "Bars differ: the card says which they are, and so where that bar belongs.",
+            instructor="Believes that the white bar of any colour bars belongs at 100 IRE.",
+            skill="picture-level",
+            lesson="setting-up-the-recorder",
+        ),
+        Misconception(
+            id="monitor-is-a-meter",
+            learner="Perhaps you went by the monitor. "
+            "It shows what its own controls make of a picture; a waveform or a needle measures.",
+            instructor="Believes that a monitor shows whether a picture level is right.",
+            skill="picture-level",
+            lesson="picture-and-sound-levels",
+        ),
+        Misconception(
             id="agc-evens-out",
             learner="Perhaps you expected automatic gain to improve speech. "
             "It lifts the noise in every pause.",

@@ -5,7 +5,7 @@ import pytest
 from course.lessons.adjusted import skew_step, spacing_loss, tracking_loss
 from course.lessons.figures import chain_snr, noise_grade, pulse_spacing, stripe_width
 from course.lessons.lesson import Lesson
-from course.lessons.levelled import bar_level, vu_burst
+from course.lessons.levelled import bar_level, usual_bars, vu_burst
 from course.lessons.shelf import shelf
 
 
@@ -108,9 +108,21 @@ def test_loss_by_spacing(lesson: Lesson, micrometres: float, decibels: int) -> N
     ("bar", "ire"),
     [("white", 76.9), ("yellow", 69.0), ("green", 48.2), ("blue", 15.4), ("black", 7.5)],
 )
-def test_level_of_a_bar(lesson: Lesson, bar: str, ire: float) -> None:
-    """75 % bars of SMPTE EG 1, luma of ITU-R BT.601, 7.5 IRE of setup: 7.5 + 92.5 Y'."""
-    assert bar_level(lesson, bar=bar, lines=525) == f"{ire} IRE"
+def test_level_of_a_bar_at_525_lines(lesson: Lesson, bar: str, ire: float) -> None:
+    """75/7.5/75/7.5 of SMPTE EG 1, luma of ITU-R BT.601, 7.5 IRE of setup: 7.5 + 92.5 Y'."""
+    assert bar_level(lesson, bars="bars", bar=bar, lines=525) == f"{ire} IRE"
+
+
+@pytest.mark.parametrize(("bars", "millivolts"), [("bars-100", 700), ("bars", 525)])
+def test_level_of_a_white_bar_at_625_lines(lesson: Lesson, bars: str, millivolts: int) -> None:
+    """100/0/75/0 and 75/0/75/0: 1.00 and 0.75 (EBU D 23) of 700 mV (ITU-R BT.1700)."""
+    assert bar_level(lesson, bars=bars, bar="white", lines=625) == f"{millivolts} mV"
+
+
+def test_bars_that_are_usual(lesson: Lesson) -> None:
+    """By the four levels of ITU-R BT.471; 525 lines: SMPTE EG 1; 625 lines: common practice."""
+    assert usual_bars(lesson, lines=525) == "75/7.5/75/7.5"
+    assert usual_bars(lesson, lines=625) == "100/0/75/0"
 
 
 @pytest.mark.parametrize(

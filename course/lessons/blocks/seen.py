@@ -21,6 +21,8 @@ BRIGHTEST = 99.5  # percent of the picture that is darker than its brightest par
 LUMA = (0.299, 0.587, 0.114)  # ITU-R BT.601
 
 SCENES = {name: shot.picture for name, shot in EVERYTHING.items()} | {
+    "bars": "colour bars with a white bar of 75 %",
+    "bars-100": "colour bars with a white bar of 100 %",
     "ripples": "water against the piles of the quay",
     "title": "the title card of The Bridge Keeper",
     "black": "black",

@@ -1,6 +1,7 @@
 """What the tapes of these drills show: scenes of the film as they are drawn, in words."""
 
 from exercises.drills.quay_street import Shot
+from exercises.signal.patterns import BARS
 
 FOOTAGE: dict[str, Shot] = {
     "harbour": Shot("the harbour at dawn", "a far-off engine"),
@@ -15,7 +16,7 @@ FOOTAGE: dict[str, Shot] = {
 }
 
 # What else can be on a tape.
-EVERYTHING = {**FOOTAGE, "bars": Shot("75 % bars", "line-up tone")}
+EVERYTHING = {**FOOTAGE, **dict.fromkeys(BARS, Shot("colour bars", "line-up tone"))}
 
 # Those with long upright lines.
 UPRIGHT = ("turning", "winch", "clerk", "tools", "photograph", "passing")

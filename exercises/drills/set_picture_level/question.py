@@ -10,11 +10,11 @@ from exercises.drills.knobs.control import POSITIONS, best_of, start_of
 from exercises.drills.knobs.job import Job
 from exercises.drills.knobs.question import Knob
 from exercises.drills.media import Strip
-from exercises.drills.rules import WHITE_LEVEL
 from exercises.drills.scene import opening
 from exercises.drills.set_picture_level.version import Version, drawn
-from exercises.drills.set_picture_level.white import reached, seen
+from exercises.drills.set_picture_level.white import looks, reached, seen
 from exercises.drills.settings import Settings
+from exercises.signal.lines import Lines
 from exercises.tape.levels import WHITE, gained
 
 STEP = 2  # 0.1 dB that a position is
@@ -39,6 +39,7 @@ def question(job: Job, version: Version, source: int, best: int) -> Question:
     gains = [needed + STEP * (position - best) for position in range(POSITIONS)]
     whites = tuple(round(gained(source, gain), 1) for gain in gains)
     aim = Aim(values=whites, aim=WHITE, band=BAND)
+    card = version.card(job.lines)
     knob = Knob(
         name="level",
         control="The picture level",
@@ -48,15 +49,15 @@ def question(job: Job, version: Version, source: int, best: int) -> Question:
         aim=aim,
         session=job.document({"white": source}),
         makings=[{"picture_level": {"gain": gain}} for gain in gains],
-        units=[reached(white, job.lines) for white in whites],
+        units=[unit(version, white, job.lines) for white in whites],
         why=version.why(job.lines),
         passes="The copy has no fault, but its white is not where the next shot’s will be.",
-        rule=WHITE_LEVEL,
+        rule=version.rule,
         shown=tuple(strip(job, version, source, gains, display) for display in version.displays),
         lures={
-            str(position): ["hotter-is-better"]
+            str(position): [belief]
             for position, white in enumerate(whites)
-            if white > WHITE + WELL_OVER * BAND
+            if not aim.is_right(position) and (belief := misled(version, white, job.lines))
         },
     )
     return knob.question(
@@ -64,8 +65,26 @@ def question(job: Job, version: Version, source: int, best: int) -> Question:
         story=f"{opening(job.scene)} {version.story(job)}",
         task="Turn the recorder’s picture level by hand, and watch. "
         "Then answer with the control where it belongs.",
-        facts=job.facts(),
+        facts=[*job.facts(), *([["On the card", card]] if card else [])],
     )
+
+
+def unit(version: Version, white: float, lines: Lines) -> str:
+    what = "white bar" if version.bars else "white"
+    return reached(version.shown(white, lines), lines, what)
+
+
+def misled(version: Version, white: float, lines: Lines) -> str:
+    """The belief that would set a white there; none for a mere misjudgement."""
+    if version.bars and near(version.shown(white, lines)):
+        return "bars-are-alike"
+    if version.contrast and near(version.looked(white)):
+        return "monitor-is-a-meter"
+    return "hotter-is-better" if white > WHITE + WELL_OVER * BAND else ""
+
+
+def near(white: float) -> bool:
+    return abs(white - WHITE) <= BAND
 
 
 def strip(job: Job, version: Version, source: int, gains: list[int], display: str) -> Strip:
@@ -75,7 +94,9 @@ def strip(job: Job, version: Version, source: int, gains: list[int], display: st
     return Strip(
         title="The waveform display" if waveform else "The monitor",
         words=tuple(
-            seen(version.shown(white, job.lines), job.lines, version.what) if waveform else ""
+            seen(version.shown(white, job.lines), job.lines, version.what)
+            if waveform
+            else looks(version.looked(white))
             for white in whites
         ),
         pictures=tuple(

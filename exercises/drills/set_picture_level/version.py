@@ -6,32 +6,65 @@ from dataclasses import dataclass
 from exercises.drills.draw import Draw
 from exercises.drills.knobs.footage import WITH_WHITE
 from exercises.drills.knobs.job import Job
+from exercises.drills.rule import Rule
+from exercises.drills.rules import BARS_BY_NAME, BY_THE_WAVEFORM, WHITE_LEVEL
 from exercises.drills.set_picture_level.white import level
+from exercises.signal.displays import CONTRAST
 from exercises.signal.lines import Lines
-from exercises.signal.patterns.bars import BARS
-from exercises.tape.levels import WHITE
+from exercises.signal.patterns.bars import numbers, white_bar
+from exercises.tape.levels import WHITE, gained
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Version:
-    """`shown` is the level of `what` the waveform shows, where white is at so many IRE."""
+    """`bars` is the pattern on the tape; none where a shot with a white is."""
 
     name: str
-    shots: tuple[str, ...]
     displays: tuple[str, ...]
-    what: str
-    shown: Callable[[float, Lines], float]
     story: Callable[[Job], str]
-    why: Callable[[Lines], str]
+    rule: Rule
+    bars: str = ""
 
+    @property
+    def shots(self) -> tuple[str, ...]:
+        return (self.bars,) if self.bars else WITH_WHITE
 
-def of_white(white: float, lines: Lines) -> float:
-    return white
+    @property
+    def what(self) -> str:
+        return "The white bar, the first from the left," if self.bars else "The brightest white"
 
+    @property
+    def contrast(self) -> float:
+        """dB by which the monitor's own control stands off."""
+        return next((CONTRAST[name] for name in self.displays if name in CONTRAST), 0.0)
 
-def of_bar(white: float, lines: Lines) -> float:
-    """Gain works on levels over blanking, setup and all."""
-    return white * BARS[0].ire(lines) / WHITE
+    def shown(self, white: float, lines: Lines) -> float:
+        """IRE that the waveform shows of it, where a whole white is at `white`.
+
+        Gain works on levels over blanking, setup and all.
+        """
+        return white * white_bar(self.bars, lines) / WHITE if self.bars else white
+
+    def looked(self, white: float) -> float:
+        """IRE of a white that would look so on a monitor that is set right."""
+        return gained(white, 10 * self.contrast)
+
+    def card(self, lines: Lines) -> str:
+        """What stands on the card of the tape."""
+        return f"bars {numbers(self.bars, lines)}, line-up tone 0 VU" if self.bars else ""
+
+    def why(self, lines: Lines) -> str:
+        if self.bars:
+            bar = level(white_bar(self.bars, lines), lines)
+            return (
+                f"The bars are {numbers(self.bars, lines)}, by the card: the first figure is the "
+                f"white bar’s, and puts it at {bar}. There it comes nearest to that."
+            )
+        told = f"There the brightest white comes nearest to {level(WHITE, lines)}."
+        if not self.contrast:
+            return told
+        dark = "too dark" if self.contrast < 0 else "too bright"
+        return f"{told} The monitor’s own control is turned, so that it looks {dark}."
 
 
 def of_shot(job: Job) -> str:
@@ -47,52 +80,31 @@ def of_shot(job: Job) -> str:
 def of_bars(job: Job) -> str:
     return job.draw.pick(
         (
-            f"At the head of {job.clip.tape} there are 75 % bars, and they are what is played.",
-            f"{job.clip.tape} begins with 75 % bars. They are to be copied with all that follows.",
+            f"At the head of {job.clip.tape} there are colour bars, and they are what is played.",
+            f"{job.clip.tape} begins with colour bars, to be copied with all that follows.",
         )
     )
 
 
-def where_white_is(lines: Lines) -> str:
-    return f"There the brightest white comes nearest to {level(WHITE, lines)}."
+def watched(name: str, *displays: str, rule: Rule = WHITE_LEVEL) -> Version:
+    return Version(name=name, displays=displays, story=of_shot, rule=rule)
 
 
-def where_bar_is(lines: Lines) -> str:
-    bar = level(BARS[0].ire(lines), lines)
-    return (
-        f"There the white bar comes nearest to {bar}: it is three quarters of a white, "
-        f"and a whole one would stand at {level(WHITE, lines)}."
-    )
+def lined_up(name: str, bars: str) -> Version:
+    displays = ("monitor", "waveform")
+    return Version(name=name, displays=displays, story=of_bars, rule=BARS_BY_NAME, bars=bars)
 
 
-WATCHED = Version(
-    name="monitor-and-waveform",
-    shots=WITH_WHITE,
-    displays=("monitor", "waveform"),
-    what="The brightest white",
-    shown=of_white,
-    story=of_shot,
-    why=where_white_is,
+WATCHED = watched("monitor-and-waveform", "monitor", "waveform")
+DRAWN = (
+    WATCHED,
+    WATCHED,
+    watched("dim-monitor", "dim-monitor", "waveform", rule=BY_THE_WAVEFORM),
+    watched("bright-monitor", "bright-monitor", "waveform", rule=BY_THE_WAVEFORM),
+    watched("waveform-alone", "waveform"),
+    lined_up("bars-75", "bars"),
+    lined_up("bars-100", "bars-100"),
 )
-MEASURED = Version(
-    name="waveform-alone",
-    shots=WITH_WHITE,
-    displays=("waveform",),
-    what="The brightest white",
-    shown=of_white,
-    story=of_shot,
-    why=where_white_is,
-)
-LINED_UP = Version(
-    name="bars",
-    shots=("bars",),
-    displays=("monitor", "waveform"),
-    what="The white bar, the first from the left,",
-    shown=of_bar,
-    story=of_bars,
-    why=where_bar_is,
-)
-DRAWN = (WATCHED, WATCHED, MEASURED, LINED_UP)
 
 
 def drawn(draw: Draw) -> Version:

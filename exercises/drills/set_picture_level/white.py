@@ -1,4 +1,4 @@
-"""A white on the waveform display: in IRE at 525 lines, in mV at 625."""
+"""A white on the waveform display, in IRE at 525 lines, in mV at 625; and on a monitor."""
 
 from exercises.signal.lines import Lines
 from exercises.tape.limits import LIMITS
@@ -23,7 +23,18 @@ def seen(white: float, lines: Lines, what: str) -> str:
     return f"{what} stands at {level(white, lines)}."
 
 
-def reached(white: float, lines: Lines) -> str:
+def looks(white: float) -> str:
+    """How a white looks on a monitor.
+
+    >>> looks(70)
+    'On the monitor, white looks grey.'
+    """
+    if white > LIMITS.clipped_picture:
+        return "On the monitor, white glares and has no shape."
+    return f"On the monitor, white looks {'grey' if white < LIMITS.flat_picture else 'white'}."
+
+
+def reached(white: float, lines: Lines, what: str = "white") -> str:
     """Where a white comes to stand.
 
     >>> reached(129, Lines.L525)
@@ -31,7 +42,7 @@ def reached(white: float, lines: Lines) -> str:
     """
     most = LIMITS.clipped_picture
     return (
-        f"white cut off at {level(most, lines)}"
+        f"{what} cut off at {level(most, lines)}"
         if white > most
-        else f"white at {level(white, lines)}"
+        else f"{what} at {level(white, lines)}"
     )

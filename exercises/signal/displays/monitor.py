@@ -1,4 +1,6 @@
-"""A picture monitor: as it is normally set, and with its edges in view."""
+"""A picture monitor: set right, with its own contrast turned, or with its edges in view."""
+
+from collections.abc import Callable
 
 import numpy as np
 from PIL import Image
@@ -17,6 +19,17 @@ def monitor(picture: Picture, look: Look, n: int) -> Picture:
     wide, high = shown.size
     box = (OVERSCAN * wide, OVERSCAN * high, (1 - OVERSCAN) * wide, (1 - OVERSCAN) * high)
     return np.asarray(shown.resize(shown.size, Image.Resampling.BILINEAR, box))
+
+
+def turned(decibels: float) -> Callable[[Picture, Look, int], Picture]:
+    """A monitor whose own contrast stands off: the picture itself is none the worse for it."""
+    factor = 10 ** (decibels / 20)
+
+    def shown(picture: Picture, look: Look, n: int) -> Picture:
+        bright = monitor(picture, look, n).astype(np.float32) * factor
+        return np.clip(np.rint(bright), 0, 255).astype(np.uint8)
+
+    return shown
 
 
 def underscan(picture: Picture, look: Look, n: int) -> Picture:

@@ -16,7 +16,7 @@ def _black(n: int, size: Size) -> Picture:
 
 
 PATTERNS: dict[str, Callable[[int, Size], Picture]] = {
-    "bars": bars.picture,
+    **{name: bars.pattern(name) for name in BARS},
     "black": _black,
     "leader": leader.picture,
     "grid": grid.picture,

@@ -6,10 +6,9 @@ from exercises.mastery.skills import SKILLS
 EACH = pytest.mark.parametrize("belief", MISCONCEPTIONS.values(), ids=MISCONCEPTIONS)
 
 
-def test_ten_of_thirty_misconceptions_are_critical() -> None:
+def test_critical_misconceptions_are_those_that_spoil_a_tape() -> None:
     critical = [belief.id for belief in MISCONCEPTIONS.values() if belief.critical]
 
-    assert len(MISCONCEPTIONS) == 30
     assert critical == [
         "insert-lays-pulses",
         "plays-without-pulses",

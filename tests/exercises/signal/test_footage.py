@@ -6,12 +6,12 @@ from exercises.signal.footage import FOOTAGE, frame
 from exercises.signal.patterns import PATTERNS
 from exercises.signal.scenes import SCENES, TALKING
 
-STILL = {"bars", "black", "grid"}
+STILL = {"bars", "bars-100", "black", "grid"}
 
 
 def test_film_has_eight_scenes_and_a_tape_its_patterns() -> None:
     assert len(SCENES) >= 8
-    assert sorted(PATTERNS) == ["bars", "black", "grid", "leader"]
+    assert sorted(PATTERNS) == ["bars", "bars-100", "black", "grid", "leader"]
 
 
 @pytest.mark.parametrize("size", [(640, 480), (320, 240), (768, 576)])

@@ -57,14 +57,15 @@ def test_skew_bends_line_sync_after_the_field_blanking_and_not_before() -> None:
     assert bent[2] <= 2
 
 
+@pytest.mark.parametrize("name", BARS)
 @pytest.mark.parametrize("lines", Lines)
-def test_bars_stand_at_their_levels_on_the_waveform_display(lines: Lines) -> None:
-    clean = frame("bars", 0, lines.size)
+def test_bars_stand_at_their_levels_on_the_waveform_display(lines: Lines, name: str) -> None:
+    clean, bars = frame(name, 0, lines.size), BARS[name]
     shown = waveform(clean, Look(lines=lines), 0)
     scale = lines.size[0] / 640
     blanking = 1 - lines.active / lines.line
-    for number, bar in enumerate(BARS[:-1]):
-        part = blanking + (1 - blanking) * (number + 0.5) / len(BARS)
+    for number, bar in enumerate(bars[:-1]):
+        part = blanking + (1 - blanking) * (number + 0.5) / len(bars)
         column = round((LEFT + (RIGHT - LEFT) * part) * scale)
         bright = np.flatnonzero(shown[:, column, 1] > 180) / scale
 
@@ -75,3 +76,11 @@ def test_bars_stand_at_their_levels_on_the_waveform_display(lines: Lines) -> Non
 def test_scale_reaches_from_sync_to_beyond_clipping(lines: Lines) -> None:
     assert TOP < height(110, lines) < height(100, lines) < height(0, lines)
     assert height(0, lines) < height(lines.sync_tip, lines) < BOTTOM
+
+
+@pytest.mark.parametrize(("name", "white"), [("dim-monitor", 135), ("bright-monitor", 254)])
+def test_monitor_with_its_contrast_turned_shows_another_white(name: str, white: int) -> None:
+    """Three quarters of a white, 191 of 255, by -3 and +2.5 dB."""
+    shown = DISPLAYS[name](frame("bars", 0), Look(), 0)
+
+    assert shown[240, 20].tolist() == pytest.approx([white] * 3, abs=2)

@@ -222,6 +222,15 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             lesson="picture-and-sound-levels",
         ),
         Misconception(
+            id="level-is-seen-later",
+            learner="Perhaps you expected the picture level to be put right when the edit master "
+            "is played. What is clipped or lost in noise is so on the tape for good.",
+            instructor="Believes that a picture level can be put right "
+            "when the edit master is played.",
+            skill="picture-level",
+            lesson="picture-and-sound-levels",
+        ),
+        Misconception(
             id="agc-evens-out",
             learner="Perhaps you expected automatic gain to improve speech. "
             "It lifts the noise in every pause.",

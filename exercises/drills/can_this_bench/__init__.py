@@ -17,7 +17,7 @@ CAN_THIS_BENCH = Kind(
         "what-a-copy-is",
     ),
     lesson="what-this-bench-cannot-do",
-    revision=2,
+    revision=3,
     template="drills/reply.html",
     candidates=candidates,
     grade=grade,

@@ -1,7 +1,7 @@
 """Effects that need two pictures, or two sounds, at once."""
 
 from exercises.drills.can_this_bench.effect import Effect, says
-from exercises.drills.rules import CUT
+from exercises.drills.rules import CUT, ONE_TRACK
 
 FADES = "level-fades"
 MIXES = "two-machines-dissolve"
@@ -85,15 +85,15 @@ TITLE = Effect(
     rule=CUT,
 )
 TWO_SOUNDS = Effect(
-    name="two sounds at once",
+    name="two sounds at once, one channel",
     wish=(
         "Under {shot} there is its own sound. {person} wants {sound} to be heard together with "
-        "it, from {code}.",
+        "it, from {code}. The machines record one sound channel.",
         "From {code}, {sound} is to lie on top of what is heard already; nothing of it may go. "
-        "The edit master has one sound track.",
+        "The edit master has one sound channel.",
     ),
     right="No: choose one, or bring a tape on which they are mixed",
-    because="With one sound track, what is recorded replaces what was there.",
+    because="With one sound channel, what is recorded replaces what was there.",
     replies=(
         says(
             "Yes: the two machines run together, and the sounds are mixed",
@@ -111,4 +111,31 @@ TWO_SOUNDS = Effect(
     ),
     rule=CUT,
 )
-MIXED = (FADE_OUT, FADE_IN, DISSOLVE, TITLE, TWO_SOUNDS)
+SECOND_CHANNEL = Effect(
+    name="two sounds at once, two channels",
+    wish=(
+        "Under {shot} there is its own sound, on the first of two sound channels; the second is "
+        "silent. {person} wants {sound} to be heard together with it, from {code}.",
+        "From {code}, {sound} is to lie on top of what is heard already; nothing of it may go. "
+        "The edit master has two sound channels, and only the first has been used.",
+    ),
+    right="Yes: insert it on the second channel alone, and leave the first",
+    because="Each channel is a track of its own, and whoever plays both hears both.",
+    replies=(
+        says(
+            "Yes: assemble it on the second channel, which leaves the first",
+            "An assemble records all there is: the picture, both channels and pulses.",
+            "assemble-picks-tracks",
+        ),
+        says(
+            "Yes: insert it on both channels, so softly that the old one stays",
+            "However soft, an insert replaces what was on every channel that it records.",
+        ),
+        says(
+            "No: an insert of sound replaces it, whichever channel it goes on",
+            "It replaces what is on the channels that are chosen, and leaves the other alone.",
+        ),
+    ),
+    rule=ONE_TRACK,
+)
+MIXED = (FADE_OUT, FADE_IN, DISSOLVE, TITLE, TWO_SOUNDS, SECOND_CHANNEL)

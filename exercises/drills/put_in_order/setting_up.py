@@ -29,10 +29,17 @@ PLAYER = Procedure(
             "A noise band is copied with the picture, and stays in the copy.",
             critical=True,
         ),
+        Before(
+            "level",
+            "record",
+            "What the copy has clipped, or lost in its noise, no playback brings back.",
+            critical=True,
+        ),
         Before("look", "record", "After the recording, looking comes too late for this copy."),
     ),
     flaws=(
         Flaw(belief="replay-repairs", step="tracking", after="record"),
+        Flaw(belief="level-is-seen-later", step="level", after="record"),
         Flaw(belief="set-once", step="look"),
         Flaw(belief="tune-the-recorder", step="turn-recorder", after="play"),
     ),

@@ -26,8 +26,8 @@ def turned(decibels: float) -> Callable[[Picture, Look, int], Picture]:
     factor = 10 ** (decibels / 20)
 
     def shown(picture: Picture, look: Look, n: int) -> Picture:
-        bright = monitor(picture, look, n).astype(np.float32) * factor
-        return np.clip(np.rint(bright), 0, 255).astype(np.uint8)
+        bright = np.rint(monitor(picture, look, n).astype(np.float32) * np.float32(factor))
+        return np.asarray(np.clip(bright, 0, 255), np.uint8)
 
     return shown
 

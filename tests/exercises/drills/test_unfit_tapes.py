@@ -28,9 +28,7 @@ def said(question: Question) -> str:
 
 @pytest.mark.parametrize("drill", OTHERS.values(), ids=OTHERS)
 def test_no_question_plays_a_tape_that_is_not_to_be_played(drill: Kind) -> None:
-    found = {
-        word.lower() for seed in range(300) for word in UNFIT.findall(said(drill.make(seed)))
-    }
+    found = {word.lower() for seed in range(300) for word in UNFIT.findall(said(drill.make(seed)))}
 
     assert found == set()
 

@@ -301,5 +301,15 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             skill="planning-and-time-code",
             lesson="planning",
         ),
+        Misconception(
+            id="any-tape-plays",
+            learner="Perhaps you expected that a tape that fits may be played. "
+            "What it has been through counts: cold, wet, hot, mouldy or broken, it is not.",
+            instructor="Believes that a tape that fits may be played, "
+            "whatever it has been through.",
+            skill="care-and-safety",
+            critical=True,
+            lesson="finishing",
+        ),
     )
 }

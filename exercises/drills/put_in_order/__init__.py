@@ -19,7 +19,7 @@ PUT_IN_ORDER = Kind(
         "planning-and-time-code",
     ),
     lesson="making-an-edit",
-    revision=2,
+    revision=3,
     template="drills/put_in_order.html",
     candidates=candidates,
     grade=grade,

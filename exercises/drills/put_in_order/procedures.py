@@ -1,5 +1,6 @@
 """The procedures of a bench. Their order is common practice, from what the machines need."""
 
+from exercises.drills.put_in_order.arriving import ARRIVE
 from exercises.drills.put_in_order.edits import ASSEMBLE, INSERT, MEND, NEXT_TAPE
 from exercises.drills.put_in_order.preparing import BLACK, LEADER
 from exercises.drills.put_in_order.sessions import END, START
@@ -16,5 +17,6 @@ PROCEDURES = (
     LEADER,
     BLACK,
     START,
+    ARRIVE,
     END,
 )

@@ -6,11 +6,11 @@ from exercises.drills.rules import LEAVE_IN_ORDER, ONE_RECORDER
 START = Procedure(
     name="begin a session",
     task="Yesterday the film got as far as {code}. Begin today’s session; the next shot is "
-    "{shot}, from {tape}.",
+    "{shot}, from {tape}, which came out of a cold van.",
     steps={
         "sheet": "Read on the edit sheet which recorder the film was laid on, and go to that bench",
-        "rest": "Let a tape that comes from a colder room lie until it is as warm as this one",
-        "hands": "Take the tape from its case with clean hands, and thread it",
+        "rest": "Make sure that {tape} has lain here, sealed in its case, since yesterday",
+        "hands": "Take the tapes from their cases with clean hands, and put them in",
         "end": "Play the last minute of the film, and look at its end",
         "set": "Set the player up for {tape}",
         "edit": "Make the first edit",
@@ -22,12 +22,18 @@ START = Procedure(
             "No two recorders are quite alike: the joint may show where one takes over.",
             critical=True,
         ),
-        Before("rest", "hands", "A cold tape may be damp, and a damp tape sticks to the drum."),
-        Before("hands", "end", "The tape must be threaded before it plays."),
+        Before(
+            "rest",
+            "hands",
+            "A cold tape draws dew, and a damp tape sticks to the drum.",
+            critical=True,
+        ),
+        Before("hands", "end", "A tape must be in a machine before it plays."),
         Before("end", "edit", "A bad end is mended before the next shot joins it."),
         Before("set", "edit", "What is copied wrong stays wrong.", critical=True),
     ),
     flaws=(
+        Flaw(belief="any-tape-plays", step="rest"),
         Flaw(belief="recorders-alike", step="sheet"),
         Flaw(belief="replay-repairs", step="set", after="edit"),
         Flaw(belief="counter-is-time-code", step="zero", after="hands"),

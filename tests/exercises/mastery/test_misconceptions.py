@@ -20,6 +20,7 @@ def test_critical_misconceptions_are_those_that_spoil_a_tape() -> None:
         "no-source-run-up",
         "replay-repairs",
         "mend-later",
+        "any-tape-plays",
     ]
 
 

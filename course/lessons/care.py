@@ -1,15 +1,18 @@
 """Checks of claims about what people and tapes bear: the figures of the care drill."""
 
 from course.lessons.lesson import Answer, Lesson
-from exercises.drills.care import climate, people, tapes
+from exercises.drills.care import limits
+from exercises.tape import Rate
 
-AIRS = {"playing": climate.OPERATING, "storing": climate.STORING, "keeping": climate.KEEPING}
+AIRS = {"playing": limits.OPERATING, "storing": limits.STORING, "keeping": limits.KEEPING}
 FIGURES = {
-    "degrees an hour": f"{climate.FASTEST} °C",
-    "from magnets": f"{tapes.NEAREST} cm",
-    "vapour in a day": f"{people.SHIFT} ppm",
-    "vapour in 15 minutes": f"{people.SHORT} ppm",
+    "degrees an hour": f"{limits.FASTEST} °C",
+    "from magnets": f"{limits.NEAREST} cm",
+    "vapour in a day": f"{limits.SHIFT} ppm",
+    "vapour in a day, lower": f"{limits.LOWER} ppm",
+    "vapour in 15 minutes": f"{limits.SHORT} ppm",
 }
+HEADS = 2  # on the drum, which turns once for each frame
 
 
 def care_figure(lesson: Lesson, *, figure: str) -> Answer:
@@ -22,6 +25,6 @@ def air(lesson: Lesson, *, of: str, what: str) -> Answer:
     return f"{least} to {most} {'°C' if what == 'warmth' else '%'}"
 
 
-def warming_time(lesson: Lesson, *, begins: int, ends: int) -> Answer:
-    """How long a tape must lie to come from one temperature to another, in °C."""
-    return climate.clock(60 * (ends - begins) // climate.FASTEST)
+def head_passes(lesson: Lesson, *, minutes: int, rate: str) -> Answer:
+    """How often heads pass over the place before which a tape stands still."""
+    return f"{round(HEADS * Rate(rate).fraction * 60 * minutes):,} times"

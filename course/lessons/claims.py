@@ -38,6 +38,7 @@ CHECKS: dict[str, Check] = {
     "frames-in": figures.frames_in,
     "frames-unnoticed": depicted.frames_unnoticed,
     "generation-at": drawn.generation_at,
+    "head-passes": care.head_passes,
     "hidden-edge": adjusted.hidden_edge,
     "hole-length": drawn.hole_length,
     "labels-left-out": plans.labels_left_out,
@@ -80,7 +81,6 @@ CHECKS: dict[str, Check] = {
     "usual-bars": levelled.usual_bars,
     "vu-burst": levelled.vu_burst,
     "vu-limit": levelled.vu_limit,
-    "warming-time": care.warming_time,
     "white-after": levelled.white_after,
 }
 

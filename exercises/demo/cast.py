@@ -22,10 +22,12 @@ BENCH: dict[str, Any] = {
     "local_rules": """\
 Sign in at the office before you switch on, and sign out when you have switched off.
 No food and no drink in the edit room.
-Covers stay closed. If a machine is stuck, smells or smokes, switch off at the wall and fetch Orla.
-Two people carry a machine, never one.
+Covers stay closed. Only Orla, who is licensed for it, opens a machine, for cleaning too.
+If a machine smells, smokes or is wet, switch off at the wall, if you reach it dry, and fetch Orla.
+If a tape is stuck, leave the power on and your hands off, and fetch Orla.
+Nobody carries a machine. Ask Orla to have it moved.
 Label a tape before it goes into a machine. It goes back to its case when it comes out.
-Cleaning heads and setting inside controls is Orla’s work.""",
+Whoever gets a shock sees a doctor the same day. In a fire, get out first, then call.""",
 }
 
 

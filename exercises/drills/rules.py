@@ -291,43 +291,6 @@ KEEP_CLEAR = Rule(
     lesson="assemble-and-insert",
     section="assemble-end",
 )
-CLIMATE = Rule(
-    text="Let a tape come to the room’s temperature slowly, and use it only in air that suits it.",
-    skill="care-and-safety",
-    lesson="finishing",
-    section="climate",
-)
-AWAY_FROM_MAGNETS = Rule(
-    text="Keep tapes away from whatever holds a magnet.",
-    skill="care-and-safety",
-    lesson="finishing",
-    section="magnets",
-)
-CLEAN_SAFELY = Rule(
-    text="Before cleaning: power off, plug out, air moving, no flame; the maker’s and the "
-    "workshop’s rules first.",
-    skill="care-and-safety",
-    lesson="setting-up-the-recorder",
-    section="heads-and-tape",
-)
-MAINS = Rule(
-    text="Covers stay shut. Whatever concerns mains is for licensed people.",
-    skill="care-and-safety",
-    lesson="your-first-bench-day",
-    section="mains",
-)
-LIFTING = Rule(
-    text="Lift a heavy machine with somebody, or not at all; local rules first.",
-    skill="care-and-safety",
-    lesson="your-first-bench-day",
-    section="lifting",
-)
-HANDLE = Rule(
-    text="Touch a tape only by its shell, rewind it, and keep it upright in its case.",
-    skill="care-and-safety",
-    lesson="finishing",
-    section="handle",
-)
 GENERATIONS_ADD = Rule(
     text="Each copy is one generation more, shot by shot, and the noise of every recording on the "
     "way adds up: copy from the earliest tape you have.",

@@ -7,10 +7,10 @@ from exercises.drills.kind import Kind
 CARE = Kind(
     slug="care-and-safety",
     title="Care and safety",
-    purpose="Heat, damp, magnets, solvents, mains and lifting: what do you do?",
+    purpose="Cold, damp, magnets, mains, lifting, a stuck tape: what do you do?",
     skills=("care-and-safety",),
     lesson="finishing",
-    revision=2,
+    revision=3,
     template="drills/reply.html",
     candidates=candidates,
     grade=grade,

@@ -1,60 +1,67 @@
 """Care and safety: a situation, and what to do."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
-from exercises.drills.asks import Choice, Option
-from exercises.drills.care import climate, people, tapes
+from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.care.case import Case
+from exercises.drills.care.cases import CASES
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.phrases import begun
+from exercises.drills.quay_street import ACTIONS, TAPES
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
+from exercises.drills.telling_apart import told_apart
 
-SITUATIONS: tuple[Callable[[Scene], Case], ...] = (
-    climate.cold_tape,
-    climate.edit_room,
-    climate.some_years,
-    climate.ten_years_or_more,
-    people.cleaning_heads,
-    people.vapour,
-    people.spilt_tea,
-    people.dead_machine,
-    people.heavy_recorder,
-    people.turning_drum,
-    tapes.headphones,
-    tapes.on_the_loudspeaker,
-    tapes.slack_loop,
-    tapes.end_of_the_day,
-    tapes.dusty_floor,
-)
+LETTERS = "abcd"
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where two answers are the same."""
+    """What the seed draws, one after the other; None where believers would answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
+        yield question(draw.pick(CASES), Scene(draw, settings))
 
 
-def question(situation: Callable[[Scene], Case], scene: Scene) -> Question | None:
-    case = situation(scene)
-    texts = scene.draw.shuffled(case.texts())
-    if len(set(texts)) < len(texts):
+def question(case: Case, scene: Scene) -> Question | None:
+    words = drawn(case, scene)
+    letters = dict(zip(scene.draw.shuffled(list(case.whys)), LETTERS, strict=True))
+    beliefs = believed(case, letters)
+    if beliefs is None:
         return None
-    letters = dict(zip(texts, "abcd", strict=True))
-    options = tuple(Option(value=letter, text=begun(text)) for text, letter in letters.items())
+    texts = {letter: text.format(**words) for text, letter in letters.items()}
+    options = tuple(Option(value=letter, text=begun(text)) for letter, text in texts.items())
     return Question(
-        situation=situation.__name__.replace("_", "-"),
+        situation=case.name.replace(" ", "-"),
         skill=case.rule.skill,
-        asks=(Choice(name="reply", legend=case.wish, options=options),),
-        shown={"story": f"{opening(scene)} {case.story}"},
+        asks=(Choice(name="reply", legend=case.wish.format(**words), options=options),),
+        shown={"story": f"{opening(scene)} {begun(case.story.format(**words))}"},
         right={"reply": letters[case.right]},
-        reveals={"reply": {letters[text]: [belief] for text, belief in case.held.items()}},
+        reveals={},
         key={
-            "whys": {letters[text]: why for text, why in case.whys().items()},
+            **beliefs,
+            "whys": {letters[text]: why.format(**words) for text, why in case.whys.items()},
             "caution": case.caution,
             "source": case.source,
             "rule": case.rule.at(scene.bench),
         },
     )
+
+
+def believed(case: Case, letters: dict[str, str]) -> Json | None:
+    """What believers answer, where beliefs have answers; None where two would answer alike."""
+    if not case.held:
+        return {}
+    kept = told_apart(case.beliefs, lambda held: {"reply": letters[case.believed(held)]})
+    return {"believed": kept} if kept else None
+
+
+def drawn(case: Case, scene: Scene) -> Json:
+    """What stands for the names in a case’s texts."""
+    return {
+        "tape": scene.draw.pick(TAPES),
+        "shot": scene.draw.pick(ACTIONS).picture,
+        "person": scene.person,
+        "room": scene.room,
+        **case.figures(scene.draw),
+    }

@@ -5,9 +5,12 @@ from typing import Any
 
 from exercises.drills import reply
 from exercises.drills.kind import Question, Verdict
+from exercises.drills.telling_apart import explained
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Raises AnswerRefused for an answer that isn't one of the options."""
-    told = {name: question.key[name] for name in ("caution", "source")}
-    return reply.graded(question, answer, question.revealed(answer), **told)
+    key = question.key
+    told = {name: key[name] for name in ("caution", "source")}
+    beliefs = explained(key.get("believed", []), dict(answer))
+    return reply.graded(question, answer, beliefs, **told)

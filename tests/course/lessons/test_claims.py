@@ -63,6 +63,9 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("generation-at", {**AFTER, "track": "picture", "frame": 260}, 2),
         ("generation-at", {**AFTER, "track": "picture", "frame": 310}, 3),
         ("generation-at", {**AFTER, "track": "picture", "frame": 900}, 0),
+        # Two heads on a drum that turns once a frame (see the sources of lesson 2): 50 a second.
+        ("head-passes", {"minutes": 1, "rate": "25"}, "3,000 times"),
+        ("head-passes", {"minutes": 1, "rate": "29.97"}, "3,596 times"),
         ("hole-length", {**AFTER, "between": [390, 425]}, "1 second"),
         # Two labels in each minute but six of an hour (SMPTE ST 12-1).
         ("labels-left-out", {"begins": "00:00:00;00", "ends": "01:00:00;00"}, 108),
@@ -104,7 +107,6 @@ def lesson(tmp_path_factory: pytest.TempPathFactory) -> Lesson:
         ("track-unchanged", {**TWO, "track": "picture", "before": 1}, False),
         ("track-unchanged", {**AFTER, "track": "control", "before": 1}, True),
         ("usable-length", {**AFTER, "source": "B", "take": 0}, "25 seconds"),
-        ("warming-time", {"begins": 4, "ends": 22}, "1 h 48 min"),
         # 20 dB are a tenth of the voltage.
         ("white-after", {"white": 100, "decibels": -20}, "10 IRE"),
     ],

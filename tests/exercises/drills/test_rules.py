@@ -2,10 +2,15 @@ import pytest
 
 from course.lessons.shelf import lesson_place, shelf
 from exercises.drills import rules
+from exercises.drills.care import rules as care_rules
 from exercises.drills.rules import Rule
 from exercises.mastery.skills import SKILLS
 
-RULES = {name: rule for name, rule in vars(rules).items() if isinstance(rule, Rule)}
+RULES = {
+    name: rule
+    for name, rule in {**vars(rules), **vars(care_rules)}.items()
+    if isinstance(rule, Rule)
+}
 EACH_RULE = pytest.mark.parametrize("rule", RULES.values(), ids=RULES)
 
 

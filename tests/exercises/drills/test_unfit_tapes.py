@@ -1,6 +1,7 @@
 """No drill has a tape played that the course says not to play."""
 
 import re
+from collections.abc import Sequence
 
 import pytest
 
@@ -20,6 +21,11 @@ ABOUT_THEM = {"care-and-safety", "put-in-order"}
 OTHERS = {slug: kind for slug, kind in KINDS.items() if slug not in ABOUT_THEM}
 
 
+def said_before(question: Question) -> str:
+    """The story alone."""
+    return skeleton(" ".join(texts(question.shown)))
+
+
 def said(question: Question) -> str:
     """All that is read before the answer, without what the shots show."""
     asked = [ask.as_json() for ask in question.asks]
@@ -31,6 +37,37 @@ def test_no_question_plays_a_tape_that_is_not_to_be_played(drill: Kind) -> None:
     found = {word.lower() for seed in range(300) for word in UNFIT.findall(said(drill.make(seed)))}
 
     assert found == set()
+
+
+PLAYED = re.compile(r"(At once|Play|Thread|Put it in|Let it play|Yes)\b")
+
+
+def test_where_such_a_tape_is_the_question_it_is_not_right_to_play_it() -> None:
+    care = map(KINDS["care-and-safety"].make, range(300))
+    rights = [
+        question.asks[0].in_words(question.right["reply"])
+        for question in care
+        if UNFIT.search(said_before(question))
+    ]
+
+    assert len(rights) > 30
+    assert [text for text in rights if PLAYED.match(text)] == []
+
+
+def test_order_of_work_puts_such_a_tape_into_no_machine() -> None:
+    orders = [
+        question.right["order"]
+        for question in map(KINDS["put-in-order"].make, range(300))
+        if UNFIT.search(said_before(question))
+    ]
+
+    assert len(orders) > 20
+    assert all(order.index("rest") < order.index(into(order)) for order in orders)
+
+
+def into(order: Sequence[str]) -> str:
+    """The step that puts a tape into a machine."""
+    return next(step for step in order if step in ("hands", "in"))
 
 
 @pytest.mark.parametrize(

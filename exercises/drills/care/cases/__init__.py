@@ -1,0 +1,32 @@
+"""What can happen at a bench, with four answers each: by what it is about."""
+
+from exercises.drills.care.case import Case
+from exercises.drills.care.cases import (
+    covers,
+    doubtful,
+    electricity,
+    emergencies,
+    fit,
+    handling,
+    machines,
+    magnets,
+    people,
+    rooms,
+    unfit,
+    warming,
+)
+
+CASES: tuple[Case, ...] = (
+    *warming.CASES,
+    *rooms.CASES,
+    *unfit.CASES,
+    *doubtful.CASES,
+    *fit.CASES,
+    *magnets.CASES,
+    *handling.CASES,
+    *machines.CASES,
+    *covers.CASES,
+    *electricity.CASES,
+    *emergencies.CASES,
+    *people.CASES,
+)

@@ -13,7 +13,7 @@ from exercises.drills.phrases import begun
 from exercises.drills.rendering import look
 from exercises.signal.displays.monitor import OVERSCAN
 from exercises.signal.picture import Look
-from exercises.signal.picture.envelope import HELD, envelope
+from exercises.signal.picture.envelope import HELD, heads_signal
 from exercises.signal.picture.level import CEILING, factor
 from exercises.signal.picture.servo import seen
 from exercises.signal.picture.timebase import roll, shear, since_switch
@@ -70,10 +70,12 @@ def grain(under: Look) -> str:
 
 def streaks(under: Look) -> str:
     """Where the heads' signal is lost."""
-    signal = envelope(100, under.tracking).tolist()
+    signal = heads_signal(under, 100).tolist()
     if under.settling is not None:
         signal = list(map(min, signal, seen(under.settling, 100).tolist()))
     bands = [f"{first} % to {last} %" for first, last in _bands(each < HELD for each in signal)]
+    if not bands and under.dropouts:
+        return f"Single white streaks lie here and there, about {under.dropouts:.0f} of them."
     if not bands:
         return "There are no white streaks."
     return f"White streaks lie across it from {' and '.join(bands)} of the way down."

@@ -43,6 +43,7 @@ LOOKS: dict[str, tuple[float, float]] = {
     "snr": (10, 60),
     "copies": (0, 12),
     "tracking": (-100, 100),
+    "dirt": (0, 40),
     "skew": (-20, 20),
     "hold": (1, 100),
     "dropouts": (0, 40),

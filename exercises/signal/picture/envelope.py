@@ -7,11 +7,17 @@ from numpy.typing import NDArray
 
 from exercises.signal.arrays import Plane, Quarters
 from exercises.signal.picture.components import Components
+from exercises.signal.picture.look import Look
 from exercises.signal.picture.tiles import DENSITIES, placed, snowy, streaked, window
 from exercises.tape.geometry import envelope_loss
 
 BOW = 0.22  # of a track: how far a track laid by another machine strays (common practice)
 HELD = 0.32  # of the signal: 10 dB down, the limiter holds it no more
+
+
+def heads_signal(look: Look, rows: int) -> Plane:
+    """The signal along the field: dirt takes its share everywhere alike."""
+    return envelope(rows, look.tracking) * np.float32(10 ** (-look.dirt / 20))
 
 
 def envelope(rows: int, tracking: float) -> Plane:

@@ -17,6 +17,7 @@ class Look:
     snr        signal-to-noise of the whole chain of recordings, in dB
     copies     generation: how many recordings the picture went through; 0: not on tape
     tracking   how far the heads are off the middle of the track, in percent of its width
+    dirt       how much of the heads’ signal is lost to dirt between them and the tape, in dB
     skew       time step where the heads change over, in µs; positive is late, to the right
     hold       how many lines a monitor's line hold takes to follow a step; None: it doesn't
     dropouts   how many there are in a frame, on average
@@ -31,6 +32,7 @@ class Look:
     snr: float = inf
     copies: int = 0
     tracking: float = 0.0
+    dirt: float = 0.0
     skew: float = 0.0
     hold: float | None = 30.0
     dropouts: float = 0.0

@@ -7,7 +7,7 @@ from exercises.signal.picture import servo
 from exercises.signal.picture.components import Components, picture_of
 from exercises.signal.picture.detail import soften
 from exercises.signal.picture.dropouts import drop_out
-from exercises.signal.picture.envelope import HELD, envelope, lose_carrier
+from exercises.signal.picture.envelope import HELD, heads_signal, lose_carrier
 from exercises.signal.picture.level import levelled
 from exercises.signal.picture.look import CLEAN, Look
 from exercises.signal.picture.noise import add_noise
@@ -43,7 +43,7 @@ def played(picture: Picture, look: Look, n: int) -> Components:
 
 def signal(look: Look, rows: int) -> Plane | None:
     """How much the heads see of their tracks, by rows; None where they see them whole."""
-    tracked = envelope(rows, look.tracking) if look.tracking else None
+    tracked = heads_signal(look, rows) if look.tracking or look.dirt else None
     if look.settling is None:
         return tracked
     settled = servo.seen(look.settling, rows)

@@ -34,6 +34,18 @@ def test_streaks_are_told_where_they_lie() -> None:
     assert rows.max() == pytest.approx(last, abs=3)
 
 
+def test_dirt_on_the_heads_is_told_from_edge_to_edge() -> None:
+    """11 dB is past what the limiter holds, 9 dB is not (10 dB: see the envelope)."""
+    assert "from 0 % to 100 % of the way down" in told(picture(dirt=11.0, snr=46.0))
+    assert "There are no white streaks." in told(picture(dirt=9.0, snr=46.0))
+
+
+def test_single_streaks_are_counted() -> None:
+    assert "Single white streaks lie here and there, about 14 of" in told(
+        picture(dropouts=14.0, snr=46.0)
+    )
+
+
 @pytest.mark.parametrize("skew", [6.0, -6.0, 3.0])
 def test_lean_is_told_in_pixels_and_to_its_side(skew: float) -> None:
     """An upright edge, in the picture itself: its top row against its middle."""

@@ -17,6 +17,7 @@ FAULTS = {
     "noise": Look(snr=40),
     "copies": Look(copies=5),
     "tracking": Look(tracking=70),
+    "dirt": Look(dirt=18),
     "skew": Look(skew=3),
     "gain": Look(gain=2),
     "pedestal": Look(pedestal=5),
@@ -26,7 +27,7 @@ FAULTS = {
     "snow": Look(blank=True),
     "bright source": Look(source=125),
 }
-DANCING = {"noise", "tracking", "dropouts", "torn", "rolling", "snow"}
+DANCING = {"noise", "tracking", "dirt", "dropouts", "torn", "rolling", "snow"}
 
 
 def luma(picture: Picture) -> Plane:

@@ -139,12 +139,17 @@ AUTH_PASSWORD_VALIDATORS = [
     {"NAME": "course.cohorts.passwords.LongestPasswordValidator"},
 ]
 PASSWORD_RESET_TIMEOUT = 3 * 24 * 3600  # a link handed over on Friday still works on Monday
-# Sign-in refuses further tries after so many failures within the window.
-SIGN_IN_WINDOW_SECONDS = 15 * 60
-SIGN_IN_FAILURES_PER_ACCOUNT = 5
-SIGN_IN_FAILURES_PER_ADDRESS = 30
-# Within the same window; a whole classroom may share an address.
-NEW_ACCOUNTS_PER_ADDRESS = 100
+# Failures that are let through at once, then the seconds until each further one: the longest
+# that anybody waits. A whole classroom may share an address. See course/cohorts/limits.py.
+PACES = {
+    "account and address": (5, 180),
+    "account": (30, 60),
+    "address": (100, 10),
+    "known browser": (10, 120),
+    "code": (100, 10),
+    "card": (100, 10),
+    "new account": (100, 10),
+}
 
 # --- Files that are sent -------------------------------------------------------
 

@@ -15,8 +15,8 @@ from django.core.exceptions import PermissionDenied
 from django.db import transaction
 from django.db.models import F, Model, QuerySet
 
+from course.cohorts.limits import forget_failures
 from course.cohorts.models import Membership, Notice, Person, ResetLink, RosterUpload
-from course.cohorts.throttle import account_limit, forget
 from course.lessons.models import Reading
 from exercises.models import (
     Asked,
@@ -104,7 +104,7 @@ def delete_learner(person: Person) -> None:
         if locked is None or locked.is_deleted:
             return
         refuse(locked)
-        forget(account_limit(locked.sign_in_name))
+        forget_failures(locked.sign_in_name)
         delete_rows(locked)
         strip_log(locked)
         if SignOff.objects.filter(person=locked).exists():

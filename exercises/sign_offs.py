@@ -14,6 +14,7 @@ from django.utils import timezone
 
 from course.cohorts import throttle
 from course.cohorts.joining import read_code
+from course.cohorts.limits import card_limit
 from course.cohorts.models import CODE_LENGTH, Cohort, Person
 from course.letters import write_to
 from exercises.evidence import evidence_of
@@ -157,7 +158,7 @@ def plain_code(typed: str) -> str:
 
 def checked_card(request: HttpRequest, typed: str) -> SignOff:
     """The sign-off of a card. Unknown codes are counted: guessing ends soon."""
-    limit = throttle.card_limit(request)
+    limit = card_limit(request)
     throttle.count_try(limit)
     made = SignOff.objects.filter(code=plain_code(typed))
     found = made.select_related("person", "instructor", "withdrawal").first()

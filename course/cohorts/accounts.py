@@ -11,6 +11,7 @@ from django.views.decorators.debug import sensitive_variables
 
 from course.cohorts import throttle
 from course.cohorts.joining import join
+from course.cohorts.limits import new_account_limit
 from course.cohorts.models import Cohort, Person
 
 
@@ -34,7 +35,7 @@ def make_account(
     """
     if cohort is None and not settings.SELF_STUDY:
         raise PermissionDenied("An account needs a cohort’s joining code here.")
-    throttle.count_try(throttle.new_account_limit(request))
+    throttle.count_try(new_account_limit(request))
     try:
         with transaction.atomic():
             person = Person.objects.create_user(sign_in_name, password, name=name, email=email)

@@ -9,9 +9,9 @@ from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.urls import URLPattern, path
 
-from course.cohorts import throttle
 from course.cohorts.admin_forms import NewPersonForm, PersonForm, SetPasswordForm
 from course.cohorts.joining import renew_code
+from course.cohorts.limits import forget_failures
 from course.cohorts.models import Cohort, Membership, Person
 from course.cohorts.reset import ends, make_reset_link
 
@@ -77,7 +77,7 @@ class PersonAdmin(UserAdmin):  # type: ignore[type-arg]
     @admin.action(description="Forget failed sign-ins of selected people")
     def forget_failures(self, request: HttpRequest, people: QuerySet[Person]) -> None:
         for person in people:
-            throttle.forget(throttle.account_limit(person.sign_in_name))
+            forget_failures(person.sign_in_name)
         messages.success(request, "Failed sign-ins are forgotten.")
 
 

@@ -6,8 +6,8 @@ from django import forms
 from django.contrib.admin.widgets import AdminTextInputWidget
 from django.contrib.auth.forms import AdminPasswordChangeForm, BaseUserCreationForm
 
-from course.cohorts import throttle
 from course.cohorts.fields import SignInNameField, TitleField
+from course.cohorts.limits import forget_failures
 from course.cohorts.models import Person
 
 
@@ -43,5 +43,5 @@ class SetPasswordForm(AdminPasswordChangeForm):  # type: ignore[type-arg]
 
     def save(self, commit: bool = True) -> Person:
         person: Person = super().save(commit)
-        throttle.forget(throttle.account_limit(person.sign_in_name))
+        forget_failures(person.sign_in_name)
         return person

@@ -10,6 +10,7 @@ from django.utils import timezone
 
 from course.cohorts import throttle
 from course.cohorts.equipping import usual_bench_of
+from course.cohorts.limits import code_limit
 from course.cohorts.models import Cohort, Membership, Person, new_join_code
 
 ONLY_LEARNERS = (
@@ -42,7 +43,7 @@ def cohort_of_code(request: HttpRequest, code: str) -> Cohort:
 
     Raises `UnknownCodeError`, also where the code has ended or the cohort is archived.
     """
-    limit = throttle.code_limit(request)
+    limit = code_limit(request)
     throttle.count_try(limit)
     cohort = Cohort.objects.filter(join_code=read_code(code)).first()
     if cohort is None:

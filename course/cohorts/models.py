@@ -238,14 +238,14 @@ class ResetLink(models.Model):
 
 
 class Tries(models.Model):
-    """How often something was tried since a moment, by one key; see `throttle`."""
+    """When all that was tried by one key will have worn off; see `throttle`."""
 
     key = models.CharField(max_length=64, unique=True)
-    count = models.PositiveIntegerField(default=0)
-    since = models.DateTimeField(db_index=True)  # the index is for throttle.purge
+    about = models.CharField(max_length=64, blank=True, db_index=True)
+    worn_off_at = models.DateTimeField(db_index=True)  # the index is for throttle.purge
 
     class Meta:
         verbose_name_plural = "tries"
 
     def __str__(self) -> str:
-        return f"{self.count} since {self.since:%F %T}"
+        return f"until {self.worn_off_at:%F %T}"

@@ -6,6 +6,7 @@ from django.http import HttpRequest
 from django.views.decorators.debug import sensitive_variables
 
 from course.cohorts import throttle
+from course.cohorts.limits import forget_failures, password_limits
 from course.cohorts.models import Person
 
 LONGEST = 256
@@ -32,13 +33,13 @@ def person_signing_in(request: HttpRequest, sign_in_name: str, password: str) ->
     An unknown name, a wrong password and a closed account are one case, and take about the
     same time. Raises `TooManyTriesError` without looking at the password.
     """
-    address, account = throttle.address_limit(request), throttle.account_limit(sign_in_name)
-    throttle.count_try(address, account)
+    *wider, own = password_limits(request, sign_in_name)
+    throttle.count_try(*wider, own)
     person = authenticate(request, username=sign_in_name, password=password)
     if not isinstance(person, Person):
         return None
-    throttle.give_back(address)
-    throttle.forget(account)
+    throttle.give_back(*wider)
+    throttle.clear(own)
     return person
 
 
@@ -47,4 +48,4 @@ def set_password(person: Person, password: str) -> None:
     """Give the person a new password. Their sessions end; failures to sign in are forgotten."""
     person.set_password(password)
     person.save(update_fields=["password"])
-    throttle.forget(throttle.account_limit(person.sign_in_name))
+    forget_failures(person.sign_in_name)

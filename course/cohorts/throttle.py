@@ -1,32 +1,34 @@
 """How often something may be tried: signing in, a joining code, a new account.
 
+A limit lets so many tries through at once, and one more with every pace that passes. So
+nobody waits for longer than a pace, whoever has tried how often: tries are slowed down, and
+nobody is shut out.
+
 A try is counted before it is made and given back when it succeeds, so that what stays
 counted is failures, and so that many tries at once can't slip past the limit together.
-The first try of a window starts it; when it has passed, counting starts again. A try
-that is refused is not counted: nobody can hold an account shut by trying on and on
-without the window passing.
+A try that is refused is not counted.
 
-What was typed is not kept. A key is a digest under the site's secret.
+All that is kept of a key is when its tries will have worn off. A time that lies further ahead
+than the limit can bring about was written while the clock was wrong, and counts for nothing.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from django.conf import settings
 from django.db import transaction
 from django.db.models import F
-from django.http import HttpRequest
 from django.utils import timezone
-from django.utils.crypto import salted_hmac
 
-from course.cohorts.addresses import address_of
-from course.cohorts.models import Person, Tries
+from course.cohorts.models import Tries
 
 PURGED_AT_ONCE = 200
+LONGEST_KEPT = timedelta(days=1)
+CLOCKS_DIFFER = timedelta(minutes=1)  # those of two servers, and of two requests that queued
 
 
 class TooManyTriesError(Exception):
-    """The limit is reached; `until` says when the next try is counted again."""
+    """The limit is reached; `until` says when the next try is let through."""
 
     def __init__(self, until: datetime) -> None:
         super().__init__(f"Too many tries until {until:%F %T}.")
@@ -35,40 +37,21 @@ class TooManyTriesError(Exception):
 
 @dataclass(frozen=True)
 class Limit:
-    """At most `most` tries within the window by one key."""
+    """`at_once` tries by one key, and one more with each `pace`; `about` is what they are at."""
 
     key: str
-    most: int
+    at_once: int
+    pace: timedelta
+    about: str = ""
 
+    def worn_off(self, stored: datetime, now: datetime) -> datetime:
+        """When the tries so far are forgotten: `stored`, where that can be true."""
+        latest = now + self.at_once * self.pace
+        return stored if now < stored <= latest + CLOCKS_DIFFER else now
 
-def limit_of(kind: str, subject: str, most: int) -> Limit:
-    return Limit(salted_hmac(f"throttle.{kind}", subject, algorithm="sha256").hexdigest(), most)
-
-
-def account_limit(sign_in_name: str) -> Limit:
-    """Passwords tried on one account, whether there is such an account or not."""
-    name = Person.normalize_username(sign_in_name)
-    return limit_of("account", name, settings.SIGN_IN_FAILURES_PER_ACCOUNT)
-
-
-def address_limit(request: HttpRequest) -> Limit:
-    """Passwords tried from one address, on whatever accounts."""
-    return limit_of("address", address_of(request), settings.SIGN_IN_FAILURES_PER_ADDRESS)
-
-
-def code_limit(request: HttpRequest) -> Limit:
-    """Joining codes tried from one address."""
-    return limit_of("code", address_of(request), settings.SIGN_IN_FAILURES_PER_ADDRESS)
-
-
-def card_limit(request: HttpRequest) -> Limit:
-    """Codes of bench cards tried from one address."""
-    return limit_of("card", address_of(request), settings.SIGN_IN_FAILURES_PER_ADDRESS)
-
-
-def new_account_limit(request: HttpRequest) -> Limit:
-    """Accounts made from one address, which may be that of a whole classroom."""
-    return limit_of("new account", address_of(request), settings.NEW_ACCOUNTS_PER_ADDRESS)
+    def opens(self, stored: datetime, now: datetime) -> datetime:
+        """When one more try is let through."""
+        return self.worn_off(stored, now) - (self.at_once - 1) * self.pace
 
 
 def count_try(*limits: Limit) -> None:
@@ -79,51 +62,57 @@ def count_try(*limits: Limit) -> None:
     """
     now = timezone.now()
     with transaction.atomic():
-        refused = [until for until in (count_one(limit, now) for limit in limits) if until]
-        if refused:
+        stored = locked(limits, now)
+        opens = max(limit.opens(stored[limit.key].worn_off_at, now) for limit in limits)
+        if opens > now:
             transaction.set_rollback(True)
+        else:
+            add_try(limits, stored, now)
     purge(now)
-    if refused:
-        raise TooManyTriesError(max(refused))
+    if opens > now:
+        raise TooManyTriesError(opens)
 
 
-def count_one(limit: Limit, now: datetime) -> datetime | None:
-    """Count a try; None, or when the limit will be lifted. Within a transaction."""
-    # The insert locks the row, found or made, until the transaction ends: on PostgreSQL
-    # by its "on conflict do update", on SQLite because it locks the whole database.
+def locked(limits: tuple[Limit, ...], now: datetime) -> Mapping[str, Tries]:
+    """The row of each key, found or made, and nobody else's until the transaction ends."""
+    # The insert locks: on PostgreSQL by its "on conflict do update", on SQLite because it
+    # locks the whole database.
     Tries.objects.bulk_create(
-        [Tries(key=limit.key, since=now)],
+        [Tries(key=limit.key, about=limit.about, worn_off_at=now) for limit in limits],
         update_conflicts=True,
         unique_fields=["key"],
         update_fields=["key"],
     )
-    tries = Tries.objects.get(key=limit.key)
-    if tries.since <= now - window():
-        tries.count, tries.since = 0, now
-    if tries.count >= limit.most:
-        return tries.since + window()
-    tries.count += 1
-    tries.save()
-    return None
+    return Tries.objects.in_bulk([limit.key for limit in limits], field_name="key")
 
 
-def give_back(limit: Limit) -> None:
+def add_try(limits: tuple[Limit, ...], stored: Mapping[str, Tries], now: datetime) -> None:
+    for limit in limits:
+        row = stored[limit.key]
+        row.worn_off_at = limit.worn_off(row.worn_off_at, now) + limit.pace
+        row.save(update_fields=["worn_off_at"])
+
+
+def give_back(*limits: Limit) -> None:
     """The try came out well: it is not a failure."""
-    Tries.objects.filter(key=limit.key, count__gt=0).update(count=F("count") - 1)
+    for limit in limits:
+        Tries.objects.filter(key=limit.key).update(worn_off_at=F("worn_off_at") - limit.pace)
 
 
-def forget(limit: Limit) -> None:
-    """Forget all failures under this limit."""
+def clear(limit: Limit) -> None:
+    """Forget all failures that were counted under this limit."""
     Tries.objects.filter(key=limit.key).delete()
 
 
+def forget(about: str) -> None:
+    """Forget all failures at this, by whatever key."""
+    Tries.objects.filter(about=about).delete()
+
+
 def purge(now: datetime) -> None:
-    """Delete some of the rows whose window has passed."""
+    """Delete some of the rows that say nothing any more."""
     with transaction.atomic():
         # Rows that another request holds are left to it, so that the two never deadlock.
-        passed = Tries.objects.filter(since__lte=now - window()).select_for_update(skip_locked=True)
-        Tries.objects.filter(pk__in=[row.pk for row in passed[:PURGED_AT_ONCE]]).delete()
-
-
-def window() -> timedelta:
-    return timedelta(seconds=settings.SIGN_IN_WINDOW_SECONDS)
+        said = Tries.objects.exclude(worn_off_at__gt=now, worn_off_at__lte=now + LONGEST_KEPT)
+        spent = said.select_for_update(skip_locked=True)
+        Tries.objects.filter(pk__in=[row.pk for row in spent[:PURGED_AT_ONCE]]).delete()

@@ -19,6 +19,7 @@ from course.cohorts.accounts import (
 )
 from course.cohorts.forms import AccountForm, ChangePasswordForm, DetailsForm, InWordsForm
 from course.cohorts.joining import UnknownCodeError, cohort_of_code, read_code
+from course.cohorts.known_browser import remember
 from course.cohorts.models import Cohort, Person
 from course.cohorts.notices import put_away
 from course.cohorts.passwords import person_signing_in, set_password
@@ -112,7 +113,7 @@ def make_or_ask(request: HttpRequest, cohort: Cohort | None) -> HttpResponse:
         if person:
             login(request, person)
             messages.success(request, welcome(cohort))
-            return redirect(settings.LOGIN_REDIRECT_URL)
+            return remember(request, redirect(settings.LOGIN_REDIRECT_URL), person)
         form.add_error("sign_in_name", NAME_TAKEN)
     return form_page(request, "account/new.html", form, cohort=cohort)
 

@@ -13,6 +13,7 @@ from django.views.decorators.http import require_http_methods
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
 from course.cohorts.forms import NewPasswordForm
+from course.cohorts.known_browser import remember
 from course.cohorts.models import Person
 from course.cohorts.reset import (
     LinkSpentError,
@@ -59,4 +60,4 @@ def go_in(request: HttpRequest, person: Person) -> HttpResponse:
         return redirect("account")
     login(request, person)
     messages.success(request, "Your new password is set, and you are signed in.")
-    return redirect(settings.LOGIN_REDIRECT_URL)
+    return remember(request, redirect(settings.LOGIN_REDIRECT_URL), person)

@@ -12,6 +12,7 @@ from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from course.cohorts.forms import SignInForm
+from course.cohorts.known_browser import remember
 from course.cohorts.models import Person
 from course.cohorts.passwords import person_signing_in
 from course.cohorts.views.limits import limited
@@ -35,7 +36,7 @@ def sign_in(request: HttpRequest) -> HttpResponse:
         person = person_signing_in(request, **form.cleaned_data)
         if person:
             login(request, person)
-            return redirect(next_page(request))
+            return remember(request, redirect(next_page(request)), person)
         form.add_error(None, REFUSED)
     context = {"next": next_wanted(request), "self_study": settings.SELF_STUDY}
     return form_page(request, "account/sign_in.html", form, **context)

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
+from django.conf import settings
 from django.test import Client, override_settings
 from django.urls import reverse
 from pytest_django import DjangoAssertNumQueries
@@ -143,7 +144,7 @@ def test_unknown_code_is_404_in_a_sentence(made: SignOff) -> None:
 
 
 def test_guessing_codes_ends_soon(made: SignOff) -> None:
-    with override_settings(SIGN_IN_FAILURES_PER_ADDRESS=3):
+    with override_settings(PACES=settings.PACES | {"card": (3, 60)}):
         client = Client()
         tried = [
             client.get(reverse("verify-card", args=[code])).status_code

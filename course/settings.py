@@ -150,6 +150,8 @@ PACES = {
     "card": (100, 10),
     "new account": (100, 10),
 }
+# Taken from one person; a script that guesses sends more.
+ANSWERS_A_MINUTE = 60
 
 # --- Files that are sent -------------------------------------------------------
 

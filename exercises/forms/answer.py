@@ -81,7 +81,12 @@ class PictureField(forms.Field):
 
 
 class AnswerForm(forms.Form):
-    """The fields that a question asks for, in its order."""
+    """The fields that a question asks for, in its order.
+
+    `wait` is how long to wait before it is sent again, in words, where it came too soon.
+    """
+
+    wait = ""
 
     def __init__(self, question: Question, *args: Any, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
@@ -124,5 +129,5 @@ class AnswerForm(forms.Form):
             "typed": typed,
             "rows": ask.rows(typed),
             "error": next(iter(field.errors), ""),
-            "again": self.is_bound and self.has_error(ask.name, BUSY),
+            "again": bool(self.wait) or (self.is_bound and self.has_error(ask.name, BUSY)),
         }

@@ -8,12 +8,14 @@ from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.equipping import bench_of
+from course.cohorts.views.limits import to_try_again, wait_in_words
 from course.lessons.shelf import lesson_place
 from exercises.addressed import READER
 from exercises.attempts import OutdatedError, ask, describe, submit
 from exercises.drills.kind import Kind
 from exercises.drills.register import not_at
 from exercises.forms.answer import AnswerForm
+from exercises.haste import TooFastError, refuse_haste
 from exercises.kinds import kind_for
 from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
@@ -64,9 +66,12 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     if not form.is_valid():
         return show_refused(request, asked, form)
     try:
+        refuse_haste(asked)
         attempt = submit(asked, form.answer(), photograph=form.photograph())
     except OutdatedError:
         return show_outdated(request, asked.kind)
+    except TooFastError as refusal:
+        return show_too_fast(request, asked, form, refusal)
     if asked.session:
         end_if_answered(asked.session)
     return show_attempt(request, attempt) if request.htmx else redirect(attempt)
@@ -82,6 +87,15 @@ def drill_in_words(request: SignedInRequest, token: str) -> HttpResponse:
     if not (request.htmx and request.method == "POST" and asked.is_open):
         return redirect("drill-answer", token)
     return show_question(request, asked, answer_form(asked))
+
+
+def show_too_fast(
+    request: SignedInRequest, asked: Asked, form: AnswerForm, refusal: TooFastError
+) -> HttpResponse:
+    """The question with the answer as it was typed, to be sent again."""
+    form.wait = wait_in_words(refusal.until)
+    response = show_question(request, asked, form, status=429)
+    return in_place(request, to_try_again(response, refusal.until))
 
 
 def show_outdated(request: SignedInRequest, kind: Kind) -> HttpResponse:
@@ -111,8 +125,14 @@ def show_refused(request: SignedInRequest, asked: Asked, form: AnswerForm) -> Ht
     response = show_question(request, asked, form, status=form.status)
     if form.status == 503:
         response.headers["Retry-After"] = str(SOON)
-        if request.htmx:
-            response.headers["HX-Reswap"] = "outerHTML show:top"  # as the form itself says
+        in_place(request, response)
+    return response
+
+
+def in_place(request: SignedInRequest, response: HttpResponse) -> HttpResponse:
+    """Where a form was, not in the place of the whole page."""
+    if request.htmx:
+        response.headers["HX-Reswap"] = "outerHTML show:top"  # as the form itself says
     return response
 
 

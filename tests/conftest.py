@@ -11,6 +11,7 @@ import pytest
 from django.conf import settings as django_settings
 from django.db import connection
 from django.test import Client, override_settings
+from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
 from tests.people import CohortFactory, PersonFactory, instructor, learner
@@ -107,6 +108,13 @@ def ada(db: None) -> Person:
     return PersonFactory.create(
         name="Ada Quill", sign_in_name="ada", role=Person.Role.ADMINISTRATOR
     )
+
+
+@pytest.fixture
+def stopped_clock(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A hundred tries take no time: none wears off meanwhile, however slow the machine is."""
+    now = timezone.now()
+    monkeypatch.setattr("django.utils.timezone.now", lambda: now)
 
 
 @pytest.fixture

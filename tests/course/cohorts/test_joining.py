@@ -174,6 +174,7 @@ def test_only_learners_join_whichever_way_they_come(ines: Person, slipway: Cohor
         join(ines, slipway)
 
 
+@pytest.mark.usefixtures("stopped_clock")
 def test_guessing_codes_is_throttled_by_either_way(client: Client, code: str) -> None:
     statuses = [client.get(link(f"GUESS{n}")).status_code for n in range(50)]
     statuses += [client.post(reverse("join"), {"code": f"GUESS{n}"}).status_code for n in range(50)]

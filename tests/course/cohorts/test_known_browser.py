@@ -13,7 +13,7 @@ from course.cohorts import known_browser
 from course.cohorts.models import Cohort, Person
 from tests.people import PASSWORD, learner
 
-pytestmark = pytest.mark.django_db
+pytestmark = [pytest.mark.django_db, pytest.mark.usefixtures("stopped_clock")]
 
 ClientOf = Callable[[Person], Client]
 

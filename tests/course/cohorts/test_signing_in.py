@@ -153,6 +153,7 @@ def test_unknown_account_is_throttled_like_a_known_one(client: Client) -> None:
     assert statuses == [422] * 5 + [429]
 
 
+@pytest.mark.usefixtures("stopped_clock")
 def test_nobody_elses_wrong_passwords_shut_anybody_out(client: Client, mina: Person) -> None:
     statuses = [sign_in(Client(), "mina", "x", address="192.0.2.66")[0] for _ in range(40)]
 
@@ -160,12 +161,14 @@ def test_nobody_elses_wrong_passwords_shut_anybody_out(client: Client, mina: Per
     assert sign_in(client, "mina", PASSWORD, address="192.0.2.1") == (302, [])
 
 
+@pytest.mark.usefixtures("stopped_clock")
 def test_guesser_spread_over_addresses_is_slowed_down(client: Client, mina: Person) -> None:
     statuses = [sign_in(client, "mina", "x", address=f"192.0.2.{n}")[0] for n in range(200)]
 
     assert statuses == [422] * 30 + [429] * 170
 
 
+@pytest.mark.usefixtures("stopped_clock")
 def test_address_is_slowed_down_on_whatever_account(client: Client, mina: Person) -> None:
     statuses = [sign_in(client, f"name{n}", "x")[0] for n in range(101)]
     response = sent(client, "mina", PASSWORD)
@@ -184,6 +187,7 @@ def test_success_clears_the_failures_of_the_account_there(client: Client, mina: 
     assert statuses == [422] * 5 + [429]
 
 
+@pytest.mark.usefixtures("stopped_clock")
 def test_success_leaves_the_failures_of_the_address(client: Client, mina: Person) -> None:
     for n in range(99):
         sign_in(client, f"name{n}", "x")
@@ -193,6 +197,7 @@ def test_success_leaves_the_failures_of_the_address(client: Client, mina: Person
     assert statuses == [422, 429]
 
 
+@pytest.mark.usefixtures("stopped_clock")
 def test_class_behind_one_address_signs_in_after_some_wrong_passwords(db: None) -> None:
     people = [PersonFactory.create() for _ in range(30)]
     wrong = [sign_in(Client(), each.sign_in_name, "x")[0] for each in people for _ in range(3)]
@@ -220,6 +225,7 @@ def test_times_written_by_a_wrong_clock_keep_nobody_out(client: Client, mina: Pe
     assert sign_in(client, "mina", PASSWORD) == (302, [])
 
 
+@pytest.mark.usefixtures("stopped_clock")
 def test_made_up_addresses_do_not_get_round_the_throttle(
     client: Client, settings: Settings
 ) -> None:

@@ -37,8 +37,8 @@ HANDLE = Rule(
     section="handle",
 )
 CASSETTE = Rule(
-    text="A machine draws a cassette in and gives it back by itself: no force, no haste, and "
-    "the power stays on.",
+    text="Many machines draw a cassette in and give it back by themselves: no force, no haste, "
+    "and the power stays on.",
     skill=CARE,
     lesson="your-first-bench-day",
     section="cassette",

@@ -10,7 +10,7 @@ RESISTS = Case(
     story="Half-way into the player, {tape}, with {shot}, meets something and goes no further.",
     wish="What is to be done?",
     right="Draw it back, and look which way up it belongs",
-    because="A cassette goes in one way only, and then by itself. If it still meets something, "
+    because="A cassette goes in one way only, and never by force. If it still meets something, "
     "there may be a tape in there: ask.",
     wrong={
         "Press on its middle until the machine draws it in": "Force bends the part that carries "

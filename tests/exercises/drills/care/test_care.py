@@ -3,12 +3,14 @@ from string import Formatter
 
 import pytest
 
-from exercises.drills.believer import believed
+from exercises.drills.believer import believed, touched
 from exercises.drills.care import CARE
 from exercises.drills.care.case import LICENSED, Case
 from exercises.drills.care.cases import CASES
 from exercises.drills.care.limits import KEEPING, OPERATING, STORING, Air
 from exercises.drills.care.verdict import grade
+from exercises.drills.kind import Kind
+from exercises.drills.put_in_order import PUT_IN_ORDER
 from exercises.drills.telling_apart import subsets
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
@@ -105,3 +107,15 @@ def test_a_tape_that_fits_is_offered_to_whoever_would_play_it() -> None:
     offered = [case for case in CASES if "any-tape-plays" in case.beliefs]
 
     assert len(offered) >= len(CASES) // 6
+
+
+@pytest.mark.parametrize("kind", [CARE, PUT_IN_ORDER], ids=lambda kind: kind.slug)
+def test_who_would_play_it_is_found_by_two_kinds(kind: Kind) -> None:
+    asked = [kind.make(seed) for seed in range(300)]
+    telling = [each for each in asked if "any-tape-plays" in touched(each)]
+
+    assert len(telling) >= 15
+    for question in telling:
+        verdict = kind.grade(question, believed(question, {"any-tape-plays"}))
+        assert verdict.misconceptions == ("any-tape-plays",)
+        assert not verdict.right

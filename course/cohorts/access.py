@@ -20,6 +20,8 @@ from django_htmx.middleware import HtmxDetails
 
 from course.cohorts.models import Cohort, CohortQuerySet, Person, RosterUpload
 
+LONGEST_PATH = 2000  # characters; this site's longest has a few hundred
+
 
 class SignedInRequest(HttpRequest):
     """A request by somebody who has signed in. For type checkers only, never made."""
@@ -135,8 +137,16 @@ def instructor_required(view: SignedInView[Arguments]) -> View[Arguments]:
 def to_sign_in(request: HttpRequest) -> HttpResponse:
     """Redirect to the sign-in page; the whole page, where a fragment was asked for."""
     if request.htmx:  # type: ignore[attr-defined]
-        here = request.htmx.current_url_abs_path or ""  # type: ignore[attr-defined]
-        return HttpResponseClientRedirect(redirect_to_login(here).url)
+        return HttpResponseClientRedirect(redirect_to_login(page_asking(request)).url)
     # What was sent by POST can't be sent again by a redirect; its page answers GET.
     here = request.get_full_path() if request.method in {"GET", "HEAD"} else request.path
     return redirect_to_login(here, resolve_url(settings.LOGIN_URL))
+
+
+def page_asking(request: HttpRequest) -> str:
+    """The path of the page that asks for a fragment; empty where a browser would send no such."""
+    try:
+        path = request.htmx.current_url_abs_path or ""  # type: ignore[attr-defined]
+    except ValueError:
+        return ""
+    return path if len(path) <= LONGEST_PATH else ""

@@ -11,6 +11,7 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
+from course.cohorts.access import LONGEST_PATH
 from course.cohorts.forms import SignInForm
 from course.cohorts.known_browser import remember
 from course.cohorts.models import Person
@@ -47,11 +48,10 @@ def next_wanted(request: HttpRequest) -> str:
 
 
 def next_page(request: HttpRequest, otherwise: str = settings.LOGIN_REDIRECT_URL) -> str:
-    """Where the person was going, if it is on this site."""
+    """Where the person was going, if that is a path of this site."""
     wanted = next_wanted(request)
-    safe = url_has_allowed_host_and_scheme(
-        wanted, allowed_hosts={request.get_host()}, require_https=request.is_secure()
-    )
+    path = wanted.startswith("/") and wanted.isprintable() and len(wanted) <= LONGEST_PATH
+    safe = path and url_has_allowed_host_and_scheme(wanted, allowed_hosts=None)
     return wanted if safe else resolve_url(otherwise)
 
 

@@ -259,27 +259,6 @@ def test_passwords_tried_at_once_are_all_counted(mina: Person) -> None:
     assert statuses == [422] * 5 + [429] * 7
 
 
-@pytest.mark.parametrize(
-    ("wanted", "goes_to"),
-    [
-        ("/lessons/?a=1", "/lessons/?a=1"),
-        ("", "/"),
-        ("http://testserver/record/", "http://testserver/record/"),
-        ("https://elsewhere.example/", "/"),
-        ("//elsewhere.example/", "/"),
-        ("/\\elsewhere.example/", "/"),
-        ("javascript:alert(1)", "/"),
-        ("/a\nSet-Cookie: b=c", "/a%0ASet-Cookie:%20b=c"),
-    ],
-)
-def test_sign_in_goes_on_to_a_page_of_this_site(
-    client: Client, mina: Person, wanted: str, goes_to: str
-) -> None:
-    fields = {"sign_in_name": "mina", "password": PASSWORD, "next": wanted}
-
-    assert client.post(reverse("sign-in"), fields).headers["Location"] == goes_to
-
-
 def test_page_wanted_is_kept_through_a_wrong_password(client: Client, mina: Person) -> None:
     fields = {"sign_in_name": "mina", "password": "x", "next": "/lessons/"}
     response = client.post(reverse("sign-in"), fields)

@@ -4,13 +4,13 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from django.db import IntegrityError, transaction
+from django.db import transaction
 from django.db.models import QuerySet
 from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
 from course.letters import write_to
-from exercises.attempts import new_asked
+from exercises.attempts import hold, new_asked, put
 from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
 from exercises.models import Asked, Assignment, Attempt, Extension, PracticeSession
 from exercises.sessions import open_session
@@ -92,28 +92,27 @@ def begin_set(
 
     Raises NoTriesLeftError and OtherSetOpenError, having begun nothing.
     """
-    going = open_session(learner)
-    if going:
-        if going.assignment_id == assignment.pk:
-            return going
-        raise OtherSetOpenError
+    with transaction.atomic():
+        hold(learner)
+        going = open_session(learner)
+        if going and going.assignment_id != assignment.pk:
+            raise OtherSetOpenError
+        return going or new_set(learner, assignment, now or timezone.now())
+
+
+def new_set(learner: Person, assignment: Assignment, now: datetime) -> PracticeSession:
     begun = PracticeSession.objects.filter(person=learner, assignment=assignment)
-    try:
-        with transaction.atomic():
-            Person.objects.select_for_update().get(pk=learner.pk)
-            if assignment.tries and begun.count() >= assignment.tries:
-                raise NoTriesLeftError
-            return PracticeSession.objects.create(
-                person=learner,
-                assignment=assignment,
-                skills=assignment.skills,
-                kinds=assignment.kinds,
-                length=assignment.questions or 0,
-                right_needed=assignment.right_needed,
-                started_at=now or timezone.now(),
-            )
-    except IntegrityError:  # the form, sent twice at once
-        return PracticeSession.objects.open_of(learner).get()
+    if assignment.tries and begun.count() >= assignment.tries:
+        raise NoTriesLeftError
+    return PracticeSession.objects.create(
+        person=learner,
+        assignment=assignment,
+        skills=assignment.skills,
+        kinds=assignment.kinds,
+        length=assignment.questions or 0,
+        right_needed=assignment.right_needed,
+        started_at=now,
+    )
 
 
 def practical_of(learner: Person, assignment: Assignment) -> Asked:
@@ -123,18 +122,20 @@ def practical_of(learner: Person, assignment: Assignment) -> Asked:
     asked again when its page is opened.
     """
     mine = Asked.objects.filter(person=learner, assignment=assignment)
-    waiting = mine.filter(attempt=None).select_related("attempt").first()
-    if waiting and waiting.latest:
-        return waiting
+    waiting = mine.filter(attempt=None).select_related("attempt")
+    going = waiting.filter(latest=True).first()
+    if going:
+        return going
     with transaction.atomic():
-        Asked.objects.latest_of(learner, BENCH_PRACTICAL.slug).update(latest=False)
-        if waiting:
-            Asked.objects.filter(pk=waiting.pk).update(latest=True)
-            return waiting
-        question = practical(assignment.title, assignment.task)
-        made = new_asked(learner, BENCH_PRACTICAL, 0, question, None)
-        made.assignment, made.again = assignment, sent_back_of(mine)
-        made.save()
+        hold(learner)
+        return put(waiting.first() or new_report(learner, assignment, sent_back_of(mine)))
+
+
+def new_report(learner: Person, assignment: Assignment, again: Attempt | None) -> Asked:
+    """What asks for one, in the stead of another where one was sent back; not saved yet."""
+    question = practical(assignment.title, assignment.task)
+    made = new_asked(learner, BENCH_PRACTICAL, 0, question, None)
+    made.assignment, made.again = assignment, again
     return made
 
 

@@ -40,23 +40,38 @@ def ask(
     A new one is set at their own bench.
     Asking twice, at the same moment too, gives the same question.
     """
-    latest = Asked.objects.latest_of(person, drill.slug).select_related("attempt").first()
-    if latest and latest.is_open:
-        return describe(latest) if person.in_words else latest
+    waiting = open_question(person, drill)
+    if waiting:
+        return describe(waiting) if person.in_words else waiting
     settings = bench_of(person).as_settings()
     if seed is None:
         seed, question = new_question(drill, skills, settings)
     else:
         question = drill.make(seed, settings)
     made = new_asked(person, drill, seed, question, now)
-    try:
-        with transaction.atomic():
-            if latest:
-                Asked.objects.filter(pk=latest.pk).update(latest=False)
-            made.save()
-    except IntegrityError:
-        return Asked.objects.latest_of(person, drill.slug).get()
-    return made
+    with transaction.atomic():
+        hold(person)
+        waiting = open_question(person, drill)  # another request may have asked it meanwhile
+        return waiting or put(made)
+
+
+def open_question(person: Person, drill: Kind) -> Asked | None:
+    """What waits of this drill for the person's answer."""
+    latest = Asked.objects.latest_of(person, drill.slug).select_related("attempt").first()
+    return latest if latest and latest.is_open else None
+
+
+def hold(person: Person) -> None:
+    """Let no other request put a question to them, or begin a set, until the transaction ends."""
+    Person.objects.select_for_update(no_key=True).get(pk=person.pk)
+
+
+def put(asked: Asked) -> Asked:
+    """Make it the drill's open question; one that waited is put away. The person is held."""
+    Asked.objects.latest_of(asked.person, asked.drill).exclude(pk=asked.pk).update(latest=False)
+    asked.latest = True
+    asked.save()
+    return asked
 
 
 def new_asked(
@@ -109,14 +124,10 @@ def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
     seed, question = question_like(attempt, drill)
     made = new_asked(attempt.person, drill, seed, question, now)
     made.again, made.session_id = attempt, attempt.asked.session_id
-    try:
-        with transaction.atomic():
-            waiting = Asked.objects.latest_of(attempt.person, attempt.drill)
-            waiting.update(latest=False)
-            made.save()
-    except IntegrityError:
-        return Asked.objects.get(again=attempt)
-    return made
+    with transaction.atomic():
+        hold(attempt.person)
+        found = Asked.objects.filter(again=attempt).first()
+        return found or put(made)
 
 
 def describe(asked: Asked) -> Asked:

@@ -11,8 +11,8 @@ from django.utils import timezone
 from course.cohorts.models import Cohort, Membership, Person
 from exercises.drills.asks import Json
 from exercises.drills.settings import USUAL
+from exercises.form_keys import SentBeforeError, first_of
 from exercises.models import Asked, OwnDrill, OwnRevision
-from exercises.models.tokens import new_token
 
 
 class NotPublishedError(Exception):
@@ -29,9 +29,9 @@ class Text:
 
 
 def write(by: Person, form: str, text: Text, *, key: str, now: datetime | None = None) -> OwnDrill:
-    """A new drill with its first revision. The same `key` a second time gives the first one.
+    """A new drill with its first revision. The same a second time gives the first one.
 
-    A key that somebody else has used is changed for another.
+    Raises SentBeforeError where the form's key has kept another drill.
     """
     drill = OwnDrill(made_by=by, form=form, key=key)
     try:
@@ -39,9 +39,15 @@ def write(by: Person, form: str, text: Text, *, key: str, now: datetime | None =
             drill.save(force_insert=True)
             _revision(drill, 1, by, text, now=now).save()
     except IntegrityError:
-        first = OwnDrill.objects.filter(key=key, made_by=by).first()
-        return first or write(by, form, text, key=new_token(), now=now)
+        first = first_of(drill, "made_by_id", "form")
+        if text_of(first.revisions.get(number=1)) != text:
+            raise SentBeforeError from None
+        return first
     return drill
+
+
+def text_of(revision: OwnRevision) -> Text:
+    return Text(title=revision.title, skill=revision.skill, spec=revision.spec)
 
 
 def revise(drill: OwnDrill, by: Person, text: Text) -> OwnRevision:
@@ -51,7 +57,7 @@ def revise(drill: OwnDrill, by: Person, text: Text) -> OwnRevision:
     """
     with transaction.atomic():
         last = _locked(drill).latest
-        if (last.title, last.skill, last.spec) == (text.title, text.skill, text.spec):
+        if text_of(last) == text:
             return last
         made = _revision(drill, last.number + 1, by, text)
         made.save()

@@ -14,10 +14,15 @@ from course.letters import write_to
 from exercises.assignments import report_again
 from exercises.attempts import ask_again
 from exercises.drills.bench_practical import BENCH_PRACTICAL
+from exercises.form_keys import first_of
 from exercises.models import Asked, Attempt, Review, ReviewRead
 from exercises.outcomes import settle
 
 RIGHT = 100
+
+
+class RepliedError(Exception):
+    """The learner has replied already, in other words."""
 
 
 class NothingToAnswerError(Exception):
@@ -44,7 +49,8 @@ class Said:
 def review(by: Person, attempt: Attempt, said: Said, *, now: datetime | None = None) -> Review:
     """Keep what an instructor says about an attempt. Sent twice, it is kept once.
 
-    Two instructors at once are both kept; the later score counts.
+    Two instructors at once are both kept; the later score counts. Raises SentBeforeError where
+    the form's key has kept something else.
     """
     if not teaches(by, attempt.person):
         raise PermissionDenied("Reviews are for those who teach the learner.")
@@ -65,8 +71,8 @@ def review(by: Person, attempt: Attempt, said: Said, *, now: datetime | None = N
             if made.what == Review.What.SCORE:
                 settle(made)
             write_to(attempt.person, f"About your answer to {attempt.kind.title}", told(made))
-    except IntegrityError:  # the same form, sent before
-        return Review.objects.get(key=said.key, by=by)
+    except IntegrityError:
+        return first_of(made, "attempt_id", "by_id", "what", "text", "score")
     return made
 
 
@@ -76,7 +82,7 @@ def told(made: Review) -> str:
 
 
 def reply(learner: Person, attempt: Attempt, text: str, *, now: datetime | None = None) -> Review:
-    """The learner's one reply. A second one changes nothing and gives the first."""
+    """The learner's one reply. The same a second time gives the first; others: RepliedError."""
     if learner != attempt.person:
         raise PermissionDenied("The learner replies.")
     if not attempt.reviews.by_instructors().exists():
@@ -87,7 +93,10 @@ def reply(learner: Person, attempt: Attempt, text: str, *, now: datetime | None 
         with transaction.atomic():
             made.save(force_insert=True)
     except IntegrityError:
-        return attempt.reviews.get(what=Review.What.REPLY)
+        first = attempt.reviews.get(what=Review.What.REPLY)
+        if first.text != text:
+            raise RepliedError from None
+        return first
     return made
 
 

@@ -3,12 +3,12 @@
 from collections.abc import Sequence
 from datetime import datetime
 
-from django.db import IntegrityError, transaction
+from django.db import transaction
 from django.db.models import Count, Q, QuerySet
 from django.utils import timezone
 
 from course.cohorts.models import Person
-from exercises.attempts import ask
+from exercises.attempts import ask, hold
 from exercises.models import Asked, Attempt, PracticeSession
 from exercises.offers import next_kind
 
@@ -19,16 +19,12 @@ def start(
     person: Person, skills: Sequence[str], length: int, *, now: datetime | None = None
 ) -> PracticeSession:
     """A set of questions; the one that is open already, where there is one."""
-    made = PracticeSession(
-        person=person, skills=list(skills), length=length, started_at=now or timezone.now()
-    )
-    try:
-        with transaction.atomic():
-            made.save(force_insert=True)
-    except IntegrityError:
-        found = open_session(person)
-        return made if found is None else found
-    return made
+    chosen = {"skills": list(skills), "length": length}
+    with transaction.atomic():
+        hold(person)
+        return open_session(person) or PracticeSession.objects.create(
+            person=person, started_at=now or timezone.now(), **chosen
+        )
 
 
 def open_session(person: Person) -> PracticeSession | None:

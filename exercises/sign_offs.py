@@ -18,11 +18,20 @@ from course.cohorts.limits import card_limit
 from course.cohorts.models import CODE_LENGTH, Cohort, Person
 from course.letters import write_to
 from exercises.evidence import evidence_of
+from exercises.form_keys import first_of
 from exercises.models import SignOff, Withdrawal
 
 
 class UnknownCardError(Exception):
     """No card has this code."""
+
+
+class WithdrawnError(Exception):
+    """It was withdrawn before; the text says by whom, and that this reason is not kept."""
+
+    def __init__(self, first: Withdrawal) -> None:
+        day = f"{timezone.localtime(first.at):%-d %B %Y}"
+        super().__init__(f"{first.by} withdrew it on {day} already. Your reason is not kept.")
 
 
 @dataclass(frozen=True)
@@ -58,7 +67,10 @@ def sign_off(
     *,
     now: datetime | None = None,
 ) -> SignOff:
-    """Keep the decision and what was known. Sent twice, it is kept once."""
+    """Keep the decision and what was known. Sent twice, it is kept once.
+
+    Raises SentBeforeError where the form's key has kept another decision.
+    """
     if not instructor.is_instructor or not learner.is_learner:
         raise PermissionDenied("An instructor signs off a learner.")
     made = SignOff(
@@ -77,8 +89,8 @@ def sign_off(
         with transaction.atomic():
             made.save(force_insert=True)
             write_to(learner, f"{made.get_state_display()}, {made.bench}", told(made))
-    except IntegrityError:  # the same form, sent before
-        return SignOff.objects.get(key=decision.key, instructor=instructor)
+    except IntegrityError:
+        return first_of(made, "person_id", "cohort_id", "instructor_id", "bench", "state", "note")
     return made
 
 
@@ -91,7 +103,10 @@ def told(made: SignOff) -> str:
 def withdraw(
     instructor: Person, found: SignOff, reason: str, *, now: datetime | None = None
 ) -> Withdrawal:
-    """Say that it counts no more. A second withdrawal changes nothing and gives the first."""
+    """Say that it counts no more. The same a second time gives the first.
+
+    Raises WithdrawnError where it was withdrawn by somebody else, or for another reason.
+    """
     try:
         with transaction.atomic():
             made = Withdrawal.objects.create(
@@ -100,7 +115,10 @@ def withdraw(
             write_to(found.person, "Your sign-off is withdrawn", f"{instructor} writes: {reason}")
             return made
     except IntegrityError:
-        return Withdrawal.objects.get(sign_off=found)
+        first = Withdrawal.objects.get(sign_off=found)
+        if (first.by_id, first.reason) != (instructor.pk, reason):
+            raise WithdrawnError(first) from None
+        return first
 
 
 def bench_named(cohort: Cohort) -> str:

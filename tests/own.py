@@ -130,6 +130,6 @@ def published(by: Person, cohort: Cohort, *, form: str = "mode") -> OwnDrill:
         "text": (NOTE, note_text),
         "picture": (LEADS, leads_text),
     }[form]
-    drill = write(by, form, text(), key=typed["key"])
+    drill = write(by, form, text(), key=f"{by.pk}-{typed['key']}"[:32])
     publish(drill, by, [cohort])
     return OwnDrill.objects.get(pk=drill.pk)

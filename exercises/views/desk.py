@@ -11,7 +11,9 @@ from course.cohorts.access import SignedInRequest, instructor_required
 from exercises.addressed import READER
 from exercises.desk import NotPublishedError, asks_one_thing, publish, retire, revise, write
 from exercises.drills.own import FORMS, Drawn, DrawnEdits
+from exercises.form_keys import SentBeforeError
 from exercises.forms.answer import AnswerForm
+from exercises.forms.fields import refuse_used
 from exercises.forms.own import OwnForm, OwnPictureForm, OwnTextForm, PublishForm
 from exercises.forms.own_bad_edit import OwnBadEditForm
 from exercises.forms.own_mode import OwnModeForm
@@ -51,7 +53,11 @@ def new_own(request: SignedInRequest, form: str) -> HttpResponse:
     filled = writing_of(form)(request.POST if request.method == "POST" else None)
     if "draw" in request.POST or not filled.is_valid():
         return show_form(request, filled, form)
-    made = write(request.user, form, filled.text(), key=filled.cleaned_data["key"])
+    try:
+        made = write(request.user, form, filled.text(), key=filled.cleaned_data["key"])
+    except SentBeforeError:
+        refuse_used(filled)
+        return show_form(request, filled, form)
     messages.success(request, "It is kept. Try it, then publish it.")
     return redirect(made)
 

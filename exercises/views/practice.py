@@ -1,5 +1,6 @@
 """Drills: the list, one question, its answer."""
 
+from django.contrib import messages
 from django.core.files.uploadedfile import UploadedFile
 from django.http import HttpResponse, QueryDict
 from django.shortcuts import get_object_or_404, redirect, render
@@ -24,6 +25,9 @@ from exercises.scores import progress_of, row_in_words
 from exercises.sessions import end_if_answered, left_of, session_going
 
 SOON = 60  # seconds, until a site that was busy is worth another try
+
+
+SECOND = "You answered this question before, and that answer counts. This one is not kept."
 
 
 @require_safe
@@ -74,7 +78,7 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
         return show_too_fast(request, asked, form, refusal)
     if asked.session:
         end_if_answered(asked.session)
-    return show_attempt(request, attempt) if request.htmx else redirect(attempt)
+    return show_what_came(request, attempt, SECOND if attempt.answer != form.answer() else "")
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
@@ -147,9 +151,14 @@ def question_context(asked: Asked, form: AnswerForm) -> dict[str, object]:
     }
 
 
-def show_attempt(request: SignedInRequest, attempt: Attempt) -> HttpResponse:
-    template = "exercises/attempt.html" + ("#feedback" if request.htmx else "")
-    return render(request, template, attempt_context(attempt))
+def show_what_came(request: SignedInRequest, attempt: Attempt, told: str) -> HttpResponse:
+    """The feedback within the page, or the attempt's own page."""
+    if request.htmx:
+        context = attempt_context(attempt) | {"told": told}
+        return render(request, "exercises/attempt.html#feedback", context)
+    if told:
+        messages.info(request, told)
+    return redirect(attempt)
 
 
 def attempt_context(attempt: Attempt) -> dict[str, object]:

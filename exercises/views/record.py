@@ -59,7 +59,7 @@ def show_to_learner(
         "sent_back": any(each.what == Review.What.SENT_BACK for each in thread),
         "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),
         "unread_by_anybody": attempt.result.waits and not attempt.person.cohorts.exists(),
-        "form": None if replied or not thread else form or ReplyForm(),
+        "form": form or (ReplyForm() if thread and not replied else None),
     }
     status = 422 if form else 200
     return render(request, "exercises/attempt.html", context, status=status)

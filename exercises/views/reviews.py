@@ -15,9 +15,12 @@ from course.cohorts.access import (
 from course.cohorts.models import Cohort
 from exercises.assignments import AskedNoMoreError
 from exercises.attempts import OutdatedError
+from exercises.form_keys import SentBeforeError
+from exercises.forms.fields import refuse_used
 from exercises.forms.review import ReplyForm, ReviewForm
 from exercises.reviews import (
     NothingToAnswerError,
+    RepliedError,
     answer_again,
     queue_of,
     replies_to,
@@ -62,7 +65,11 @@ def review_attempt(
     form = ReviewForm(request.POST, waits=attempt.result.waits)
     if not form.is_valid():
         return show_to_instructor(request, cohort_for(request.user, cohort_pk), attempt, form)
-    made = review(request.user, attempt, form.said())
+    try:
+        made = review(request.user, attempt, form.said())
+    except SentBeforeError:
+        refuse_used(form)
+        return show_to_instructor(request, cohort_for(request.user, cohort_pk), attempt, form)
     messages.success(request, DONE[made.what])
     return redirect("cohort-attempt", cohort_pk, person_pk, key)
 
@@ -80,6 +87,9 @@ def reply_to_review(request: SignedInRequest, key: str) -> HttpResponse:
         reply(request.user, attempt, form.cleaned_data["text"])
     except NothingToAnswerError as error:
         raise Http404("Nobody has written about this attempt yet.") from error
+    except RepliedError:
+        form.add_error("text", "You have replied already. This is not kept.")
+        return show_to_learner(request, attempt, form)
     messages.success(request, "Your reply is kept. Your instructor finds it among the reviews.")
     return redirect(attempt)
 

@@ -12,11 +12,22 @@ from course.cohorts.access import (
     instructor_required,
     learner_for,
 )
+from course.cohorts.models import Cohort, Person
 from course.cohorts.views.pages import form_page, posted
 from exercises.evidence import evidence_of
+from exercises.form_keys import SentBeforeError
+from exercises.forms.fields import refuse_used
 from exercises.forms.sign_off import SignOffForm, WithdrawalForm
 from exercises.models import SignOff
-from exercises.sign_offs import bench_named, lines_of, replaced_by, sign_off, sign_off_for, withdraw
+from exercises.sign_offs import (
+    WithdrawnError,
+    bench_named,
+    lines_of,
+    replaced_by,
+    sign_off,
+    sign_off_for,
+    withdraw,
+)
 
 STATES = [*SignOff.State.choices, ("withdrawn", "Withdrawn"), ("none", "No sign-off yet")]
 
@@ -46,8 +57,7 @@ def sign_off_person(request: SignedInRequest, cohort_pk: int, person_pk: int) ->
     learner = learner_for(request.user, cohort_pk, person_pk)
     cohort = current_cohort_for(request.user, cohort_pk)
     form = SignOffForm(posted(request), initial={"bench": bench_named(cohort)})
-    if form.is_valid():
-        made = sign_off(request.user, learner, cohort, form.decision())
+    if form.is_valid() and (made := signed(request, learner, cohort, form)):
         messages.success(request, f"{learner}: {made.get_state_display().lower()}. It is kept.")
         return redirect("sign-off", cohort.pk, made.code)
     before = SignOff.objects.filter(person=learner, cohort=cohort).latest_first()
@@ -58,6 +68,17 @@ def sign_off_person(request: SignedInRequest, cohort_pk: int, person_pk: int) ->
         "before": before.select_related("instructor", "withdrawal__by"),
     }
     return form_page(request, "sign_offs/decide.html", form, **context)
+
+
+def signed(
+    request: SignedInRequest, learner: Person, cohort: Cohort, form: SignOffForm
+) -> SignOff | None:
+    """What is kept of a valid form; None, and the form says why, where its key has kept another."""
+    try:
+        return sign_off(request.user, learner, cohort, form.decision())
+    except SentBeforeError:
+        refuse_used(form)
+        return None
 
 
 @require_safe
@@ -76,8 +97,12 @@ def withdraw_sign_off(request: SignedInRequest, cohort_pk: int, code: str) -> Ht
     found = sign_off_for(cohort, code)
     form = WithdrawalForm(posted(request))
     if form.is_valid():
-        withdraw(request.user, found, form.cleaned_data["reason"])
-        messages.success(request, f"The sign-off of {found.person} is withdrawn.")
-        return redirect("sign-off", cohort.pk, found.code)
+        try:
+            withdraw(request.user, found, form.cleaned_data["reason"])
+        except WithdrawnError as error:
+            form.add_error("reason", str(error))
+        else:
+            messages.success(request, f"The sign-off of {found.person} is withdrawn.")
+            return redirect("sign-off", cohort.pk, found.code)
     context = {"cohort": cohort, "sign_off": found}
     return form_page(request, "sign_offs/withdraw.html", form, **context)

@@ -1,11 +1,8 @@
 """Asking and answering: one question waits, one try is one attempt, nothing is lost."""
 
-from collections.abc import Callable
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 
 import pytest
-from django.db import connection
 
 from course.cohorts.equipping import set_figures
 from course.cohorts.models import Cohort, Person
@@ -13,21 +10,9 @@ from exercises.attempts import OutdatedError, ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import AppendOnlyError, Asked, Attempt
 from tests.answers import right_answer, wrong_answer
+from tests.threads import at_once
 
 MODE = KINDS["choose-the-mode"]
-
-
-def in_parallel(times: int, call: Callable[[], int]) -> list[int]:
-    """What `call` gives in so many threads at once, each with its own connection."""
-
-    def one(_: int) -> int:
-        try:
-            return call()
-        finally:
-            connection.close()
-
-    with ThreadPoolExecutor(times) as pool:
-        return list(pool.map(one, range(times)))
 
 
 def test_ask_twice_gives_the_same_question(mina: Person) -> None:
@@ -57,7 +42,7 @@ def test_question_is_set_at_the_bench_of_the_cohort(mina: Person, harbour: Cohor
 
 @pytest.mark.django_db(transaction=True)
 def test_ask_in_parallel_makes_one_question(mina: Person) -> None:
-    asked = in_parallel(6, lambda: ask(mina, MODE).pk)
+    asked = at_once([lambda: ask(mina, MODE).pk] * 6)
 
     assert set(asked) == {Asked.objects.get().pk}
 
@@ -97,7 +82,7 @@ def test_submit_in_parallel_makes_one_attempt(mina: Person) -> None:
     asked = ask(mina, MODE)
     answer = right_answer(asked)
 
-    attempts = in_parallel(8, lambda: submit(asked, answer).pk)
+    attempts = at_once([lambda: submit(asked, answer).pk] * 8)
 
     assert set(attempts) == {Attempt.objects.get().pk}
 

@@ -19,17 +19,6 @@ from tests.own import CUTAWAY, mode_text, note_text, published
 RIGHT = {"mode": "insert-picture"}
 
 
-def test_key_of_somebody_else_is_changed(
-    ines: Person, rafe: Person, harbour: Cohort, slipway: Cohort
-) -> None:
-    theirs = write(rafe, "mode", mode_text(), key="k")
-
-    own = write(ines, "mode", mode_text(), key="k")
-
-    assert (own.made_by, own.key != theirs.key) == (ines, True)
-    assert write(ines, "mode", mode_text(), key=own.key) == own
-
-
 def test_written_twice_is_one_drill(ines: Person) -> None:
     first, second = (write(ines, "mode", mode_text(), key="c" * 32) for _ in range(2))
 

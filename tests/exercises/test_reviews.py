@@ -14,6 +14,7 @@ from exercises.drills.register import KINDS
 from exercises.models import AppendOnlyError, Asked, Attempt, Outcome, Review
 from exercises.reviews import (
     NothingToAnswerError,
+    RepliedError,
     Said,
     answer_again,
     mark_read,
@@ -176,7 +177,9 @@ def test_learner_replies_once(mina: Person, tom: Person, ines: Person) -> None:
 
     first = reply(mina, attempt, "I see.")
 
-    assert reply(mina, attempt, "No, wait.") == first
+    assert reply(mina, attempt, "I see.") == first
+    with pytest.raises(RepliedError):
+        reply(mina, attempt, "No, wait.")
     assert [each.text for each in attempt.reviews.filter(what="reply")] == ["I see."]
 
 

@@ -15,6 +15,7 @@ from exercises.drills.register import KINDS
 from exercises.models import AppendOnlyError, SignOff, Withdrawal
 from exercises.sign_offs import (
     Decision,
+    WithdrawnError,
     lines_of,
     replaced_by,
     sign_off,
@@ -90,7 +91,9 @@ def test_withdrawing_twice_keeps_the_first_reason(sign: Sign, ines: Person) -> N
     made = sign()
     first = withdraw(ines, made, "First")
 
-    assert withdraw(ines, made, "Second") == first
+    assert withdraw(ines, made, "First") == first
+    with pytest.raises(WithdrawnError):
+        withdraw(ines, made, "Second")
     assert Withdrawal.objects.get().reason == "First"
 
 

@@ -51,7 +51,10 @@ def test_instructor_signs_off_a_learner(ines: Person, decide: str, client_of: Cl
             {"note": "with\x00me"},
             "There is a character in this that can’t be seen. Type it again.",
         ),
-        ({"key": "mine"}, "This page was incomplete. Reload it and decide again."),
+        (
+            {"key": "mine"},
+            "This page was incomplete. Look through what you wrote, then send it again.",
+        ),
     ],
 )
 def test_bad_decision_is_refused_with_a_sentence(

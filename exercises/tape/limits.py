@@ -20,6 +20,8 @@ class Limits:
     weak_sound          0.1 dB     over line-up, lowest (common practice)
     distorted_sound     0.1 dB     over line-up, highest: the end of a VU meter's scale
                                    (IEC 60268-17)
+    limiting            0.1 dB     that a limiter takes off speech: a few dB off its peaks
+                                   (common practice)
     noise_floor         0.1 dB     over line-up, that automatic gain may lift a pause to
                                    (common practice)
     envelope_loss       0.1 dB     of the heads' signal, by tracking (common practice)
@@ -43,6 +45,7 @@ class Limits:
     clipped_picture: int = 110
     weak_sound: int = -100
     distorted_sound: int = 30
+    limiting: int = 40
     noise_floor: int = -300
     envelope_loss: int = 60
     skew: int = 10

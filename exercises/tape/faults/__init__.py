@@ -17,6 +17,7 @@ from exercises.tape.faults.levels import (
     clipped_pictures,
     distorted_sounds,
     flat_pictures,
+    pressed_sounds,
     weak_sounds,
 )
 from exercises.tape.faults.meter import Meter
@@ -37,6 +38,7 @@ METERED = (
     clipped_pictures,
     weak_sounds,
     distorted_sounds,
+    pressed_sounds,
     noisy_pauses,
     noise_bands,
     bent_verticals,

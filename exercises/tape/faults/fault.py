@@ -18,6 +18,7 @@ class Kind(StrEnum):
     CLIPPED_PICTURE = "clipped-picture"
     WEAK_SOUND = "weak-sound"
     DISTORTED_SOUND = "distorted-sound"
+    PRESSED_SOUND = "pressed-sound"
     NOISY_PAUSES = "noisy-pauses"
     NOISE_BAND = "noise-band"
     BENT_VERTICALS = "bent-verticals"

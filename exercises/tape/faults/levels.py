@@ -57,6 +57,16 @@ def distorted_sounds(tape: Tape, meter: Meter) -> Iterator[Fault]:
     return _outside(tape.sound, "sound", Kind.DISTORTED_SOUND, high, LOUD_STEP)
 
 
+def pressed_sounds(tape: Tape, meter: Meter) -> Iterator[Fault]:
+    """Speech that a limiter takes more off than a few dB: it holds down every word."""
+    most = meter.bench.limits.limiting
+
+    def taken(laid: Laid) -> Measured | None:
+        return above(meter.limited(laid), Unit.DECIBEL_TENTHS, most)
+
+    return _outside(tape.sound, "sound", Kind.PRESSED_SOUND, taken, LOUD_STEP)
+
+
 def _outside(
     track: Track[Laid],
     name: TrackName,

@@ -48,6 +48,14 @@ class Meter:
             self._sounds[key] = sound_of(laid.made, levels, self.bench)
         return self._sounds[key]
 
+    def limited(self, laid: Laid) -> float | None:
+        """What the recorder's limiter took off the speech, in tenths of a dB."""
+        levels, setting = self.levels(laid), laid.made.making.sound
+        if levels is None or setting.mode is not SoundMode.LIMITER:
+            return None
+        level = levels.sound + setting.gain
+        return level - self.bench.limiter.out(level)
+
     def snr(self, laid: Laid) -> float:
         """Signal-to-noise through the whole chain of recordings, in tenths of a dB."""
         key = (id(laid.made), laid.generation)

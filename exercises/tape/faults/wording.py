@@ -13,6 +13,7 @@ LABELS = {
     Kind.CLIPPED_PICTURE: "clipped picture",
     Kind.WEAK_SOUND: "weak sound",
     Kind.DISTORTED_SOUND: "distorted sound",
+    Kind.PRESSED_SOUND: "pressed sound",
     Kind.NOISY_PAUSES: "noisy pause",
     Kind.NOISE_BAND: "noise band",
     Kind.BENT_VERTICALS: "bent verticals",
@@ -33,6 +34,8 @@ SENTENCES = {
     Kind.CLIPPED_PICTURE: "clipped picture: the white is at {value} (up to {limit} passes)",
     Kind.WEAK_SOUND: "weak sound: {value} (from {limit} on it passes)",
     Kind.DISTORTED_SOUND: "distorted sound: {value} (up to {limit} passes)",
+    Kind.PRESSED_SOUND: "pressed sound: the limiter takes {value} off the speech "
+    "(up to {limit} passes)",
     Kind.NOISY_PAUSES: "automatic gain lifts the pause to {value} (up to {limit} passes)",
     Kind.NOISE_BAND: "noise band: bad tracking let the heads’ signal fall by {value} in the copy",
     Kind.BENT_VERTICALS: "bent verticals: skew made a step of {value} in the copy",

@@ -31,6 +31,7 @@ LIMITS = {
     "clipped_picture": WHITE,
     "weak_sound": LEVEL,
     "distorted_sound": LEVEL,
+    "limiting": Bounds(0, 600),
     "noise_floor": LEVEL,
     "envelope_loss": Bounds(0, 400),
     "skew": Bounds(0, 200),

@@ -33,6 +33,7 @@ FAULTS = {
     ),
     "weak-sound": ("sound", 600, 900, 0, "perceptible, but not annoying", -140, "0.1 dB", -100),
     "distorted-sound": ("sound", 600, 900, 0, "perceptible, but not annoying", 60, "0.1 dB", 30),
+    "pressed-sound": ("sound", 600, 900, 0, "slightly annoying", 86, "0.1 dB", 40),
     "noisy-pauses": ("sound", 620, 638, 0, "perceptible, but not annoying", -260, "0.1 dB", -300),
     "noise-band": ("picture", 600, 900, 0, "perceptible, but not annoying", 80, "0.1 dB", 60),
     "bent-verticals": ("picture", 600, 900, 0, "slightly annoying", 25, "0.1 µs", 10),

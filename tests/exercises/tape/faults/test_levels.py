@@ -102,6 +102,24 @@ def test_sound_is_distorted_over_its_limit(
     assert heard(level, mode, gain, Kind.DISTORTED_SOUND) == measured
 
 
+@pytest.mark.parametrize(
+    ("level", "mode", "gain", "measured"),
+    [
+        # Of 20 dB over its threshold, a limiter of 20 to 1 takes 19.
+        (0, LIMITER, 42, []),
+        (0, LIMITER, 43, [41]),
+        (-100, LIMITER, 100, []),
+        (120, LIMITER, 80, [190]),
+        (0, BY_HAND, 100, []),
+        (0, AUTOMATIC, 100, []),
+    ],
+)
+def test_sound_is_pressed_where_a_limiter_holds_down_all_of_it(
+    level: int, mode: SoundMode, gain: int, measured: list[int]
+) -> None:
+    assert heard(level, mode, gain, Kind.PRESSED_SOUND) == measured
+
+
 def test_fault_lasts_as_long_as_the_recording_by_the_edit_that_made_it() -> None:
     flat = carrying(white=60)
     flatly = Making(picture_gain=0)

@@ -40,6 +40,7 @@ SOUND = {
     Kind.SOUND_LEVEL_JUMP,
     Kind.WEAK_SOUND,
     Kind.DISTORTED_SOUND,
+    Kind.PRESSED_SOUND,
     Kind.NOISY_PAUSES,
     Kind.SOUND_OUT_OF_STEP,
 }

@@ -20,6 +20,10 @@ TOLD = [
         "distorted sound: 6 dB over line-up (up to line-up level passes)",
     ),
     (
+        *(Kind.PRESSED_SOUND, 86, Unit.DECIBEL_TENTHS, 40),
+        "pressed sound: the limiter takes 8.6 dB off the speech (up to 4 dB passes)",
+    ),
+    (
         *(Kind.BENT_VERTICALS, 25, Unit.MICROSECOND_TENTHS, 10),
         "bent verticals: skew made a step of 2.5 µs in the copy",
     ),

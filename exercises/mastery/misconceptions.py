@@ -231,6 +231,14 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             lesson="picture-and-sound-levels",
         ),
         Misconception(
+            id="one-level-for-all",
+            learner="Perhaps you expected one setting to do for both takes. "
+            "Each take has a level of its own: set the control anew for each.",
+            instructor="Believes that a level set for one take is right for the next.",
+            skill="sound-level",
+            lesson="picture-and-sound-levels",
+        ),
+        Misconception(
             id="agc-evens-out",
             learner="Perhaps you expected automatic gain to improve speech. "
             "It lifts the noise in every pause.",

@@ -8,7 +8,6 @@ from django import template
 from exercises.drills.asks import Dial
 from exercises.drills.knobs.face import FACES, SCALE
 from exercises.drills.set_sound_level.heard import LISTENED
-from exercises.drills.set_sound_level.modes import MODES
 from exercises.models import Asked
 from exercises.templatetags.media import medium_url, sizes
 
@@ -60,7 +59,7 @@ def knob_clips(context: template.Context, asked: Asked) -> Part:
     ask = dial_of(asked)
     at = (context.get("answer") or {}).get(ask.name, ask.start)
     near = min(LISTENED, key=lambda each: abs(each - at))
-    each = range(len(MODES.options))
+    each = range(len(asked.question["key"]["media"]) // len(LISTENED))
     return {
         "asked": asked,
         "name": ask.name,

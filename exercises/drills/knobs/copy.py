@@ -12,8 +12,11 @@ MARGIN = 4  # seconds of tape that a map shows on either side of the copy
 
 
 def made_so(document: Json, making: Mapping[str, Any]) -> Json:
-    """A session document with all of its edits made so: `{"player": {"tracking": 15}}`."""
-    return {**document, "edits": [{**edit, **making} for edit in document["edits"]]}
+    """A session document with its edits made so: `{"player": {"tracking": 15}}`.
+
+    What an edit says of itself, it keeps.
+    """
+    return {**document, "edits": [{**making, **edit} for edit in document["edits"]]}
 
 
 class Copy:

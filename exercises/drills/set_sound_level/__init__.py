@@ -1,4 +1,4 @@
-"""Set the sound level: by hand, with the limiter or by automatic gain, and how far."""
+"""Set the sound level: each take by hand, and what limiter and automatic gain make of it."""
 
 from exercises.drills.kind import Kind
 from exercises.drills.set_sound_level.question import candidates
@@ -8,10 +8,10 @@ from exercises.drills.settings import Meter
 SET_SOUND_LEVEL = Kind(
     slug="set-sound-level",
     title="Set the sound level",
-    purpose="Speech with peaks: by hand, limiter or automatic gain, and where the knob belongs.",
+    purpose="Two takes at two levels: where does the control belong, and what does help do?",
     skills=("sound-level",),
     lesson="picture-and-sound-levels",
-    revision=1,
+    revision=2,
     template="drills/set_sound_level.html",
     candidates=candidates,
     grade=grade,

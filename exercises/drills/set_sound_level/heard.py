@@ -6,7 +6,7 @@ from exercises.drills.asks import Json
 from exercises.drills.knobs.control import POSITIONS, told
 from exercises.drills.knobs.copy import made_so
 from exercises.drills.media import Clip
-from exercises.drills.set_sound_level.modes import MODES, setting
+from exercises.drills.set_sound_level.outcomes import setting
 from exercises.drills.set_sound_level.takes import Takes
 from exercises.signal.meters.scale import in_words
 from exercises.tape import Bench, Levels, Made, Making, SoundLevel, SoundMode
@@ -14,33 +14,40 @@ from exercises.tape.faults.meter import sound_of
 
 EVERY = 8  # positions from one that can be listened to, to the next
 LISTENED = range(0, POSITIONS, EVERY)
+BY_HAND = SoundMode.BY_HAND
+ON = {SoundMode.LIMITER: ", with the limiter", SoundMode.AUTOMATIC: ", with automatic gain"}
 
 
-def clips(takes: Takes, gains: list[int], best: int, mode: str) -> tuple[Clip, ...]:
-    """Every mode at every position that can be listened to, and at last the best of all."""
+def clips(takes: Takes, gains: list[int], best: int, other: SoundLevel) -> tuple[Clip, ...]:
+    """By hand at every position that can be listened to; then the other way, and the best."""
     document = takes.document(marked=False)
+    near = [
+        clip(takes, document, SoundLevel(BY_HAND, gains[position]), begun(position))
+        for position in LISTENED
+    ]
+    where = "As asked" + ON.get(other.mode, ", by hand")
+    best_level = SoundLevel(BY_HAND, gains[best])
     return (
-        *(
-            clip(takes, document, option.value, gains[position], told(position))
-            for position in LISTENED
-            for option in MODES.options
-        ),
-        clip(takes, document, mode, gains[best], told(best)),
+        *near,
+        clip(takes, document, other, where),
+        clip(takes, document, best_level, begun(best)),
     )
 
 
-def number(position: int, mode: str) -> int:
-    """Which clip is nearest to a setting."""
-    nearest = min(LISTENED, key=lambda each: abs(each - position))
-    modes = [option.value for option in MODES.options]
-    return LISTENED.index(nearest) * len(modes) + modes.index(mode)
+def begun(position: int) -> str:
+    return f"By hand, {told(position)}"
 
 
-def clip(takes: Takes, document: Json, mode: str, gain: int, where: str) -> Clip:
+def number(position: int) -> int:
+    """Which clip is nearest to a position."""
+    return LISTENED.index(min(LISTENED, key=lambda each: abs(each - position)))
+
+
+def clip(takes: Takes, document: Json, level: SoundLevel, title: str) -> Clip:
     return Clip(
-        title=f"{MODES.in_words(mode)}, {where}",
-        words=tuple(heard(takes, SoundLevel(SoundMode(mode), gain))),
-        session=made_so(document, setting(mode, gain)),
+        title=title,
+        words=tuple(heard(takes, level)),
+        session=made_so(document, setting(level.mode, level.gain)),
         sounds=takes.sounds(),
         start=takes.at,
         end=takes.end,
@@ -50,15 +57,22 @@ def clip(takes: Takes, document: Json, mode: str, gain: int, where: str) -> Clip
 def heard(takes: Takes, level: SoundLevel) -> Iterator[str]:
     """The speech of both takes as it comes off the tape, and the room between the words."""
     bench, levels = takes.scene.bench, takes.levels
-    for name, speech in (("First", levels.first), ("Second", levels.second)):
-        carried = Levels(sound=speech, room=levels.room)
-        off = sound_of(Made(making=Making(sound=level)), carried, bench)
-        speech_told = f"speech reaches {in_words(off)}{edge(off, bench)}"
-        yield f"{name} take: {speech_told}; {pauses(carried, level, bench)}."
+    first = SoundLevel(BY_HAND, -levels.first)
+    for name, speech, made in (("First", levels.first, first), ("Second", levels.second, level)):
+        carried = Levels(sound=speech, room=speech - levels.under)
+        off = sound_of(Made(making=Making(sound=made)), carried, bench)
+        edge = rough(off, bench) or pressed(speech + made.gain, made, bench)
+        yield f"{name} take: speech reaches {in_words(off)}{edge}; {pauses(carried, made, bench)}."
 
 
-def edge(level: float, bench: Bench) -> str:
+def rough(level: float, bench: Bench) -> str:
     return ", harsh at its loudest" if level > bench.limits.distorted_sound else ""
+
+
+def pressed(level: float, made: SoundLevel, bench: Bench) -> str:
+    taken = level - bench.limiter.out(level)
+    held = made.mode is SoundMode.LIMITER and taken > bench.limits.limiting
+    return ", soft words and loud ones alike" if held else ""
 
 
 def pauses(carried: Levels, level: SoundLevel, bench: Bench) -> str:

@@ -1,113 +1,118 @@
-"""Set the sound level: two takes, one setting, and what the meter says at each position."""
+"""Set the sound level: the second of two takes, by hand; and what another way would come to."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import POSITIONS, best_of, start_of
+from exercises.drills.knobs.control import EDGE, POSITIONS, told
+from exercises.drills.knobs.copy import Copy
 from exercises.drills.knobs.question import Knob
 from exercises.drills.rules import SOUND_LEVEL
 from exercises.drills.scene import opening
 from exercises.drills.set_sound_level.heard import clips
-from exercises.drills.set_sound_level.modes import MODES, WHY, least, revealed, setting
+from exercises.drills.set_sound_level.outcomes import (
+    TEXTS,
+    Outcome,
+    Way,
+    choice,
+    outcome,
+    revealed,
+    setting,
+)
 from exercises.drills.set_sound_level.takes import Levels, Takes
 from exercises.drills.settings import Settings
 from exercises.signal.meters.scale import in_words
+from exercises.tape import SoundLevel, SoundMode
 
 STEP = 5  # 0.1 dB that a position is
 BAND = 10  # 0.1 dB (operating tolerance of levels, from memory; this course's own choice)
-LOUDEST = 25  # 0.1 dB: a source that is louder is distorted already
+# Positions between the settings of the two takes: from 7 dB on, as far as automatic gain still
+# brings up the room of the softer one.
+LOUDER, SOFTER = (14, 24), (14, 18)
 WELL_OVER = 3  # bands over line-up: where it is no misjudgement
+ONE, HOT = "one-level-for-all", "hotter-is-better"
+
+# What is to come of a way of holding the level, the way, and whether the second take is louder.
+CASES: tuple[tuple[Outcome, Way, bool], ...] = (
+    *((Outcome.WELL, Way.SET, louder) for louder in (True, False)),
+    *((Outcome.SWELLS, Way.AUTOMATIC, louder) for louder in (True, False)),
+    (Outcome.SOFT, Way.LEFT, False),
+    (Outcome.SOFT, Way.LIMITED, False),
+    *[(Outcome.ROUGH, Way.LEFT, True)] * 2,
+    *[(Outcome.PRESSED, Way.LIMITED, True)] * 2,
+)
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where nothing leaves the copy faultless."""
+    """What the seed draws, one after the other; None where the model says something else."""
     draw = Draw(seed)
     while True:
-        name, story, levels_of = draw.pick(SITUATIONS)
-        takes = Takes(draw, settings, levels_of(draw))
-        yield question(takes, name, story, best_of(draw)) if takes.are_two else None
+        came, way, louder = draw.pick(CASES)
+        apart = draw.whole(*(LOUDER if louder else SOFTER))
+        takes = Takes(draw, settings, levels(draw, STEP * apart, louder=louder))
+        best = draw.whole(EDGE, POSITIONS - 1 - apart)
+        if not louder:
+            best += apart - EDGE
+        yield question(takes, way, came, best) if takes.are_two else None
 
 
-def question(takes: Takes, name: str, story: str, best: int) -> Question | None:
+def levels(draw: Draw, apart: int, *, louder: bool) -> Levels:
+    under = draw.whole(350, 390)
+    if louder:
+        first = draw.whole(-110, -100)
+        return Levels(first=first, second=first + apart, under=under)
+    first = draw.whole(-30, 25)
+    return Levels(first=first, second=first - apart, under=under)
+
+
+def question(takes: Takes, way: Way, came: Outcome, best: int) -> Question | None:
     levels, document = takes.levels, takes.document()
-    gains = [STEP * (position - best) - levels.first for position in range(POSITIONS)]
-    mode = least(document, gains[best])
-    if mode is None:
+    gains = [STEP * (position - best) - levels.second for position in range(POSITIONS)]
+    start = best + (levels.second - levels.first) // STEP
+    other = SoundLevel(way.mode, gains[best if way is Way.SET else start])
+    copy = Copy(document, setting(other.mode, other.gain))
+    if outcome(copy) is not came:
         return None
-    readings = [levels.first + gain for gain in gains]
+    readings = [levels.second + gain for gain in gains]
+    asked = choice(way)
     knob = Knob(
         name="gain",
         control="The sound level",
-        legend="Where does the sound level belong?",
-        start=start_of(takes.draw, best),
+        legend="Where does the sound level belong for the second take?",
+        start=start,
         best=best,
         aim=Aim(values=tuple(readings), aim=0, band=BAND),
         session=document,
-        makings=[setting(mode, gain) for gain in gains],
-        units=[f"speech of the first take reaches {in_words(each)}" for each in readings],
-        why=f"There the speech of the first take just reaches 0 VU. {WHY[mode]}",
-        passes="The copy has no fault, but its speech is not where the next edit’s will be.",
+        makings=[setting(SoundMode.BY_HAND, gain) for gain in gains],
+        units=[f"speech of the second take reaches {in_words(each)}" for each in readings],
+        why="There the loudest words of the second take just reach 0 VU. "
+        f"For the other question: {' '.join(copy.sentences()) or TEXTS[came] + '.'}",
+        passes="The copy has no fault, but its speech is not where the first take’s is.",
         rule=SOUND_LEVEL,
-        shown=clips(takes, gains, best, mode),
-        lures={
-            str(position): ["hotter-is-better"]
-            for position, reading in enumerate(readings)
-            if reading > WELL_OVER * BAND
-        },
+        shown=clips(takes, gains, best, other),
+        lures={str(at): [belief] for at, belief in lures(readings, start)},
         face="vu",
         readings=readings,
-        meter=[meter(levels, gain) for gain in gains],
-        choices=(MODES,),
-        right={MODES.name: mode},
-        reveals={MODES.name: dict(revealed(mode))},
+        meter=[f"Second take: {in_words(each)}" for each in readings],
+        choices=(asked,),
+        right={asked.name: came.value},
+        reveals={asked.name: revealed(copy)},
     )
     return knob.question(
-        name,
-        story=f"{opening(takes.scene)} {story}",
-        task="The meter shows what comes in, before a limiter or automatic gain. Set the level "
-        "by the first take, say how it is to be held, and leave it so for both.",
+        f"{way.value}-{'louder' if levels.second > levels.first else 'softer'}",
+        story=f"{opening(takes.scene)} Two answers of the keeper follow one another. The first is "
+        f"laid: with the control {told(start)}, its loudest words just reached 0 VU.",
+        task="Now set the level for the second take, which is an edit of its own. "
+        "The meter shows what comes in, before a limiter or automatic gain.",
         facts=takes.facts(),
     )
 
 
-def meter(levels: Levels, gain: int) -> str:
-    first, second = in_words(levels.first + gain), in_words(levels.second + gain)
-    return f"First take: {first}; second take: {second}"
-
-
-def alike(draw: Draw) -> Levels:
-    first = draw.whole(-60, 40)
-    return Levels(
-        first=first, second=first + draw.whole(-10, 10), room=first - draw.whole(380, 440)
-    )
-
-
-def louder(draw: Draw) -> Levels:
-    first = draw.whole(-110, -60)
-    second = min(LOUDEST, first + draw.whole(70, 120))
-    return Levels(first=first, second=second, room=first - draw.whole(380, 440))
-
-
-def softer(draw: Draw) -> Levels:
-    first = draw.whole(-30, 40)
-    return Levels(
-        first=first, second=first - draw.whole(110, 150), room=first - draw.whole(590, 660)
-    )
-
-
-SITUATIONS: tuple[tuple[str, str, Callable[[Draw], Levels]], ...] = (
-    ("alike", "Two answers of the keeper go in, one after the other.", alike),
-    (
-        "louder",
-        "Two answers of the keeper go in, one after the other; in the second he calls out.",
-        louder,
-    ),
-    (
-        "softer",
-        "Two answers of the keeper go in, one after the other; in the second he has turned away. "
-        "Both were spoken in a very quiet room.",
-        softer,
-    ),
-)
+def lures(readings: list[int], start: int) -> Iterator[tuple[int, str]]:
+    """Positions that a belief leads to."""
+    for position, reading in enumerate(readings):
+        if abs(reading - readings[start]) <= BAND:
+            yield position, ONE
+        elif reading > WELL_OVER * BAND:
+            yield position, HOT

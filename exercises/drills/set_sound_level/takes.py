@@ -1,4 +1,4 @@
-"""Two takes of an interview that are copied with one setting of the sound level."""
+"""Two takes of an interview, each an edit of its own: the first is laid, the second is to be."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -21,11 +21,11 @@ SPOKEN = ("keeper-1", "keeper-2", "keeper-4", "keeper-6", "keeper-7")  # those w
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Levels:
-    """In 0.1 dB over line-up: the speech of each take, and the room tone of both."""
+    """In 0.1 dB over line-up: the speech of each take; `under` is how far the rooms lie below."""
 
     first: int
     second: int
-    room: int
+    under: int
 
 
 class Takes:
@@ -55,27 +55,29 @@ class Takes:
         }
 
     def document(self, *, marked: bool = True) -> Json:
-        """The session, with what the takes carry; sound marks are for judging, not for hearing."""
+        """The session, with what the takes carry, the first made as it should be.
+
+        Sound marks are for judging, not for hearing.
+        """
         document = self.scene.document()
         both = (self.levels.first, self.levels.second)
         for clip, line, level in zip(self.clips, self.said, both, strict=True):
             (take,) = document["sources"][clip.tape]["takes"]
-            take["levels"] = {"sound": level, "room": self.levels.room}
+            take["levels"] = {"sound": level, "room": level - self.levels.under}
             if marked:
                 take["marks"] = dict(self._marks(clip, line))
+        document["edits"][0]["sound_level"] = {"mode": "by hand", "gain": -self.levels.first}
         return document
 
     def facts(self) -> list[list[str]]:
         """What to look up before the copy: pairs of a term and its value."""
         scene = self.scene
-        told = [
-            [name, f"{clip.tape}, {scene.span(clip.in_, clip.out)}: {clip.shot.picture}"]
-            for name, clip in zip(("First take", "Second take"), self.clips, strict=True)
-        ]
-        lasting = scene.lasting(self.end - self.at)
+        first, second = self.clips
+        cut = self.at + first.length
         return [
-            *told,
-            ["On the edit master", f"{scene.span(self.at, self.end)}, {lasting}"],
+            ["First take, laid", f"{first.tape}, on the edit master {scene.span(self.at, cut)}"],
+            ["Second take", f"{second.tape}, {scene.span(second.in_, second.out)}"],
+            ["It goes to", f"{scene.span(cut, self.end)}, {scene.lasting(second.length)}"],
             ["Bench", f"{scene.room}, {scene.rate.label} frames a second"],
         ]
 

@@ -1,4 +1,4 @@
-"""How a setting of the sound level is judged: the copy is made in the mode that was chosen."""
+"""How a setting of the sound level is judged, and what is to be heard of it."""
 
 from collections.abc import Mapping
 from dataclasses import replace
@@ -7,15 +7,13 @@ from typing import Any
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.knobs.verdict import dial_of, graded
 from exercises.drills.set_sound_level.heard import number
-from exercises.drills.set_sound_level.modes import MODES, setting
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Raises AnswerRefused for what can't be answered."""
     question.checked(answer)
-    mode, position = answer[MODES.name], answer[dial_of(question).name]
-    gain = question.key["makings"][position]["sound_level"]["gain"]
-    verdict = graded(question, answer, setting(mode, gain))
-    best = len(question.media) - 1
-    clips = [best] if verdict.right else [number(position, mode), best]
-    return replace(verdict, feedback={**verdict.feedback, "clips": clips})
+    position = answer[dial_of(question).name]
+    verdict = graded(question, answer, question.key["makings"][position])
+    other, best = len(question.media) - 2, len(question.media) - 1
+    near = [] if position == question.right[dial_of(question).name] else [number(position)]
+    return replace(verdict, feedback={**verdict.feedback, "clips": [*near, other, best]})

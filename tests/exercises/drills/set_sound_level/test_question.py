@@ -1,0 +1,86 @@
+"""Set the sound level: two takes are two settings, and what any help comes to is the model’s."""
+
+from collections import Counter
+from functools import cache
+
+import pytest
+
+from exercises.drills.kind import Question
+from exercises.drills.knobs.copy import Copy
+from exercises.drills.set_sound_level import SET_SOUND_LEVEL
+from exercises.drills.set_sound_level.outcomes import LEGENDS, Outcome, Way, outcome, setting
+from exercises.drills.set_sound_level.verdict import grade
+
+SEEDS = range(1000)
+CHANCE = 1 / len(Outcome)
+
+
+@cache
+def questions() -> tuple[Question, ...]:
+    return tuple(map(SET_SOUND_LEVEL.make, SEEDS))
+
+
+def of(way: Way) -> list[Question]:
+    return [each for each in questions() if each.situation.startswith(way.value)]
+
+
+def copied(question: Question, way: Way) -> Copy:
+    """The copy that the other question asks about."""
+    at = question.right["gain"] if way is Way.SET else question.key["start"]
+    gain = question.key["makings"][at]["sound_level"]["gain"]
+    return Copy(question.key["session"], setting(way.mode, gain))
+
+
+@pytest.mark.parametrize("way", Way)
+def test_outcome_is_what_the_tape_model_finds(way: Way) -> None:
+    for question in of(way)[:30]:
+        assert question.asks[0].legend == LEGENDS[way]
+        assert outcome(copied(question, way)) == question.right["outcome"]
+
+
+def test_no_outcome_is_right_much_more_often_than_another() -> None:
+    counts = Counter(question.right["outcome"] for question in questions())
+
+    assert set(counts) == set(Outcome)
+    assert max(counts.values()) / len(SEEDS) <= CHANCE + 0.05
+
+
+def test_automatic_gain_always_lifts_the_room() -> None:
+    assert {each.right["outcome"] for each in of(Way.AUTOMATIC)} == {Outcome.SWELLS}
+
+
+def test_limiter_over_a_level_that_is_right_does_no_harm() -> None:
+    assert {each.right["outcome"] for each in of(Way.SET)} == {Outcome.WELL}
+    assert [copied(each, Way.SET).faults() for each in of(Way.SET)[:30]] == [[]] * 30
+
+
+def test_takes_lie_seven_decibels_apart_and_more() -> None:
+    for question in questions():
+        away = abs(question.right["gain"] - question.key["start"]) / 2
+
+        assert 7 <= away <= 12
+
+
+def test_control_left_for_the_second_take_is_a_belief() -> None:
+    for question in questions()[:200]:
+        verdict = grade(question, {**question.right, "gain": question.key["start"]})
+
+        assert (verdict.right, verdict.misconceptions) == (False, ("one-level-for-all",))
+
+
+@pytest.mark.parametrize(
+    ("way", "expected", "belief"),
+    [
+        (Way.AUTOMATIC, Outcome.WELL, "agc-evens-out"),
+        (Way.LIMITED, Outcome.SWELLS, "limiter-is-agc"),
+        (Way.SET, Outcome.SWELLS, "limiter-is-agc"),
+        (Way.LEFT, Outcome.WELL, "one-level-for-all"),
+    ],
+)
+def test_outcome_that_a_believer_expects_points_at_the_belief(
+    way: Way, expected: Outcome, belief: str
+) -> None:
+    for question in of(way)[:30]:
+        verdict = grade(question, {**question.right, "outcome": expected.value})
+
+        assert verdict.misconceptions == (belief,)

@@ -122,9 +122,23 @@ BY_THE_WAVEFORM = Rule(
     lesson="picture-and-sound-levels",
     section="setting-white",
 )
+BLACK_LEVEL = Rule(
+    text="Black belongs at 7.5 IRE on most machines for 525 lines, and at blanking, 0, on those "
+    "for 625: higher it turns grey, lower its shadows are lost.",
+    skill="picture-level",
+    lesson="picture-and-sound-levels",
+    section="setting-white",
+)
+LEVEL_IS_LAID = Rule(
+    text="What a copy has clipped, or lost in its noise, is so on the edit master for good: look "
+    "at its own level, and lay the shot again while you can.",
+    skill="picture-level",
+    lesson="picture-and-sound-levels",
+    section="too-weak-too-strong",
+)
 SOUND_LEVEL = Rule(
-    text="Set the sound level so that speech just reaches 0 VU, and change nothing about it "
-    "by machine that need not be: a limiter takes peaks only, automatic gain lifts every pause.",
+    text="Set every take by hand, so that its loudest words just reach 0 VU: a limiter is for a "
+    "few decibels of peaks, and automatic gain lifts the room in every pause.",
     skill="sound-level",
     lesson="picture-and-sound-levels",
     section="limiter-and-automatic-gain",
@@ -226,8 +240,21 @@ LINE_UP = Rule(
     lesson="setting-up-the-recorder",
     section="leader",
 )
+EACH_TAKE = Rule(
+    text="Two takes at two levels are two edits: set the second by hand, by its own loudest words.",
+    skill="sound-level",
+    lesson="picture-and-sound-levels",
+    section="setting-speech",
+)
+BELOW_SPEECH = Rule(
+    text="Ambience belongs below speech: at its loudest, at about −10 VU.",
+    skill="sound-level",
+    lesson="picture-and-sound-levels",
+    section="setting-speech",
+)
 LIMITER = Rule(
-    text="A limiter holds down peaks that come without warning. It lifts nothing.",
+    text="A limiter takes a few decibels off peaks that come without warning. It lifts nothing, "
+    "and where there is no peak it does nothing.",
     skill="sound-level",
     lesson="picture-and-sound-levels",
     section="limiter-and-automatic-gain",

@@ -1,49 +1,79 @@
 """Levels on paper against the standards' own figures, in volts.
 
 Sources: 0 VU is +4 dBu, 1.2277 V (IEC 60268-17, ANSI C16.5-1942); its scale ends at +3. White
-is 714.3 mV over blanking at 100 IRE, 1 IRE is 7.143 mV (SMPTE 170M). Of the bands, 1 dB at
-line-up and 2 IRE: operating tolerances, from memory.
+is 714.3 mV over blanking at 100 IRE, 1 IRE is 7.143 mV, black 7.5 IRE (SMPTE 170M); at 625 lines
+white is 700 mV and black 0 (ITU-R BT.1700). Bars by their four levels: ITU-R BT.471; 75 % white
+is 76.9 IRE (SMPTE EG 1), 525 mV at 625 lines (EBU D 23). Ambience 10 dB under the loudest speech:
+common practice. Of the bands, 1 dB at line-up, 2 IRE at white, 1 IRE at black: operating
+tolerances, from memory.
 """
 
 import re
 
 import pytest
 
+from exercises.drills.kind import Question
 from exercises.drills.paper_levels import PAPER_LEVELS
 
 LINE_UP = 1.2277  # V
 END = LINE_UP * 10 ** (3 / 20)
-WHITE = 714.3  # mV
 IRE = 7.143  # mV
+WHITE = {"IRE": 714.3, "mV": 700}
+BARS = {"75/7.5/75/7.5": 549.1, "100/7.5/75/7.5": 714.3, "75/0/75/0": 525, "100/0/75/0": 700}
+BLACK = {"IRE": 53.6, "mV": 0}
+UNDER_SPEECH = {"ambience": 10}  # dB
+BANDS = {"dB": 1, "IRE": 2, "mV": 14}
+
+ASKED = [
+    question
+    for question in map(PAPER_LEVELS.make, range(300))
+    if "turn" in question.right  # the others ask for no level
+]
 
 
-def reading(text: str) -> int:
-    found = re.search(r"([+−]?\d+) (VU|IRE)", text)
+def reading(question: Question) -> float:
+    text = question.shown["facts"][-1][1]
+    found = re.search(r"([+−]?[\d.]+) (VU|IRE|mV)", text)
     assert found is not None
-    return int(found[1].replace("−", "-"))
+    return float(found[1].replace("−", "-"))
 
 
-@pytest.mark.parametrize("seed", range(200))
-def test_turn_brings_the_level_to_its_standard(seed: int) -> None:
-    question = PAPER_LEVELS.make(seed)
-    shown = reading(question.shown["facts"][1][1])
-    turn = question.right["turn"]
+def belongs(question: Question, unit: str) -> float:
+    """mV at which a picture level belongs."""
+    if question.situation == "bars":
+        named = re.search(r"bars (\S+),", dict(question.shown["facts"])["On the card"])
+        assert named is not None
+        return BARS[named[1]]
+    return (BLACK if question.situation == "black" else WHITE)[unit]
 
-    if question.asks[0].as_json()["unit"] == "IRE":
-        assert (shown + turn) * IRE == pytest.approx(WHITE, rel=1e-3)
-        assert question.key["band"] == 2
+
+@pytest.mark.parametrize("question", ASKED, ids=lambda each: each.situation)
+def test_turn_brings_the_level_to_its_standard(question: Question) -> None:
+    shown, turn = reading(question), question.right["turn"]
+    unit = question.asks[0].as_json()["unit"]
+
+    if unit == "dB":
+        volts = LINE_UP * 10 ** ((shown + turn) / 20)
+        under = UNDER_SPEECH.get(question.situation, 0)
+        assert volts == pytest.approx(LINE_UP / 10 ** (under / 20))
         return
-    volts = LINE_UP * 10 ** (shown / 20)
-    assert volts <= END
-    assert volts * 10 ** (turn / 20) == pytest.approx(LINE_UP)
-    assert question.key["band"] == 1
+    millivolts = (shown + turn) * (IRE if unit == "IRE" else 1)
+    assert millivolts == pytest.approx(belongs(question, unit), abs=1)
+
+
+@pytest.mark.parametrize("unit", BANDS)
+def test_band_is_what_benches_work_to(unit: str) -> None:
+    bands = {
+        each.situation: each.key["band"] for each in ASKED if each.asks[0].as_json()["unit"] == unit
+    }
+
+    assert {bands.pop("ambience", 2), bands.pop("black", BANDS[unit] / 2)} == {2, BANDS[unit] / 2}
+    assert set(bands.values()) == {BANDS[unit]}
 
 
 def test_whoever_takes_hotter_for_safer_goes_to_the_end_of_the_scale() -> None:
-    tones = [PAPER_LEVELS.make(seed) for seed in range(400)]
-    tone = next(each for each in tones if each.situation.startswith("tone"))
+    tone = next(each for each in ASKED if each.situation == "tone")
     (_, _), (held, hot) = tone.key["believed"]
-    shown = reading(tone.shown["facts"][1][1])
 
     assert held == ["hotter-is-better"]
-    assert LINE_UP * 10 ** ((shown + hot["turn"]) / 20) == pytest.approx(END)
+    assert LINE_UP * 10 ** ((reading(tone) + hot["turn"]) / 20) == pytest.approx(END)

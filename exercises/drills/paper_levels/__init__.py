@@ -1,4 +1,4 @@
-"""Levels on paper: how far to turn, and which sound mode to record in."""
+"""Levels on paper: how far to turn, what comes of a sound, and what to do about a picture."""
 
 from exercises.drills.kind import Kind
 from exercises.drills.paper_levels.question import candidates
@@ -7,10 +7,10 @@ from exercises.drills.paper_levels.verdict import grade
 PAPER_LEVELS = Kind(
     slug="levels-on-paper",
     title="Levels on paper",
-    purpose="A meter’s reading: how far to turn the level, by hand or with help?",
+    purpose="A meter’s reading: how far do you turn, what comes of it, and what now?",
     skills=("sound-level", "picture-level"),
     lesson="picture-and-sound-levels",
-    revision=2,
+    revision=3,
     template="drills/paper_levels.html",
     candidates=candidates,
     grade=grade,

@@ -1,87 +1,89 @@
 """A level to be set on paper: what the meter shows, what is right, what a believer does."""
 
-from collections.abc import Collection
-from dataclasses import dataclass
-from enum import StrEnum
+from collections.abc import Callable, Collection, Mapping, Sequence
+from dataclasses import dataclass, field
 
 from exercises.drills.asks import Amount, Json
+from exercises.drills.paper_levels.scale import Scale
 from exercises.drills.rules import Rule
-from exercises.tape.levels import WHITE
 
 HOT = "hotter-is-better"
-EVENS = "agc-evens-out"
-LIFTS = "limiter-is-agc"
-
-
-class Mode(StrEnum):
-    """The ways in which a recorder takes its sound level."""
-
-    HAND = "hand"
-    LIMITER = "limiter"
-    AUTOMATIC = "automatic"
-    BOTH = "both"
-
-
-@dataclass(frozen=True, slots=True)
-class Scale:
-    """A meter: its unit, where the loudest or brightest belongs, and where the scale ends.
-
-    `band` is how far off is still right: common practice, 1 dB at line-up and 2 IRE.
-    """
-
-    name: str
-    unit: str
-    mark: int
-    end: int
-    band: int
-
-
-VU = Scale("VU meter, from −20 to +3", "dB", 0, 3, 1)
-IRE = Scale("waveform display, up to 120 IRE", "IRE", WHITE, 120, 2)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Case:
-    """`reading` is what the meter shows at most, as the knob stands.
+class Turn:
+    """How far a level is turned from a reading to its mark; `lures` are marks of believers.
 
-    `mode` is the right sound mode, None where no mode is asked for; `soft` tells that there
-    are soft parts that somebody may wish to lift.
+    `slips` are other marks that somebody may aim at, with what there is to say of it.
     """
 
     scale: Scale
-    reading: int
-    story: str
-    heard: str
-    rule: Rule
-    mode: Mode | None = None
-    soft: bool = False
+    reading: float
+    lures: Mapping[str, float] = field(default_factory=dict)
+    slips: Mapping[float, str] = field(default_factory=dict)
+    knob: str = "the level"
 
-    def beliefs(self) -> list[str]:
-        return [HOT, *([EVENS] if self.mode else []), *([LIFTS] if self.soft else [])]
+    def by(self, beliefs: Collection[str] = ()) -> float:
+        """How far up; below 0 it is turned down."""
+        held = (mark for belief, mark in self.lures.items() if belief in beliefs)
+        return self.to(next(held, self.scale.mark))
 
-    def turn(self, beliefs: Collection[str]) -> int:
-        """How far the level is turned up; below 0 it is turned down."""
-        return (self.scale.end if HOT in beliefs else self.scale.mark) - self.reading
-
-    def chosen(self, beliefs: Collection[str]) -> Mode | None:
-        """The mode, with whatever a believer switches on beside it."""
-        if self.mode is None:
-            return None
-        limits = self.mode is Mode.LIMITER or (self.soft and LIFTS in beliefs)
-        if EVENS in beliefs:
-            return Mode.BOTH if limits else Mode.AUTOMATIC
-        return Mode.LIMITER if limits else Mode.HAND
-
-    def answer(self, beliefs: Collection[str]) -> Json:
-        mode = self.chosen(beliefs)
-        return {"turn": self.turn(beliefs), **({"mode": mode.value} if mode else {})}
+    def to(self, mark: float) -> float:
+        turn = round(mark - self.reading, self.scale.decimals)
+        return turn if self.scale.decimals else int(turn)
 
     def ask(self) -> Amount:
         return Amount(
             name="turn",
-            legend="By how much do you turn the level? Turning it down has a minus.",
+            legend=f"By how much do you turn {self.knob}? Turning it down has a minus.",
             unit=self.scale.unit,
-            least=-99,
-            most=99,
+            least=-999,
+            most=999,
+            decimals=self.scale.decimals,
             signed=True,
         )
+
+    def why(self) -> str:
+        scale = self.scale
+        return f"It reads {scale.told(self.reading)} and belongs at {scale.told(scale.mark)}."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Choosing:
+    """A second question: `right` gives the answer of somebody with these beliefs."""
+
+    name: str
+    legend: str
+    texts: Mapping[str, str]
+    right: Callable[[Collection[str]], str]
+    beliefs: Sequence[str]
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Case:
+    """What is recorded, what is read of it, and what is asked."""
+
+    name: str
+    story: str
+    facts: Sequence[tuple[str, str]]
+    rule: Rule
+    turn: Turn | None = None
+    choosing: Choosing | None = None
+
+    def beliefs(self) -> list[str]:
+        held = [*(self.turn.lures if self.turn else ())]
+        return [*held, *(self.choosing.beliefs if self.choosing else ())]
+
+    def answer(self, beliefs: Collection[str] = ()) -> Json:
+        found: Json = {}
+        if self.turn:
+            found["turn"] = self.turn.by(beliefs)
+        if self.choosing:
+            found[self.choosing.name] = self.choosing.right(beliefs)
+        return found
+
+    def why(self) -> Json:
+        """Why each part of the answer is right."""
+        found = {"turn": self.turn.why()} if self.turn else {}
+        return {**found, **({self.choosing.name: self.choosing.why} if self.choosing else {})}

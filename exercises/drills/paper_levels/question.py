@@ -1,97 +1,86 @@
-"""Levels on paper: a reading, how far to turn, and the sound mode."""
+"""Levels on paper: a reading and how far to turn, what comes of it, or what to do about it."""
 
 from collections.abc import Iterator
 
 from exercises.drills.asks import Ask, Choice, Json, Option
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.paper_levels.case import Case, Mode
-from exercises.drills.paper_levels.situations import DRAWN, Situation, name
+from exercises.drills.paper_levels.case import Case
+from exercises.drills.paper_levels.situations import DRAWN
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
-from exercises.drills.telling_apart import told_apart
+from exercises.drills.telling_apart import Believed, told_apart, touched
 
-TEXTS = {
-    Mode.HAND: "Level by hand, limiter off",
-    Mode.LIMITER: "Level by hand, limiter on",
-    Mode.AUTOMATIC: "Automatic gain, limiter off",
-    Mode.BOTH: "Automatic gain, limiter on",
-}
+LETTERS = "abcde"
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where believers would answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(DRAWN), Scene(draw, settings))
+        situation = draw.pick(DRAWN)
+        scene = Scene(draw, settings)
+        yield question(situation(scene), scene)
 
 
-def question(situation: Situation, scene: Scene) -> Question | None:
-    case = situation(scene)
-    letters = dict(zip(scene.draw.shuffled(list(Mode)), "abcd", strict=True))
-    kept = told_apart(case.beliefs(), lambda beliefs: lettered(case.answer(beliefs), letters))
+def question(case: Case, scene: Scene) -> Question | None:
+    letters = lettering(case, scene.draw)
+    kept = believed(case, letters)
     if kept is None:
         return None
     return Question(
-        situation=name(situation),
+        situation=case.name,
         skill=case.rule.skill,
         asks=asks(case, letters),
         shown={
             "story": f"{opening(scene)} {case.story}",
-            "facts": [
-                ["Meter", case.scale.name],
-                ["As the knob stands", f"{case.heard}: {told(case)}"],
-            ],
+            "facts": [list(pair) for pair in case.facts],
         },
         right=kept[0][1],
         reveals={},
         key={
             "believed": kept,
-            "band": case.scale.band,
-            "why": why(case),
+            "band": case.turn.scale.band if case.turn else 0,
+            "slips": slips(case),
+            "why": case.why(),
             "rule": case.rule.at(scene.bench),
         },
     )
 
 
-def asks(case: Case, letters: dict[Mode, str]) -> tuple[Ask, ...]:
-    if case.mode is None:
-        return (case.ask(),)
-    options = [Option(value=letter, text=TEXTS[mode]) for mode, letter in letters.items()]
-    legend = "Which sound mode do you record in?"
-    return case.ask(), Choice(
-        name="mode", legend=legend, options=tuple(sorted(options, key=lambda each: each.value))
-    )
+def lettering(case: Case, draw: Draw) -> dict[str, str]:
+    """By option of the second question, the letter that it has in this one."""
+    if case.choosing is None:
+        return {}
+    return dict(zip(draw.shuffled(list(case.choosing.texts)), LETTERS, strict=False))
 
 
-def lettered(answer: Json, letters: dict[Mode, str]) -> Json:
-    """An answer with the mode as the letter of its option."""
-    return {
-        name: letters[Mode(value)] if name == "mode" else value for name, value in answer.items()
-    }
+def believed(case: Case, letters: dict[str, str]) -> Believed | None:
+    def answer(beliefs: frozenset[str]) -> Json:
+        return lettered(case.answer(beliefs), letters)
+
+    if not touched(case.beliefs(), answer):
+        return [[[], answer(frozenset())]]
+    return told_apart(case.beliefs(), answer)
 
 
-def told(case: Case) -> str:
-    """The reading, as the meter is read."""
-    if case.scale.unit == "IRE":
-        return f"{case.reading} IRE"
-    return f"{case.reading:+d} VU".replace("-", "−")
+def asks(case: Case, letters: dict[str, str]) -> tuple[Ask, ...]:
+    found: list[Ask] = [case.turn.ask()] if case.turn else []
+    if case.choosing:
+        texts = case.choosing.texts
+        options = [Option(value=letter, text=texts[what]) for what, letter in letters.items()]
+        ordered = tuple(sorted(options, key=lambda each: each.value))
+        found.append(Choice(name=case.choosing.name, legend=case.choosing.legend, options=ordered))
+    return tuple(found)
 
 
-def why(case: Case) -> Json:
-    """Why the turn is right, and why the mode is."""
-    mark = f"{case.scale.mark} {'IRE' if case.scale.unit == 'IRE' else 'VU'}"
-    turn = f"It reads {told(case)} and belongs at {mark}."
-    if case.mode is None:
-        return {"turn": turn}
-    if case.mode is Mode.LIMITER:
-        return {
-            "turn": turn,
-            "mode": "Nobody can turn the level down in time for a peak that comes without "
-            "warning. The limiter holds it down, and leaves all that is softer as it is.",
-        }
-    return {
-        "turn": turn,
-        "mode": "Automatic gain would lift the room’s noise in every pause. A limiter does "
-        "nothing to what is soft; and these words go no higher than where it begins.",
-    }
+def lettered(answer: Json, letters: dict[str, str]) -> Json:
+    """An answer with what was chosen as the letter of its option."""
+    return {name: letters.get(value, value) for name, value in answer.items()}
+
+
+def slips(case: Case) -> list[list[object]]:
+    """Turns that aim at something else, and what to say of each."""
+    if case.turn is None:
+        return []
+    return [[case.turn.to(mark), sentence] for mark, sentence in case.turn.slips.items()]

@@ -49,7 +49,7 @@ def part_score(question: Question, name: str, value: Any) -> int:
     return turned(abs(value - question.right[name]), question.key["band"])
 
 
-def turned(off: float, band: int) -> int:
+def turned(off: float, band: float) -> int:
     """All within the band, nothing from three times the band on, in between by how far off.
 
     >>> [turned(off, 2) for off in (0, 2, 3, 4, 5, 6, 20)]
@@ -61,7 +61,7 @@ def turned(off: float, band: int) -> int:
 def credit(question: Question, score: int) -> str:
     if score in (0, 100):
         return ""
-    return f"{score} % of this part: it is more than {question.key['band']} off, but not by far."
+    return f"{score} % of this part: it is more than {question.key['band']:g} off, but not by far."
 
 
 def revealed(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
@@ -80,7 +80,7 @@ def revealed(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(found))
 
 
-def alike(name: str, value: Any, expected: Any, band: int) -> bool:
+def alike(name: str, value: Any, expected: Any, band: float) -> bool:
     return bool(value == expected if name != "turn" else abs(value - expected) <= band)
 
 
@@ -89,6 +89,9 @@ def slip(question: Question, value: float) -> str:
     right, band = question.right["turn"], question.key["band"]
     if abs(value - right) <= band:
         return ""
+    for turn, sentence in question.key.get("slips", ()):
+        if abs(value - turn) <= band:
+            return str(sentence)
     if abs(value + right) <= band:
         return "The amount is right, the direction is not."
     if abs(value - 2 * right) <= band:

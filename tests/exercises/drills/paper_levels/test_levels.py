@@ -1,41 +1,167 @@
+"""Levels on paper: what the situations ask, what the tape model answers, what believers do."""
+
+from collections import Counter
+from functools import cache
+
 import pytest
 
+from exercises.drills.believer import touched
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.paper_levels import PAPER_LEVELS, situations
-from exercises.drills.paper_levels.question import TEXTS, question
-from exercises.drills.paper_levels.situations import WEIGHTS, Situation, name
+from exercises.drills.paper_levels import PAPER_LEVELS
+from exercises.drills.paper_levels.afterwards import Shot, Step, next_step
+from exercises.drills.paper_levels.holding import TEXTS, Heard, Outcome, Way, outcome
+from exercises.drills.paper_levels.question import question
+from exercises.drills.paper_levels.situations import pictures, sounds
+from exercises.drills.paper_levels.situations.held import SOFTLY, SUDDENLY
+from exercises.drills.paper_levels.situations.laid import SHOTS
 from exercises.drills.paper_levels.verdict import grade, turned
 from exercises.drills.scene import Scene
 from exercises.drills.settings import USUAL
+from exercises.tape import Bench
 from exercises.tape.gain_control import AUTOMATIC_GAIN, LIMITER
 
+SEEDS = range(1000)
+BENCH = Bench.default()
+OTHERS = {"second-take", "ambience", "tone", "white", "bars", "black"}
 
-def asked(situation: Situation, seed: int = 5) -> Question:
-    made = question(situation, Scene(Draw(seed), USUAL))
+
+@cache
+def questions() -> tuple[Question, ...]:
+    return tuple(map(PAPER_LEVELS.make, SEEDS))
+
+
+def of(name: str) -> list[Question]:
+    return [each for each in questions() if each.situation == name]
+
+
+def right(made: Question, name: str) -> str:
+    """The text of the right option."""
+    ask = next(ask for ask in made.asks if ask.name == name)
+    return ask.in_words(made.right[name])
+
+
+def tone() -> Question:
+    made = question(sounds.tone(scene := Scene(Draw(5), USUAL)), scene)
     assert made is not None
     return made
 
 
-def mode(made: Question) -> str:
-    return made.asks[1].in_words(made.right["mode"])
-
-
 def test_every_situation_occurs() -> None:
-    assert {PAPER_LEVELS.make(seed).situation for seed in range(400)} == set(map(name, WEIGHTS))
+    told = {story.__name__.replace("_", "-") for story in (*SOFTLY, *SUDDENLY)}
+    shots = {made.__name__.replace("_", "-") for group in SHOTS for made in group}
+
+    assert {each.situation for each in questions()} == told | shots | OTHERS
 
 
 @pytest.mark.parametrize(
-    ("situation", "words"),
+    ("sudden", "way", "came"),
     [
-        (situations.talk_with_pauses, "Level by hand, limiter off"),
-        (situations.narration, "Level by hand, limiter off"),
-        (situations.horn_in_the_fog, "Level by hand, limiter on"),
-        (situations.laughter, "Level by hand, limiter on"),
+        (0, Way.ALONE, Outcome.STAYS),
+        (0, Way.LIMITER, Outcome.STAYS),
+        (0, Way.FOLLOWED, Outcome.FOLLOWED),
+        (0, Way.AUTOMATIC, Outcome.LIFTED),
+        (60, Way.ALONE, Outcome.ROUGH),
+        (60, Way.LIMITER, Outcome.HELD),
+        (20, Way.ALONE, Outcome.STAYS),
     ],
 )
-def test_mode_follows_from_what_is_recorded(situation: Situation, words: str) -> None:
-    assert mode(asked(situation)) == words
+def test_outcome_follows_from_what_holds_the_level(sudden: int, way: Way, came: Outcome) -> None:
+    assert outcome(BENCH, Heard(sudden), way) is came
+
+
+@pytest.mark.parametrize(
+    ("way", "belief", "expected"),
+    [
+        (Way.AUTOMATIC, "agc-evens-out", Outcome.FOLLOWED),
+        (Way.LIMITER, "limiter-is-agc", Outcome.LIFTED),
+        (Way.LIMITER, "agc-evens-out", Outcome.STAYS),
+    ],
+)
+def test_believer_expects_another_outcome(way: Way, belief: str, expected: Outcome) -> None:
+    assert outcome(BENCH, Heard(), way, (belief,)) is expected
+
+
+@pytest.mark.parametrize(
+    ("shot", "step"),
+    [
+        (Shot(100, 64, "grey"), Step.AGAIN),
+        (Shot(100, 125, "glaring"), Step.AGAIN),
+        (Shot(120, 100), Step.OTHER),
+        (Shot(100, 100, "grey"), Step.WATCHED),
+        (Shot(92, 100), Step.GO_ON),
+    ],
+)
+def test_what_to_do_follows_from_what_is_on_the_tapes(shot: Shot, step: Step) -> None:
+    assert next_step(shot, BENCH) is step
+
+
+@pytest.mark.parametrize(
+    ("shot", "belief", "expected"),
+    [
+        (Shot(100, 64, "grey"), "level-is-seen-later", Step.WATCHED),
+        (Shot(100, 125, "glaring"), "level-is-seen-later", Step.WATCHED),
+        (Shot(120, 100), "level-is-seen-later", Step.WATCHED),
+        (Shot(100, 100, "grey"), "level-is-seen-later", Step.WATCHED),
+        (Shot(100, 100, "grey"), "monitor-is-a-meter", Step.AGAIN),
+        (Shot(92, 100), "monitor-is-a-meter", Step.GO_ON),
+    ],
+)
+def test_believer_does_something_else(shot: Shot, belief: str, expected: Step) -> None:
+    assert next_step(shot, BENCH, (belief,)) is expected
+
+
+@pytest.mark.parametrize(("name", "options"), [("held", len(Outcome)), ("next", len(Step))])
+def test_no_answer_is_right_much_more_often_than_another(name: str, options: int) -> None:
+    asked = [each for each in questions() if name in each.right]
+    for told in (lambda each: right(each, name), lambda each: each.right[name]):
+        counts = Counter(map(told, asked))
+
+        assert max(counts.values()) / len(asked) <= 1 / options + 0.05
+
+
+@pytest.mark.parametrize("name", ["held", "next"])
+def test_options_have_texts_of_much_the_same_length(name: str) -> None:
+    made = next(each for each in questions() if name in each.right)
+    ask = next(ask for ask in made.asks if ask.name == name)
+    lengths = [len(ask.in_words(answer)) for answer in ask.every()]
+
+    assert max(lengths) - min(lengths) < 12
+
+
+def test_automatic_gain_always_brings_up_the_room() -> None:
+    asked = [each for each in questions() if "automatic gain" in each.asks[-1].legend]
+
+    assert {right(each, "held") for each in asked} == {TEXTS[Outcome.LIFTED]}
+
+
+def test_ambience_belongs_below_speech() -> None:
+    for made in of("ambience"):
+        verdict = grade(made, {"turn": made.right["turn"] + 10})
+        (part,) = verdict.feedback["parts"]
+
+        assert part["why"].endswith("belongs at −10 VU.")
+        assert (verdict.score, part["slip"]) == (
+            0,
+            "That would put it at 0 VU, where speech belongs.",
+        )
+
+
+def test_second_take_that_is_left_as_it_is_points_at_the_belief() -> None:
+    for made in of("second-take"):
+        assert grade(made, {"turn": 0}).misconceptions == ("one-level-for-all",)
+
+
+def test_white_bar_set_to_a_whole_white_points_at_the_belief() -> None:
+    three_quarters = [
+        each for each in of("bars") if dict(each.shown["facts"])["On the card"][5] == "7"
+    ]
+    for made in three_quarters:
+        (_, right), (held, lured) = made.key["believed"]
+
+        assert held == ["bars-are-alike"]
+        assert lured["turn"] - right["turn"] in (23, 175)
+    assert three_quarters
 
 
 def test_limiter_lifts_nothing_and_holds_peaks_down() -> None:
@@ -49,7 +175,7 @@ def test_automatic_gain_lifts_a_pause() -> None:
 
 @pytest.mark.parametrize(("off", "score"), [(0, 100), (1, 100), (2, 50), (3, 0), (10, 0)])
 def test_turn_is_right_in_its_band_and_counts_less_beyond(off: int, score: int) -> None:
-    made = asked(situations.tone_for_the_leader)
+    made = tone()
     verdict = grade(made, {"turn": made.right["turn"] + off})
 
     assert turned(off, 1) == verdict.score == score
@@ -57,7 +183,9 @@ def test_turn_is_right_in_its_band_and_counts_less_beyond(off: int, score: int) 
 
 
 def test_level_a_little_beside_what_a_believer_sets_points_at_the_belief() -> None:
-    made = asked(situations.talk_with_pauses)
+    made = next(
+        each for each in questions() if "hotter-is-better" in touched(each) and "held" in each.right
+    )
     verdict = grade(made, {**made.right, "turn": made.right["turn"] + 4})
 
     assert verdict.misconceptions == ("hotter-is-better",)
@@ -75,18 +203,16 @@ def test_level_a_little_beside_what_a_believer_sets_points_at_the_belief() -> No
     ],
 )
 def test_slip_is_named(change: object, sentence: str) -> None:
-    made = next(
-        each
-        for each in (asked(situations.bright_outside, seed) for seed in range(99))
-        if each.right["turn"] > 20
-    )
+    made = next(each for each in of("white") if 20 < each.right["turn"] < 40)
     assert callable(change)
     parts = grade(made, {"turn": change(made.right["turn"])}).feedback["parts"]
 
     assert parts[0]["slip"] == sentence
 
 
-def test_modes_have_texts_of_much_the_same_length() -> None:
-    lengths = [len(text) for text in TEXTS.values()]
+def test_black_at_525_lines_is_not_blanking() -> None:
+    made = next(each for each in of("black") if each.asks[0].as_json()["unit"] == "IRE")
+    assert pictures.black.__name__ == made.situation
+    (part,) = grade(made, {"turn": made.right["turn"] - 7.5}).feedback["parts"]
 
-    assert max(lengths) - min(lengths) < 10
+    assert part["slip"] == "That would be blanking: at 525 lines, black stands over it."

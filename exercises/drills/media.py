@@ -88,13 +88,15 @@ class Strip(Medium):
 class Sound:
     """What is heard of a source tape: lines by name from `begin` ms on, `pause` ms apart.
 
-    `room` is what is heard around them: "room" or "harbour".
+    `room` is what is heard around them: "room" or "harbour". `worn` says that the tape’s edge
+    is, and from where on in ms its dips are counted (`signal.sound.worn`).
     """
 
     lines: tuple[str, ...] = ()
     begin: int = 0
     pause: int = 600
     room: str = "room"
+    worn: int | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

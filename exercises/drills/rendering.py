@@ -21,6 +21,7 @@ from exercises.signal.sound.hearing import Hearing
 from exercises.signal.sound.noise import room_tone
 from exercises.signal.sound.soundtrack import Sound, Soundtrack
 from exercises.signal.sound.wav import streamed
+from exercises.signal.sound.worn import Worn
 from exercises.signal.speech.reel import reel
 from exercises.tape import read_session
 
@@ -68,4 +69,7 @@ def clip(spec: Json) -> Iterable[bytes]:
 
 def soundtrack(sound: dict[str, Any]) -> Soundtrack:
     said = reel(*sound["lines"], begin=sound["begin"], pause=sound["pause"])
-    return Soundtrack(said, ROOMS[sound["room"]]())
+    room, worn = ROOMS[sound["room"]](), sound.get("worn")
+    if worn is None:
+        return Soundtrack(said, room)
+    return Soundtrack(Worn(said, worn), Worn(room, worn))

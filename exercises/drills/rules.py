@@ -364,6 +364,13 @@ QUIET_PAUSES = Rule(
     lesson="picture-and-sound-levels",
     section="limiter-and-automatic-gain",
 )
+TAPE_ITSELF = Rule(
+    text="Sound that dips away from every cut came in with the source tape: play that by itself, "
+    "and if it dips there too, use another take.",
+    skill="hearing-a-bad-edit",
+    lesson="knowing-a-bad-edit",
+    section="whose-fault",
+)
 STEADY_PITCH = Rule(
     text="A pitch that wavers comes from a machine that was not locked: "
     "it needs run-up over pulses in phase.",

@@ -32,6 +32,7 @@ RULES: dict[str, Rule] = {
     Heard.PAUSES: rules.QUIET_PAUSES,
     Heard.WAVERS: rules.STEADY_PITCH,
     Heard.HOLE: rules.NO_HOLE,
+    TAPE: rules.TAPE_ITSELF,
     NOTHING: rules.WELL_HEARD,
 }
 
@@ -44,17 +45,20 @@ UNHEARD = {
 }
 
 
-def right_answer(found: list[Stretch]) -> str | None:
-    """The right option; None where more than one thing is wrong."""
-    kinds = {each.heard for each in found}
+def right_answer(found: list[Stretch], *, worn: bool) -> str | None:
+    """The right option; None where more than one thing is wrong.
+
+    `worn`: the sound dips where no edit is.
+    """
+    kinds = {*(each.heard.value for each in found), *([TAPE] if worn else [])}
     if len(kinds) > 1:
         return None
-    return found[0].heard.value if found else NOTHING
+    return next(iter(kinds), NOTHING)
 
 
 def revealed(fault: str) -> dict[str, dict[str, list[str]]]:
     """By wrong option: the beliefs that it reveals."""
-    if fault == NOTHING:
+    if fault in (NOTHING, TAPE):
         return {"fault": {}}
     beliefs = {TAPE: ["tape-fault"]}
     if fault in UNHEARD:

@@ -5,6 +5,7 @@ Every clip is told alike, fault or none, so that the order of sentences says not
 
 from collections.abc import Iterator
 
+from exercises.drills.phrases import listed
 from exercises.drills.spot_by_ear.faults import Heard, Stretch
 from exercises.drills.spot_by_ear.talk import Side, Talk
 from exercises.tape import Bench, Session, Span, Tape
@@ -42,6 +43,7 @@ class Told:
         yield self._over(
             "Not even the room is heard", "The room is heard throughout.", Heard.HOLE, start
         )
+        yield self._dips(start)
 
     def _spoken(self, side: Side, at: int) -> str:
         """The words that are heard of a side laid at `at`, and how much of the one at the cut."""
@@ -102,6 +104,10 @@ class Told:
             if each.heard is heard
         ]
         return f"{what} {' and '.join(dict.fromkeys(spans))}." if spans else otherwise
+
+    def _dips(self, start: int) -> str:
+        at = listed([self._seconds(round(first) - start) for first, _ in self.talk.dips] or [""])
+        return f"It dips for a moment at {at} seconds." if self.talk.dips else "It dips nowhere."
 
     def _seconds(self, frames: int) -> str:
         return f"{float(frames / self.bench.rate.fraction):.1f}"

@@ -37,6 +37,7 @@ CONDITIONS = {
 
 
 # What is said of a state that has no measurement.
+WORN = "The source tape dips there whenever it is played: its edge is worn. No edit did it."
 SENTENCES = {
     Heard.WAVERS: "A machine was not locked there, so that the speed of the tape is not steady.",
     Heard.HOLE: "Nothing plays there: no pulses are on the tape, or no sound was copied.",

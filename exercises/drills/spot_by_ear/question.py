@@ -9,14 +9,15 @@ from exercises.drills.kind import Question
 from exercises.drills.media import Clip, media
 from exercises.drills.scene import opening
 from exercises.drills.settings import Settings
-from exercises.drills.spot_by_ear.answers import FAULT, RULES, revealed, right_answer
+from exercises.drills.spot_by_ear.answers import FAULT, NOTHING, RULES, revealed, right_answer
 from exercises.drills.spot_by_ear.described import Told
-from exercises.drills.spot_by_ear.faults import KINDS, SENTENCES, Stretch, stretches
+from exercises.drills.spot_by_ear.faults import KINDS, SENTENCES, WORN, Stretch, stretches
 from exercises.drills.spot_by_ear.situations import Situation, drawn
 from exercises.drills.spot_by_ear.talk import Talk
 from exercises.tape import Bench, Session, Tape, faults, read_session, tape_map
 from exercises.tape.faults.wording import sentence
 
+CLEAR = 0.4  # seconds on either side of the cut in which no worn tape dips
 AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
 
 
@@ -34,8 +35,8 @@ def question(situation: Situation, talk: Talk, clean: Talk) -> Question | None:
     session = read_session(document)
     tape = session.recorded()
     found = stretches(tape, session.bench, *talk.window)
-    right = right_answer(found)
-    if right is None or bool(found) is not situation.is_fault:
+    right = right_answer(found, worn=bool(talk.dips))
+    if right is None or (right != NOTHING) is not situation.is_fault or is_near(talk):
         return None
     rule = RULES[right]
     return Question(
@@ -55,18 +56,24 @@ def question(situation: Situation, talk: Talk, clean: Talk) -> Question | None:
         reveals=revealed(right),
         key={
             "session": document,
-            "happened": happened(tape, session.bench, found),
+            "happened": happened(tape, session.bench, found) or ([WORN] if talk.dips else []),
             "map": mapped(session, tape, talk),
             "caption": f"The edit master around the cut at {talk.scene.code(talk.cut)}",
             "rule": rule.at(talk.scene.bench),
-            "afterwards": [0, 1] if found else [0],
+            "afterwards": [0, 1] if situation.is_fault else [0],
             "examples": {},
             "media": media(
                 clip("The sound across the cut", talk, session, tape, found),
-                *([without(clean)] if found else []),
+                *([without(clean)] if situation.is_fault else []),
             ),
         },
     )
+
+
+def is_near(talk: Talk) -> bool:
+    """Whether the sound dips so near the cut that the edit might have done it."""
+    clear = CLEAR * talk.scene.rate.nominal
+    return any(end > talk.cut - clear and start < talk.cut + clear for start, end in talk.dips)
 
 
 def into(talk: Talk) -> str:

@@ -4,9 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from exercises.drills.draw import Draw
-from exercises.drills.spot_by_ear.talk import IN_TWO, Side, Talk
+from exercises.drills.spot_by_ear.talk import IN_TWO, REACHES, Side, Talk
+from exercises.signal.sound.worn import CALM
 
-FAULTY = 0.6  # share of the questions
+CLEAN = 0.11  # share of the questions; each of the faults has much the same
 LONG = 7  # frames: a word so long is missed when half of it is
 
 
@@ -17,7 +18,7 @@ class Situation:
 
     @property
     def is_fault(self) -> bool:
-        return self in FAULTS
+        return self not in WELL
 
 
 def out_within_a_word(talk: Talk) -> None:
@@ -92,7 +93,7 @@ def no_run_up(talk: Talk) -> None:
 
 def wiped(talk: Talk) -> None:
     talk.assembled, talk.wiping = False, True
-    talk.reach = 2  # no longer than what an assemble wipes
+    talk.reach = min(REACHES)  # no longer than what an assemble wipes
 
 
 def take_ends(talk: Talk) -> None:
@@ -121,10 +122,19 @@ def copied_once_more(talk: Talk) -> None:
         side.take["generation"] = 3
 
 
+def worn(talk: Talk) -> None:
+    """One of the tapes has a bad edge: its sound dips wherever it is played."""
+    side = talk.draw.pick(talk.sides)
+    at_cut = side.out if side is talk.first else side.in_
+    since = round(at_cut * 1000 / side.rate.fraction) - talk.draw.pick(CALM)
+    side.sound = replace(side.sound, worn=since)
+
+
 def well(talk: Talk) -> None:
     """Nothing is spoilt."""
 
 
+WORN = Situation("a worn source tape", worn)
 FAULTS = (
     Situation("edit out within a word", out_within_a_word),
     Situation("edit in within a word", in_within_a_word),
@@ -149,5 +159,17 @@ WELL = (
 )
 
 
+# What is wrong is drawn first, so that none is right much more often than another.
+GROUPS = (
+    FAULTS[0:2],
+    FAULTS[2:4],
+    FAULTS[4:6],
+    *((each,) for each in FAULTS[6:9]),
+    FAULTS[9:11],
+    FAULTS[11:13],
+    (WORN,),
+)
+
+
 def drawn(draw: Draw) -> Situation:
-    return draw.pick(FAULTS if draw.chance(FAULTY) else WELL)
+    return draw.pick(WELL if draw.chance(CLEAN) else draw.pick(GROUPS))

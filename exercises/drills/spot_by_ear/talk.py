@@ -9,6 +9,7 @@ from exercises.drills.media import Sound
 from exercises.drills.quay_street import TAPES
 from exercises.drills.scene import Scene
 from exercises.drills.settings import Settings
+from exercises.signal.sound.worn import dips
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import Reel, reel
 from exercises.tape import Rate, Span
@@ -16,7 +17,8 @@ from exercises.tape import Rate, Span
 # Lines with a pause and a breath between two phrases.
 IN_TWO = ("keeper-2", "keeper-4", "keeper-7")
 KEEPER = tuple(name for name in lines() if name.startswith("keeper"))
-REACH = 6  # seconds heard on either side of the cut, at most
+MOST = 6  # seconds heard on either side of the cut
+REACHES = (2, 4, MOST)  # and after it, so that a short clip says nothing
 ASKED = tuple(name for name in lines() if name.startswith("ask"))
 
 
@@ -68,6 +70,18 @@ class Side:
         self.in_ = self.frame(milliseconds - self.before)
         self.out = self.frame(self.reel.placed[0].end + self.after)
 
+    def dips(self, at: int) -> list[tuple[float, float]]:
+        """Where the sound dips of a side laid at `at`, in frames of the master."""
+        if self.sound.worn is None:
+            return []
+        frame = self.rate.fraction / 1000
+        first, last = (int(each / frame) for each in (self.in_, self.out))
+        shift = at - self.in_
+        return [
+            (float(dip.start * frame) + shift, float(dip.end * frame) + shift)
+            for dip in dips(first, last, since=self.sound.worn)
+        ]
+
     def source(self) -> Json:
         end = self.stops or self.frame(self.reel.placed[-1].end) + 50
         marks = self.reel.marks(self.rate)
@@ -104,7 +118,7 @@ class Talk:
         )
         self.start = self.scene.seconds(40, 300)
         self.assembled = draw.chance(0.4)
-        self.reach = REACH
+        self.reach = self.draw.pick(REACHES)
         self.joint = False
         self.wiping = False
 
@@ -120,8 +134,15 @@ class Talk:
     def window(self) -> tuple[int, int]:
         """The part of the edit master that is played."""
         second = self.scene.rate.nominal
-        first, last = self.cut - REACH * second, self.cut + self.reach * second
+        first, last = self.cut - MOST * second, self.cut + self.reach * second
         return max(self.start, first), min(self.end, last)
+
+    @property
+    def dips(self) -> list[tuple[float, float]]:
+        """Where a worn tape’s sound dips within the window, in frames."""
+        first, last = self.window
+        both = [*self.first.dips(self.start), *self.second.dips(self.cut)]
+        return [dip for dip in both if dip[0] < last and dip[1] > first]
 
     @property
     def sides(self) -> tuple[Side, Side]:

@@ -25,7 +25,7 @@ def clips(takes: Takes, gains: list[int], best: int, other: SoundLevel) -> tuple
         clip(takes, document, SoundLevel(BY_HAND, gains[position]), begun(position))
         for position in LISTENED
     ]
-    where = "As asked" + ON.get(other.mode, ", by hand")
+    where = "As first asked" + ON.get(other.mode, ", by hand")
     best_level = SoundLevel(BY_HAND, gains[best])
     return (
         *near,

@@ -29,11 +29,13 @@ class Way(StrEnum):
 
 
 LEGENDS = {
-    Way.SET: "With the control set as it belongs, and the limiter on: what comes of that take?",
-    Way.LEFT: "With the control left where it is: what would come of that take?",
-    Way.LIMITED: "With the control left where it is, and the limiter on: what would come of it?",
-    Way.AUTOMATIC: "With the control left where it is, and automatic gain on: what would come "
-    "of it?",
+    Way.SET: "Once the control stands where it belongs, with the limiter on: "
+    "what comes of the second take?",
+    Way.LEFT: "Before you turn it: left where it is, what would come of the second take?",
+    Way.LIMITED: "Before you turn it: left where it is, with the limiter on, "
+    "what would come of the second take?",
+    Way.AUTOMATIC: "Before you turn it: left where it is, with automatic gain on, "
+    "what would come of the second take?",
 }
 
 

@@ -68,7 +68,7 @@ def _scale(size: Size, lines: Lines) -> Plane:
     marks = _marks(lines)
     for level, label in marks:
         y = height(level, lines)
-        strong = label in ("0", "100", "700")
+        strong = level in (0, 100)
         ink = (0.52, 0.44, 0.26) if strong else (0.27, 0.24, 0.17)
         lay(canvas, ink, cover(size, box(LEFT, y - 0.6, RIGHT, y + 0.6)))
         lay(canvas, (0.86, 0.78, 0.56), lettered(size, label, (LEFT - 8, y), 15, anchor="rm"))

@@ -8,6 +8,8 @@ from pathlib import Path
 
 import environ
 
+from course.databases import equipped
+
 env = environ.FileAwareEnv()
 
 BASE_DIR = Path(__file__).resolve().parent.parent
@@ -91,19 +93,9 @@ USE_TZ = True
 
 # --- Database and cache ---------------------------------------------------------
 
-DATABASES = {"default": env.db("DATABASE_URL", default=f"sqlite:///{DATA_DIR / 'run-up.sqlite3'}")}
+DATABASE = env.db("DATABASE_URL", default=f"sqlite:///{DATA_DIR / 'run-up.sqlite3'}")
+DATABASES = {"default": equipped(DATABASE)}
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
-
-if DATABASES["default"]["ENGINE"].endswith("sqlite3"):
-    # FULL: an answer that was acknowledged survives a power cut. IMMEDIATE: two
-    # submissions at once queue for the lock, where a deferred one would fail.
-    DATABASES["default"]["OPTIONS"] = {
-        "transaction_mode": "IMMEDIATE",
-        "timeout": 20,
-        "init_command": "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL;",
-    }
-else:
-    DATABASES["default"]["OPTIONS"] = {"pool": {"min_size": 2, "max_size": 16}}
 
 CACHE = env.cache("CACHE_URL", default=f"filecache://{DATA_DIR / 'cache'}")
 IN_FILES = CACHE["BACKEND"].endswith("FileBasedCache")

@@ -12,6 +12,7 @@ import subprocess
 import sys
 import tempfile
 import time
+from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 from http.client import HTTPConnection
 from typing import Any, NamedTuple
@@ -102,8 +103,9 @@ def free_port() -> int:
         return int(probe.getsockname()[1])
 
 
-def start_server(port: int) -> subprocess.Popen[bytes]:
-    command = [sys.executable, "-m", "gunicorn", "tests.bench.floor_site:application"]
+def start_server(port: int, under: Sequence[str] = ()) -> subprocess.Popen[bytes]:
+    """gunicorn, run by the program `under` which it is to be watched."""
+    command = [*under, sys.executable, "-m", "gunicorn", "tests.bench.floor_site:application"]
     size = ["--workers", "2", "--threads", "8", "--keep-alive", "30"]
     return subprocess.Popen([*command, *size, "--bind", f"127.0.0.1:{port}", "--no-control-socket"])
 

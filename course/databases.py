@@ -1,0 +1,44 @@
+"""How the site talks to a database: SQLite in a file, or PostgreSQL."""
+
+import warnings
+from typing import Any
+
+import environ
+from django.core.exceptions import ImproperlyConfigured
+
+SQLITE = "django.db.backends.sqlite3"
+POSTGRESQL = "django.db.backends.postgresql"
+
+# FULL: an answer that was acknowledged survives a power cut. IMMEDIATE: two submissions at once
+# queue for the lock, where a deferred one would fail. Connections stay open: the last one to
+# close copies the WAL into the database and deletes it, which costs every request its time.
+WITH_SQLITE: dict[str, Any] = {
+    "CONN_MAX_AGE": None,
+    "OPTIONS": {
+        "transaction_mode": "IMMEDIATE",
+        "timeout": 20,
+        "init_command": "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL;",
+    },
+}
+# A pool keeps the connections; Django’s own way of keeping them does not go with it.
+WITH_POSTGRESQL: dict[str, Any] = {"OPTIONS": {"pool": {"min_size": 2, "max_size": 16}}}
+WITH = {SQLITE: WITH_SQLITE, POSTGRESQL: WITH_POSTGRESQL}
+
+
+def database_at(url: str) -> dict[str, Any]:
+    """The setting of the database that a URL names; ValueError where the site can't use it."""
+    try:
+        with warnings.catch_warnings(action="ignore"):  # of an unknown kind, told below
+            named = environ.Env.db_url_config(url)
+    except (ImproperlyConfigured, KeyError) as error:
+        raise ValueError("This is not the URL of a database.") from error
+    if named.get("ENGINE") not in WITH or not named.get("NAME"):
+        raise ValueError("The site works with SQLite and PostgreSQL.")
+    return equipped(named)
+
+
+def equipped(database: dict[str, Any]) -> dict[str, Any]:
+    """The setting of a database as its URL gives it, with the site's own ways."""
+    ours = WITH.get(database["ENGINE"], {})
+    options = {**database.get("OPTIONS", {}), **ours.get("OPTIONS", {})}
+    return {**database, **ours, "OPTIONS": options}

@@ -18,6 +18,7 @@ from django.http import Http404
 
 from course.cohorts.access import may_see_practice
 from course.cohorts.models import Person
+from course.disk import settle
 from exercises.models import Attempt, Upload, new_token
 from exercises.signal.photographs import Photograph
 
@@ -49,15 +50,6 @@ def write_through(path: Path, content: bytes) -> None:
         file.write(content)
         file.flush()
         os.fsync(file.fileno())
-
-
-def settle(folder: Path) -> None:
-    """Have the folder itself written, with the new name in it."""
-    handle = os.open(folder, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
 
 
 def path_of(name: str) -> Path:
@@ -106,6 +98,14 @@ def discard(name: str) -> None:
 def forget(instance: Upload, **_: object) -> None:
     """Take its file away once its row is gone for good, whoever deleted it."""
     transaction.on_commit(partial(discard, instance.name))
+
+
+def without_picture() -> int:
+    """How many rows name a picture that is not in the folder."""
+    names = Upload.objects.values_list("name", flat=True)
+    missing = [name for name in names.iterator() if not path_of(name).exists()]
+    # One that was deleted since the names were read is not missing.
+    return Upload.objects.filter(name__in=missing).count() if missing else 0
 
 
 def sweep(now: datetime) -> int:

@@ -107,7 +107,11 @@ def makings() -> st.SearchStrategy[Document]:
     gain = st.integers(-200, 200)
     drift = some(
         {"seed": st.integers(0, 9)},
-        optional={"tracking": st.integers(0, 100), "skew": st.integers(0, 100)},
+        optional={
+            "tracking": st.integers(0, 100),
+            "skew": st.integers(0, 100),
+            "reel": st.integers(-100, 100),
+        },
     )
     tracking, skew = st.integers(-100, 100), st.integers(-200, 200)
     mode = st.sampled_from(("by hand", "limiter", "automatic"))

@@ -5,15 +5,19 @@ import math
 from course.lessons.lesson import Answer, Lesson
 from exercises.tape import Bench, Rate, noise
 
+MINUTES = 120  # seconds: what is shorter is told in seconds
+
 
 def duration(frames: int, rate: Rate) -> str:
-    """Frames in words: “2 seconds”, “1 second 5 frames”, “3 frames”."""
+    """Frames in words: “2 seconds”, “1 second 5 frames”, “3 frames”; from 2 minutes on in those."""
     seconds, rest = divmod(frames, rate.nominal)
-    return " ".join(
-        f"{count} {word}{'' if count == 1 else 's'}"
-        for count, word in ((seconds, "second"), (rest, "frame"))
-        if count or (word == "second" and not frames)
-    )
+    minutes, seconds = divmod(seconds, 60) if seconds >= MINUTES else (0, seconds)
+    counts = {"minute": minutes, "second": seconds, "frame": rest}
+    return listed_counts(counts) or "0 seconds"
+
+
+def listed_counts(counts: dict[str, int]) -> str:
+    return " ".join(f"{n} {word}{'' if n == 1 else 's'}" for word, n in counts.items() if n)
 
 
 def frames_in(lesson: Lesson, *, milliseconds: int, rate: str) -> Answer:

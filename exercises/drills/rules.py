@@ -144,8 +144,9 @@ SOUND_LEVEL = Rule(
     section="limiter-and-automatic-gain",
 )
 DRIFTS = Rule(
-    text="Tracking wanders while a tape runs: "
-    "watch the picture, and touch it again as soon as a noise band shows.",
+    text="Set tracking for each take in its rehearsal, and watch while you record: at the first "
+    "fine noise bring it back gently and at once. If a band got onto the edit master, make the "
+    "edit again.",
     skill="player-set-up",
     lesson="setting-up-the-player",
     section="drift",

@@ -138,13 +138,15 @@ class Scene:
         run_up: int | None = None,
         stops: int | None = None,
         joint: int | None = None,
+        tape: str | None = None,
     ) -> Clip:
         """A stretch of a new take, with more run-up than the machines need unless told.
 
         It shows a shot that the scene has not used yet. The take ends after it, or within
         it after `stops` frames, or gives way to another take after `joint` frames.
+        `tape` names the source tape, where it is not left to the draw.
         """
-        tape = self.draw.pick(TAPES)
+        tape = tape or self.draw.pick(TAPES)
         reach = self._reach[tape] if tape in self._reach else self.seconds(0, 900)
         first = reach + self.seconds(1, 40)
         in_ = first + (self.seconds(7, 25) if run_up is None else run_up)

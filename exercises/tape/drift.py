@@ -1,12 +1,14 @@
 """How a player's adjustment wanders while the tape runs, second by second."""
 
 from collections.abc import Iterator
-from itertools import islice
+from itertools import count, islice
 from random import Random
 from typing import NamedTuple
 
 from exercises.tape.making import Drift, Player
 from exercises.tape.rate import Rate
+
+REEL = 600  # seconds in which tracking moves by what is told of a reel
 
 
 class Adjustment(NamedTuple):
@@ -34,7 +36,7 @@ def adjustments(player: Player, frames: int, rate: Rate) -> tuple[Adjustment, ..
 def _wandering(player: Player, drift: Drift) -> Iterator[tuple[int, int]]:
     random = Random(drift.seed)
     tracking, skew = float(player.tracking), float(player.skew)
-    while True:
-        yield round(tracking), round(skew)
+    for second in count():
+        yield round(tracking + drift.reel * second / REEL), round(skew)
         tracking += drift.tracking * (2 * random.random() - 1)
         skew += drift.skew * (2 * random.random() - 1)

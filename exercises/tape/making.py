@@ -9,14 +9,18 @@ from enum import StrEnum
 
 @dataclass(frozen=True, slots=True)
 class Drift:
-    """How far a player's adjustment may wander in each second that the tape runs.
+    """How a player's adjustment changes while the tape runs.
 
-    Each second it moves by up to ``tracking`` and ``skew`` either way; the seed says how.
+    seed      says how it wanders
+    tracking  by how much it may wander in each second, either way, in percent of a track
+    skew      the same, in 0.1 µs
+    reel      by how much tracking moves along the reel, in percent of a track in ten minutes
     """
 
     seed: int
     tracking: int = 0
     skew: int = 0
+    reel: int = 0
 
 
 @dataclass(frozen=True, slots=True)

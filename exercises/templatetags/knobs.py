@@ -43,9 +43,10 @@ def knob_positions(context: template.Context, asked: Asked) -> Part:
 
 @register.inclusion_tag("drills/knob_steps.html")
 def knob_steps(asked: Asked) -> Part:
-    """Every step of a tape that is watched, side by side."""
+    """Every step of what is watched, each to be opened in its turn; opening one shuts the last."""
     shown = asked.question["shown"]
     return {
+        "looks": f"looks-{asked.pk}",
         "places": [
             {"told": told, **position_of(asked, step)} for step, told in enumerate(shown["steps"])
         ],

@@ -1,4 +1,4 @@
-"""Watch it drift: a minute of tape in steps; when must tracking be touched again?"""
+"""Watch it drift: takes in rehearsal; at which must tracking be touched first?"""
 
 from exercises.drills.kind import Kind
 from exercises.drills.watch_it_drift.question import candidates
@@ -7,10 +7,10 @@ from exercises.drills.watch_it_drift.verdict import grade
 WATCH_IT_DRIFT = Kind(
     slug="watch-it-drift",
     title="Watch it drift",
-    purpose="A minute of a copy, step by step: when must tracking be touched again, if at all?",
+    purpose="Takes in rehearsal, one after another: which is the first that asks for tracking?",
     skills=("player-set-up",),
     lesson="setting-up-the-player",
-    revision=1,
+    revision=2,
     template="drills/watch_it_drift.html",
     candidates=candidates,
     grade=grade,

@@ -1,13 +1,10 @@
-"""Watch it drift: twelve looks at a minute of tape, and the first that asks for a hand."""
+"""Watch it drift: eight takes in rehearsal, and the first that asks for a hand on the tracking."""
 
 from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.knobs.copy import made_so
-from exercises.drills.knobs.footage import FOOTAGE
-from exercises.drills.knobs.job import Job
 from exercises.drills.media import Strip, media
 from exercises.drills.rules import DRIFTS
 from exercises.drills.scene import opening
@@ -16,106 +13,103 @@ from exercises.drills.set_tracking.question import off
 from exercises.drills.set_tracking.seen import seen
 from exercises.drills.settings import Meter as BenchMeter
 from exercises.drills.settings import Settings
-from exercises.drills.watch_it_drift.minute import EVERY, SECONDS, STEPS, Minute, minute
+from exercises.drills.watch_it_drift.reel import Reel
+from exercises.drills.watch_it_drift.rehearsals import TAKES, Rehearsals, rehearsals
 
-STEADY = 0.25  # of the questions: tracking stays well within what passes
-LITTLE, MUCH = (2, 5), (9, 15)  # percent of a track that it may wander in a second
 METERED = 0.5
 ACROSS = 4  # pictures in a row of the strip
 NEVER = "never"
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where it is in doubt which step it is."""
+    """What the seed draws; each makes a question."""
     draw = Draw(seed)
-    steady = draw.chance(STEADY)
     while True:
-        job = Job(draw, settings, tuple(FOOTAGE), low=SECONDS, high=SECONDS + 0.5)
-        watched = minute(draw, job.scene.rate, wander=draw.whole(*(LITTLE if steady else MUCH)))
-        plain = watched.is_plain and (watched.due is None) == steady
-        yield question(job, watched) if plain else None
+        yield question(Reel(draw, settings, TAKES), rehearsals(draw))
 
 
-def question(job: Job, watched: Minute) -> Question:
-    metered = job.draw.chance(METERED) and BenchMeter.TRACKING in job.scene.settings.meters
-    meter = Meter(top=job.draw.whole(52, 96)) if metered else None
+def question(reel: Reel, watched: Rehearsals) -> Question:
+    metered = reel.draw.chance(METERED) and BenchMeter.TRACKING in reel.scene.settings.meters
+    meter = Meter(top=reel.draw.whole(52, 96)) if metered else None
     right = NEVER if watched.due is None else value(watched.due)
     return Question(
-        situation=f"{'steady' if watched.due is None else 'wandering'}, "
+        situation=f"{'steady' if watched.due is None else 'differing'}, "
         f"{'with a meter' if meter else 'without a meter'}",
         skill=DRIFTS.skill,
         asks=(
             Choice(
                 name="step",
-                legend="At which step must tracking be touched again?",
+                legend="At which take would you touch the tracking first?",
                 options=options(),
             ),
         ),
-        shown=shown(job, watched, meter),
+        shown=shown(reel, watched, meter),
         right={"step": right},
         reveals={"step": {} if right == NEVER else {NEVER: ["set-once"]}},
         key={
-            "session": made_so(job.document(), watched.making()),
-            "units": [off(each) for each in watched.steps],
-            "rule": DRIFTS.at(job.scene.bench),
-            "media": media(strip(job, watched)),
+            "session": reel.document(watched.tracking),
+            "band": watched.band,
+            "units": [off(each) for each in watched.tracking],
+            "rule": DRIFTS.at(reel.scene.bench),
+            "media": media(strip(reel, watched)),
         },
     )
 
 
 def options() -> tuple[Option, ...]:
-    steps = (Option(value=value(step), text=place(step)) for step in range(STEPS))
-    return (*steps, Option(value=NEVER, text="Not at all in this minute"))
+    takes = (Option(value=value(take), text=place(take)) for take in range(TAKES))
+    return (*takes, Option(value=NEVER, text="At none of them"))
 
 
-def value(step: int) -> str:
-    """A step as it is answered: counted from 1, as people do."""
-    return str(step + 1)
+def value(take: int) -> str:
+    """A take as it is answered: counted from 1, as people do."""
+    return str(take + 1)
 
 
-def place(step: int) -> str:
-    """Which step, and when.
+def place(take: int) -> str:
+    """Which take.
 
     >>> place(3)
-    'Step 4, after 15 seconds'
+    'Take 4'
     """
-    return f"Step {step + 1}, after {step * EVERY} seconds" if step else "Step 1, at the start"
+    return f"Take {take + 1}"
 
 
-def shown(job: Job, watched: Minute, meter: Meter | None) -> Json:
-    readings = meter.readings(watched.steps) if meter else ()
+def shown(reel: Reel, watched: Rehearsals, meter: Meter | None) -> Json:
+    readings = meter.readings(watched.tracking) if meter else ()
     return {
-        "story": f"{opening(job.scene)} {told(job)}",
-        "task": "A noise band must not get onto the edit master. "
-        "Go through the steps: which is the first that shows one, if any does?",
-        "facts": job.facts(),
-        "control": "The copy",
-        "steps": [place(step) for step in range(STEPS)],
+        "story": f"{opening(reel.scene)} {told(reel)}",
+        "task": "Look at the rehearsals one after another. Which is the first at which you would "
+        "touch the tracking, if any?",
+        "facts": reel.facts(),
+        "control": "The player’s tracking",
+        "steps": [place(take) for take in range(TAKES)],
         "face": "tracking" if meter else "",
         "readings": list(readings),
         "meter": [f"Tracking meter: {in_words(each)}" for each in readings],
     }
 
 
-def told(job: Job) -> str:
-    tape = job.clip.tape
-    return job.draw.pick(
+def told(reel: Reel) -> str:
+    tape = reel.tape
+    return reel.draw.pick(
         (
-            f"Tracking was set on {tape}, and a minute of it is being copied.",
-            f"A long shot from {tape} is being copied. Tracking was set before it began.",
-            f"Tracking was right when the copy from {tape} began.",
+            f"Eight takes from {tape} follow one another. Tracking was set on the first, and each "
+            "is rehearsed before it is recorded.",
+            f"{tape} was shot over several days. Eight takes of it are wanted; tracking was set "
+            "on the first, and each is rehearsed.",
+            f"Two cameras shot {tape} by turns. Eight of its takes are rehearsed one by one; "
+            "tracking was set on the first.",
         )
     )
 
 
-def strip(job: Job, watched: Minute) -> Strip:
-    pace = EVERY * job.scene.rate.nominal
+def strip(reel: Reel, watched: Rehearsals) -> Strip:
     return Strip(
         title="The monitor",
-        words=tuple(map(seen, watched.steps)),
+        words=tuple(map(seen, watched.tracking)),
         pictures=tuple(
-            job.picture({"tracking": each}, frame=step * pace)
-            for step, each in enumerate(watched.steps)
+            reel.picture(take, {"tracking": each}) for take, each in enumerate(watched.tracking)
         ),
         across=ACROSS,
     )

@@ -1,4 +1,4 @@
-"""How a step is judged, and what the copy is like if tracking is left alone."""
+"""How a take is judged, and what the copies are like if tracking is left alone."""
 
 from collections.abc import Iterator, Mapping
 from typing import Any
@@ -7,32 +7,27 @@ from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.knobs.copy import Copy
 from exercises.drills.parts import parts
-from exercises.drills.watch_it_drift.minute import STEPS
 from exercises.drills.watch_it_drift.question import NEVER, place
+from exercises.drills.watch_it_drift.rehearsals import TAKES
 from exercises.mastery.misconceptions import MISCONCEPTIONS
-
-BESIDE = 50  # hundredths for the step before, or the one after
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
-    """Right at the first step with a noise band. Raises AnswerRefused for what is no step."""
+    """Right at the first take with fine noise. Raises AnswerRefused for what is no take."""
     question.checked(answer)
     chosen, right = answer["step"], question.right["step"]
     beliefs = question.revealed(answer)
     copy = Copy(question.key["session"], {})
     return Verdict(
         right=chosen == right,
-        score=score(chosen, right),
+        score=100 if chosen == right else 0,
         misconceptions=beliefs,
         feedback={
             "parts": list(parts(question, answer)),
             "settings": list(looks(question, chosen, right)),
-            "verdict": said(right),
-            "credit": "A step beside the right one counts for half."
-            if score(chosen, right) == BESIDE
-            else "",
+            "verdict": " ".join(said(right, question.key["band"])),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "happened": copy.sentences() or ["The copy has no fault."],
+            "happened": copy.sentences() or ["The copies have no fault."],
             "map": copy.map(),
             "caption": "The edit master, if nobody touches the tracking",
             "rule": question.key["rule"],
@@ -40,26 +35,26 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     )
 
 
-def score(chosen: str, right: str) -> int:
-    if chosen == right:
-        return 100
-    near = NEVER not in (chosen, right) and abs(int(chosen) - int(right)) == 1
-    return BESIDE if near else 0
-
-
-def said(right: str) -> str:
+def said(right: str, band: int | None) -> Iterator[str]:
+    """What asks for a hand, and what comes of waiting for more than that."""
     if right == NEVER:
-        return "No step shows a noise band: tracking wandered, but within what passes."
-    return f"{place(int(right) - 1)}, is the first that shows a noise band."
+        yield "No take shows more than a trace of fine noise: tracking fits them all."
+        return
+    yield f"{place(int(right) - 1)} is the first with fine noise: touch the tracking there."
+    if band is not None:
+        yield (
+            f"Anyone who waits for streaks touches it at {place(band).lower()} only, "
+            "with a noise band in the picture by then."
+        )
 
 
 def looks(question: Question, chosen: str, right: str) -> Iterator[Json]:
-    """The step that was chosen and the right one; the last, where there is none to show."""
-    last = str(STEPS)
-    wanted = "The first that asks for it" if right != NEVER else "The last step"
+    """The take that was chosen and the right one; the last, where there is none to show."""
+    last = str(TAKES)
+    wanted = "The first that asks for it" if right != NEVER else "The last take"
     named = {right if right != NEVER else last: wanted}
     if chosen not in (NEVER, right):
-        named = {chosen: "The step chosen"} | named
+        named = {chosen: "The take chosen"} | named
     for step, name in named.items():
         position = int(step) - 1
         told = place(position)

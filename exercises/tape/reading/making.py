@@ -39,11 +39,12 @@ def _player(node: Node | None) -> Player:
 
 
 def _drift(node: Node) -> Drift:
-    fields = node.known_fields(("seed",), ("tracking", "skew"))
+    fields = node.known_fields(("seed",), ("tracking", "skew", "reel"))
     return Drift(
         SEED.read(fields["seed"]),
         tracking=_figure(fields, "tracking", STEP),
         skew=_figure(fields, "skew", STEP),
+        reel=_figure(fields, "reel", TRACK),
     )
 
 

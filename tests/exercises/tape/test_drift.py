@@ -42,3 +42,12 @@ def test_longer_recording_drifts_alike_as_far_as_it_goes() -> None:
     player = Player(drift=Drift(3, tracking=8))
 
     assert adjustments(player, 900, Rate.R25)[:4] == adjustments(player, 100, Rate.R25)
+
+
+def test_reel_moves_tracking_steadily_by_so_much_in_ten_minutes() -> None:
+    player = Player(4, 0, Drift(1, reel=-30))
+
+    held = adjustments(player, 1200 * 25, Rate.R25)
+
+    assert [held[second].tracking for second in (0, 60, 300, 600, 1199)] == [4, 1, -11, -26, -56]
+    assert {each.skew for each in held} == {0}

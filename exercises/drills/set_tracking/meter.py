@@ -4,21 +4,28 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 SCALE = 10
+SECOND = 60  # percent of its own peak that a second one reaches
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Meter:
     """`top` is what it shows at its peak, in hundredths of its scale; that depends on the tape.
 
-    `off` is by how many percent of a track the meter's peak is beside the heads' own.
+    A `second`, lower peak stands so many percent of a track beside the heads' own, where they
+    read the next track but one (common practice). A `stuck` needle shows its top everywhere.
     """
 
     top: int
-    off: int = 0
+    second: int = 0
+    stuck: bool = False
 
     def at(self, tracking: int) -> int:
         """Hundredths of the scale: the signal falls in a straight line on either side."""
-        return max(0, round(self.top * (100 - abs(tracking - self.off)) / 100))
+        if self.stuck:
+            return self.top
+        own = self.top * (100 - abs(tracking)) / 100
+        other = self.top * (SECOND - abs(tracking - self.second)) / 100 if self.second else 0
+        return max(0, round(own), round(other))
 
     def readings(self, tracking: Sequence[int]) -> tuple[int, ...]:
         return tuple(map(self.at, tracking))

@@ -43,7 +43,7 @@ def question(job: Job, version: Version) -> Question:
         name="tracking",
         control=f"The {machine}’s tracking",
         legend=f"Where does the {machine}’s tracking belong?",
-        start=start_of(job.draw, version.clear),
+        start=start_of(job.draw, version.clear) if version.start is None else version.start,
         best=version.best,
         aim=Aim(values=version.setting, aim=0, band=version.band),
         session=job.document(),

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 from exercises.drills.draw import Draw
-from exercises.drills.knobs.control import MIDDLE, POSITIONS, TOLD
+from exercises.drills.knobs.control import MIDDLE, POSITIONS, TOLD, start_of
 from exercises.drills.knobs.job import Job
 from exercises.drills.quay_street import TAPES
 from exercises.drills.rules import FIXED_POSITION, TRACKING_PEAK, Rule
@@ -14,6 +14,8 @@ STEP = 5  # percent of a track that a position is
 BAND = 12  # percent of a track: the heads' signal is 1.1 dB down (this course's own choice)
 ASIDE = 4  # positions that a tape looks best beside the recorder's fixed position, at least
 
+BESIDE = (15, 17)  # positions between the meter's own peak and a second one
+
 Reveals = dict[str, list[str]]
 
 
@@ -21,7 +23,8 @@ Reveals = dict[str, list[str]]
 class Version:
     """`clear` is where the picture is best, `best` where the control belongs.
 
-    `lures` are the positions that a belief leads to.
+    `lures` are the positions that a belief leads to; `start` is where the control stands at
+    first, where that is not left to the draw.
     """
 
     name: str
@@ -33,6 +36,7 @@ class Version:
     rule: Rule = TRACKING_PEAK
     band: int = BAND
     meter: Meter | None = None
+    start: int | None = None
     lures: Reveals = field(default_factory=dict)
 
     @property
@@ -96,21 +100,40 @@ def hidden(job: Job, clear: int) -> Version:
     )
 
 
-def misleading(job: Job, clear: int) -> Version:
-    """A meter whose peak is beside that of the picture."""
-    draw = job.draw
-    off = STEP * draw.whole(5, 7) * draw.pick((-1, 1))
-    peak = clear + off // STEP
-    near = [str(each) for each in (peak, peak - 1, peak + 1) if 0 <= each < POSITIONS]
+def stuck(job: Job, clear: int) -> Version:
+    """A needle that stays where it is, whatever the control does."""
+    start = start_of(job.draw, clear)
+    near = [str(each) for each in (start, start - 1, start + 1) if 0 <= each < POSITIONS]
     return Version(
-        name="misleading-meter",
+        name="stuck-meter",
         machine="player",
         clear=clear,
         best=clear,
+        start=start,
         story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
-        why=f"The meter peaks {TOLD[peak]}, but there the heads are {abs(off)} % of a track off. "
-        "The picture says where they are right: midway between the streaks of either side.",
-        meter=Meter(top=draw.whole(52, 96), off=off),
+        why="The needle does not move, so the meter is stuck and tells nothing. "
+        "The picture says where the heads are right: midway between the streaks of either side.",
+        meter=Meter(top=job.draw.whole(52, 96), stuck=True),
+        lures={each: ["meter-beats-picture"] for each in near},
+    )
+
+
+def second_peak(job: Job, clear: int) -> Version:
+    """A control that stands near a second, lower peak of the meter."""
+    draw = job.draw
+    side = 1 if clear < MIDDLE else -1
+    peak = clear + side * draw.whole(*BESIDE)
+    near = [str(each) for each in (peak, peak - 1, peak + 1) if 0 <= each < POSITIONS]
+    return Version(
+        name="second-peak",
+        machine="player",
+        clear=clear,
+        best=clear,
+        start=peak - side * draw.pick((-2, 2)),
+        story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
+        why=f"The meter has a second, lower peak {TOLD[peak]}; there the picture is full of noise. "
+        "The picture decides: it is right midway between the streaks of either side.",
+        meter=Meter(top=draw.whole(64, 96), second=STEP * (peak - clear)),
         lures={each: ["meter-beats-picture"] for each in near},
     )
 
@@ -140,7 +163,8 @@ VERSIONS: dict[Callable[[Job, int], Version], int] = {
     metered: 3,
     marked: 2,
     hidden: 2,
-    misleading: 2,
+    stuck: 1,
+    second_peak: 1,
     recorder: 1,
 }
 DRAWN = tuple(version for version, weight in VERSIONS.items() for _ in range(weight))

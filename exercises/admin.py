@@ -1,4 +1,4 @@
-"""Deleting people on the administrators' pages: by the same verb as everywhere else."""
+"""People on the administrators' pages: deleted and renamed as everywhere else."""
 
 from collections.abc import Iterable
 from typing import Any
@@ -11,13 +11,14 @@ from django.http import HttpRequest, HttpResponse
 from course.cohorts.admin import PersonAdmin
 from course.cohorts.models import Person
 from exercises.deletion import delete_learner, refusals_of
+from exercises.renaming import tell_of_rename
 
 admin.site.unregister(Person)
 
 
 @admin.register(Person)
 class PeopleAdmin(PersonAdmin):
-    """People, with the deletion of learners. Who can't be deleted is not offered for it."""
+    """People. Who can't be deleted is not offered for it."""
 
     delete_confirmation_template = "deletion/admin_person.html"
     delete_selected_confirmation_template = "deletion/admin_people.html"
@@ -40,6 +41,11 @@ class PeopleAdmin(PersonAdmin):
         people = list(objs)
         kept = [f"{person}: {reason}" for person, reason in refusals_of(people).items()]
         return [str(person) for person in people], {"people": len(people)}, set(), kept
+
+    def save_model(self, request: HttpRequest, obj: Person, form: Any, change: bool) -> None:
+        super().save_model(request, obj, form, change)
+        if change and isinstance(request.user, Person):
+            tell_of_rename(obj, form.initial["name"], by=request.user)
 
     def delete_model(self, request: HttpRequest, obj: Person) -> None:
         delete_learner(obj)

@@ -127,8 +127,9 @@ def strip_sign_offs(person: Person) -> None:
     """Leave the decision and its day; the card can't be looked up any more."""
     QuerySet(Withdrawal).filter(sign_off__person=person).update(reason="")
     for made in SignOff.objects.filter(person=person).values_list("pk", flat=True):
-        changed = {"code": new_card_code(), "key": new_token(), "note": "", "evidence": {}}
-        QuerySet(SignOff).filter(pk=made).update(**changed)
+        emptied = {"person_name": FORMER, "note": "", "evidence": {}}
+        anew = {"code": new_card_code(), "key": new_token()}
+        QuerySet(SignOff).filter(pk=made).update(**emptied, **anew)
 
 
 def strip_log(person: Person) -> None:

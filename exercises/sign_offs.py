@@ -75,9 +75,11 @@ def sign_off(
         raise PermissionDenied("An instructor signs off a learner.")
     made = SignOff(
         person=learner,
+        person_name=learner.name,
         cohort=cohort,
         cohort_name=cohort.name,
         instructor=instructor,
+        instructor_name=instructor.name,
         bench=decision.bench,
         state=decision.state,
         note=decision.note,
@@ -96,7 +98,7 @@ def sign_off(
 
 def told(made: SignOff) -> str:
     """A decision, as its learner is told of it."""
-    words = f"{made.instructor} has signed on {made.at:%-d %B %Y}: {made.get_state_display()}."
+    words = f"{made.instructor_name} has signed on {made.at:%-d %B %Y}: {made.get_state_display()}."
     return f"{words} {made.note}" if made.note else words
 
 
@@ -136,13 +138,13 @@ def lines_of(cohort: Cohort) -> list[Line]:
 def counting_in(cohort: Cohort) -> list[SignOff]:
     """The last sign-off of each of the cohort's people, withdrawn or not."""
     latest = SignOff.objects.filter(cohort=cohort).latest()
-    return list(latest.select_related("instructor", "withdrawal__by"))
+    return list(latest.select_related("person", "withdrawal"))
 
 
 def sign_offs_of(person: Person) -> list[SignOff]:
     """All that were made of a person, the latest first."""
     made = SignOff.objects.filter(person=person).latest_first()
-    return list(made.select_related("instructor", "withdrawal__by"))
+    return list(made.select_related("person", "withdrawal"))
 
 
 def replaced_by(found: SignOff) -> SignOff | None:
@@ -155,14 +157,14 @@ def replaced_by(found: SignOff) -> SignOff | None:
 def standing_of(person: Person) -> list[SignOff]:
     """The sign-offs that count for a person today: one a cohort, none that is withdrawn."""
     latest = SignOff.objects.filter(person=person).latest()
-    found = latest.select_related("instructor", "withdrawal")
+    found = latest.select_related("withdrawal")
     return [each for each in found if not each.is_withdrawn]
 
 
 def sign_off_for(cohort: Cohort, code: str) -> SignOff:
     """A sign-off made in this cohort, or 404."""
     made = SignOff.objects.filter(cohort=cohort, code=code)
-    found = made.select_related("person", "instructor", "withdrawal__by").first()
+    found = made.select_related("person", "withdrawal__by").first()
     if found is None:
         raise Http404("There is no sign-off of that code.")
     return found
@@ -179,7 +181,7 @@ def checked_card(request: HttpRequest, typed: str) -> SignOff:
     limit = card_limit(request)
     throttle.count_try(limit)
     made = SignOff.objects.filter(code=plain_code(typed))
-    found = made.select_related("person", "instructor", "withdrawal").first()
+    found = made.select_related("withdrawal").first()
     if found is None:
         raise UnknownCardError
     throttle.give_back(limit)

@@ -6,6 +6,7 @@ from exercises.views import (
     bench_card,
     cohort,
     desk,
+    details,
     items,
     own_data,
     practice,
@@ -176,6 +177,9 @@ card_urls = [
     path("verify/<str:code>/", bench_card.verify_card, name="verify-card"),
 ]
 
+# /account/details/: a name that others answer for
+detail_urls = [path("account/details/", details.details, name="details")]
+
 # /account/…, /cohorts/<cohort>/people/…: all that is kept about somebody
 own_data_urls = [
     path("account/everything/", own_data.own_data, name="own-data"),
@@ -188,6 +192,7 @@ own_data_urls = [
 ]
 
 urlpatterns = [
+    *detail_urls,
     *own_data_urls,
     *today_urls,
     *drill_urls,

@@ -56,8 +56,3 @@ def choose_words(person: Person, *, in_words: bool) -> None:
     """Have what drills show and play described in words from now on, or no longer."""
     person.in_words = in_words
     person.save(update_fields=["in_words"])
-
-
-def change_details(person: Person, *, name: str, email: str) -> None:
-    person.name, person.email = name, email
-    person.save(update_fields=["name", "email"])

@@ -8,6 +8,7 @@ from django.core.exceptions import ValidationError
 
 from course.cohorts.models import Person
 from course.cohorts.passwords import LONGEST
+from course.cohorts.visible import refuse_invisible
 
 UNSEEN = "There is a character in this that can’t be seen. Type it again."
 SAID_PLAINLY: dict[str, Any] = {
@@ -34,7 +35,7 @@ class TitleField(TextField):
     """A name of somebody or something, on one line, with single spaces."""
 
     def __init__(self, **options: Any) -> None:
-        super().__init__(max_length=120, validators=[refuse_unseen], **options)
+        super().__init__(max_length=120, validators=[refuse_unseen, refuse_invisible], **options)
 
     def to_python(self, value: object) -> str:
         return " ".join((super().to_python(value) or "").split())

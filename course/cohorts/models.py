@@ -14,6 +14,7 @@ from django.utils import timezone
 from course.cohorts.benches import Bench
 from course.cohorts.notices import Notice
 from course.cohorts.roster.upload import RosterUpload
+from course.cohorts.visible import refuse_invisible
 
 __all__ = [
     "Bench",
@@ -73,11 +74,12 @@ class Person(AbstractBaseUser, PermissionsMixin):
             RegexValidator(
                 r"^[\w.@-]+\Z",
                 "Use letters, figures and . _ - @ only, without spaces.",
-            )
+            ),
+            refuse_invisible,
         ],
         error_messages={"unique": "Someone already signs in with this name. Choose another."},
     )
-    name = models.CharField(max_length=120)
+    name = models.CharField(max_length=120, validators=[refuse_invisible])
     email = models.EmailField("e-mail", blank=True)
     role = models.CharField(max_length=20, choices=Role, default=Role.LEARNER)
     is_active = models.BooleanField(
@@ -156,7 +158,7 @@ class CohortQuerySet(models.QuerySet["Cohort"]):
 class Cohort(models.Model):
     """A group that learns together, with the instructors who look after it."""
 
-    name = models.CharField(max_length=120)
+    name = models.CharField(max_length=120, validators=[refuse_invisible])
     join_code = models.CharField(max_length=12, unique=True, default=new_join_code)
     instructors = models.ManyToManyField(
         Person, related_name="taught_cohorts", limit_choices_to={"role": Person.Role.INSTRUCTOR}

@@ -25,7 +25,6 @@ door_urls = [
 account_urls = [
     path("account/", account.account, name="account"),
     path("account/new/", account.new_account, name="new-account"),
-    path("account/details/", account.details, name="details"),
     path("account/in-words/", account.in_words, name="in-words"),
     path("account/notices/read/", account.notices_read, name="notices-read"),
     path("account/password/", account.password, name="password"),

@@ -35,7 +35,8 @@ class SignOff(AppendOnly):
     """What an instructor decided about a learner on one day, with what they then saw.
 
     The last one of a person in a cohort counts. When it is withdrawn none does: an earlier
-    one does not come back. `bench` and `cohort_name` are as they were that day.
+    one does not come back. The bench and all names are as they were that day: whoever changes
+    their name afterwards does not get into another's card.
     """
 
     class State(models.TextChoices):
@@ -45,11 +46,13 @@ class SignOff(AppendOnly):
 
     # Not even by mistake does it go with its person: see `exercises/deletion.py`.
     person = models.ForeignKey(settings.AUTH_USER_MODEL, models.RESTRICT, related_name="sign_offs")
+    person_name = models.CharField("name as signed", max_length=120)
     cohort = models.ForeignKey(Cohort, models.SET_NULL, null=True, related_name="sign_offs")
     cohort_name = models.CharField(max_length=120)
     instructor = models.ForeignKey(
         settings.AUTH_USER_MODEL, models.RESTRICT, related_name="sign_offs_made"
     )
+    instructor_name = models.CharField("signed as", max_length=120)
     bench = models.CharField(max_length=120)
     state = models.CharField(max_length=20, choices=State)
     note = models.TextField(blank=True)
@@ -68,7 +71,7 @@ class SignOff(AppendOnly):
         ]
 
     def __str__(self) -> str:
-        return f"{self.person}: {self.get_state_display()}, {self.at:%F}"
+        return f"{self.person_name}: {self.get_state_display()}, {self.at:%F}"
 
     def get_absolute_url(self) -> str:
         return reverse("bench-card", args=[self.code])
@@ -78,6 +81,11 @@ class SignOff(AppendOnly):
         """The code in two halves, as it stands on the card."""
         half = CODE_LENGTH // 2
         return f"{self.code[:half]}-{self.code[half:]}"
+
+    @property
+    def called_now(self) -> str:
+        """What the learner is called now, where that is not what was signed."""
+        return "" if self.person.name == self.person_name else self.person.name
 
     @property
     def lets_in(self) -> bool:

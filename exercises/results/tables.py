@@ -86,6 +86,7 @@ def board(cohort: Cohort) -> Iterator[Row]:
 def sign_offs_header() -> Sequence[str]:
     return (
         "signed at",
+        "name as signed",
         "name",
         "sign-in name",
         "decided",
@@ -102,15 +103,16 @@ def sign_offs_header() -> Sequence[str]:
 def sign_offs(cohort: Cohort) -> Iterator[Row]:
     """Every decision made in the cohort, the earliest first."""
     made = SignOff.objects.filter(cohort=cohort).order_by("at", "pk").defer("evidence")
-    for each in made.select_related("person", "instructor", "withdrawal__by"):
+    for each in made.select_related("person", "withdrawal__by"):
         gone = each.withdrawal if each.is_withdrawn else None
         yield (
             each.at.isoformat(timespec="seconds"),
+            each.person_name,
             each.person.name,
             each.person.sign_in_name,
             each.get_state_display(),
             each.bench,
-            each.instructor.name,
+            each.instructor_name,
             each.note,
             each.code,
             gone.at.isoformat(timespec="seconds") if gone else "",

@@ -21,7 +21,7 @@ UNKNOWN = "No card has this code. Compare it with the card, letter by letter."
 @sign_in_required
 def bench_card(request: SignedInRequest, code: str) -> HttpResponse:
     """A sign-off as a card to print; for the learner, and for those who teach them."""
-    found = SignOff.objects.select_related("person", "instructor", "withdrawal").filter(code=code)
+    found = SignOff.objects.select_related("person", "withdrawal").filter(code=code)
     sign_off = found.first()
     if sign_off is None or not may_see_practice(request.user, sign_off.person):
         raise Http404("There is no card of that code.")

@@ -56,7 +56,8 @@ def sign_off_person(request: SignedInRequest, cohort_pk: int, person_pk: int) ->
     """The evidence first, then the decision."""
     learner = learner_for(request.user, cohort_pk, person_pk)
     cohort = current_cohort_for(request.user, cohort_pk)
-    form = SignOffForm(posted(request), initial={"bench": bench_named(cohort)})
+    first = {"bench": bench_named(cohort)}
+    form = SignOffForm(posted(request), learner=learner, initial=first)
     if form.is_valid() and (made := signed(request, learner, cohort, form)):
         messages.success(request, f"{learner}: {made.get_state_display().lower()}. It is kept.")
         return redirect("sign-off", cohort.pk, made.code)
@@ -65,7 +66,7 @@ def sign_off_person(request: SignedInRequest, cohort_pk: int, person_pk: int) ->
         "cohort": cohort,
         "learner": learner,
         "evidence": evidence_of(learner),
-        "before": before.select_related("instructor", "withdrawal__by"),
+        "before": before.select_related("person", "withdrawal"),
     }
     return form_page(request, "sign_offs/decide.html", form, **context)
 

@@ -1,11 +1,9 @@
 """The administrators' pages delete people by the one verb, and offer no other way."""
 
-import importlib
 from collections.abc import Callable
 from typing import Any
 
 import pytest
-from django.apps import apps
 from django.contrib.admin.models import LogEntry
 from django.core.exceptions import PermissionDenied
 from django.test import Client
@@ -133,16 +131,6 @@ def test_deleted_account_is_not_offered_again(
 
     assert texts(page, "p", "help") == [GONE]
     assert SignOff.objects.get(pk=made.pk).code == code
-
-
-def test_accounts_deleted_before_are_known(mina: Person, tom: Person) -> None:
-    Person.objects.filter(pk=mina.pk).update(
-        name="Former learner", email="", is_active=False, sign_in_name="former-x"
-    )
-    migration = importlib.import_module("course.cohorts.migrations.0005_deleted_accounts")
-    migration.mark(apps, None)
-
-    assert list(Person.objects.filter(is_deleted=True)) == [mina]
 
 
 def test_administrators_log_keeps_no_name_of_the_deleted(

@@ -81,6 +81,8 @@ def test_sign_off_stays_without_the_person(ines: Person, mina: Person, harbour: 
         harbour,
     )
     assert (stays.note, stays.evidence, stays.withdrawal.reason) == ("", {}, "")
+    assert (made.person_name, stays.person_name) == ("Mina Tarrant", "Former learner")
+    assert stays.instructor_name == "Ines Marlow"
     assert made.code != stays.code
     assert (person.name, person.email, person.is_active) == ("Former learner", "", False)
     assert "mina" not in person.sign_in_name

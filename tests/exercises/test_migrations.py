@@ -3,12 +3,14 @@
 from importlib import import_module
 
 from django.apps import apps
+from django.db.models import QuerySet
 
-from course.cohorts.models import Person
+from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, new_asked, submit
 from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
 from exercises.drills.register import KINDS
-from exercises.models import Asked
+from exercises.models import Asked, SignOff
+from exercises.sign_offs import Decision, sign_off
 
 
 def test_report_that_nobody_could_write_is_asked_no_more(mina: Person) -> None:
@@ -25,3 +27,26 @@ def test_report_that_nobody_could_write_is_asked_no_more(mina: Person) -> None:
 
     assert set(Asked.objects.filter(attempt=None)) == {waiting}
     assert Asked.objects.filter(attempt=report).exists()
+
+
+def test_earlier_sign_offs_get_the_names_of_the_day(
+    ines: Person, mina: Person, tom: Person, harbour: Cohort
+) -> None:
+    for person in (mina, tom):
+        decision = Decision(state="alone", bench="Bench 1", note="", key=person.sign_in_name)
+        sign_off(ines, person, harbour, decision)
+    QuerySet(SignOff).update(person_name="", instructor_name="")
+
+    import_module("exercises.migrations.0011_sign_offs_keep_names").keep_names(apps, None)
+
+    kept = SignOff.objects.values_list("person_name", "instructor_name").order_by("pk")
+    assert list(kept) == [("Mina Tarrant", "Ines Marlow"), ("Tom Brandreth", "Ines Marlow")]
+
+
+def test_accounts_deleted_before_are_known(mina: Person, tom: Person) -> None:
+    Person.objects.filter(pk=mina.pk).update(
+        name="Former learner", email="", is_active=False, sign_in_name="former-x"
+    )
+    import_module("course.cohorts.migrations.0005_deleted_accounts").mark(apps, None)
+
+    assert list(Person.objects.filter(is_deleted=True)) == [mina]

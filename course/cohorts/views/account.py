@@ -10,14 +10,8 @@ from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
-from course.cohorts.accounts import (
-    NameTakenError,
-    change_details,
-    choose_words,
-    just_made,
-    make_account,
-)
-from course.cohorts.forms import AccountForm, ChangePasswordForm, DetailsForm, InWordsForm
+from course.cohorts.accounts import NameTakenError, choose_words, just_made, make_account
+from course.cohorts.forms import AccountForm, ChangePasswordForm, InWordsForm
 from course.cohorts.joining import UnknownCodeError, cohort_of_code, read_code
 from course.cohorts.known_browser import remember
 from course.cohorts.models import Cohort, Person
@@ -36,18 +30,6 @@ def account(request: SignedInRequest) -> HttpResponse:
     places = request.user.memberships.select_related("cohort").order_by("joined_at", "pk")
     taught = Cohort.objects.taught_by(request.user)
     return render(request, "account/account.html", {"places": places, "taught": taught})
-
-
-@require_http_methods(["GET", "HEAD", "POST"])
-@sign_in_required
-def details(request: SignedInRequest) -> HttpResponse:
-    now = {"name": request.user.name, "email": request.user.email}
-    form = DetailsForm(posted(request), initial=now)
-    if not form.is_valid():
-        return form_page(request, "account/details.html", form)
-    change_details(request.user, **form.cleaned_data)
-    messages.success(request, "Your details are changed.")
-    return redirect("account")
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

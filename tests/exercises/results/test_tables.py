@@ -91,6 +91,18 @@ def test_sign_offs_tell_what_was_withdrawn(
     assert row["withdrawn by"] == "Ines Marlow"
 
 
+def test_sign_offs_have_the_name_that_was_signed_and_that_of_now(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    sign_off(ines, mina, harbour, Decision(state="alone", bench="Bench 1", note="", key="k"))
+    mina.name = "Lena Fosse"
+    mina.save()
+
+    (row,) = table(client_of(ines), harbour, "sign-offs")
+
+    assert (row["name as signed"], row["name"]) == ("Mina Tarrant", "Lena Fosse")
+
+
 def test_answers_queries_do_not_grow(
     ines: Person,
     mina: Person,

@@ -1,5 +1,6 @@
 """The pages of signing off, and the page that checks a card."""
 
+import re
 from collections.abc import Callable
 from typing import Any
 
@@ -11,6 +12,7 @@ from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
 from exercises.models import SignOff
+from exercises.renaming import change_details
 from exercises.sign_offs import Decision, sign_off, withdraw
 from tests.pages import heading, notices, refusals, texts
 from tests.people import learner
@@ -18,6 +20,7 @@ from tests.people import learner
 ClientOf = Callable[[Person], Client]
 KEY = "0123456789abcdef" * 2
 GOOD = {"state": "supervised", "bench": "Bench 1", "note": "With me.", "key": KEY}
+SENT = GOOD | {"named": "Mina Tarrant"}
 
 
 @pytest.fixture
@@ -31,7 +34,7 @@ def decide(harbour: Cohort, mina: Person) -> str:
 
 
 def test_instructor_signs_off_a_learner(ines: Person, decide: str, client_of: ClientOf) -> None:
-    page = client_of(ines).post(decide, GOOD, follow=True)
+    page = client_of(ines).post(decide, SENT, follow=True)
 
     made = SignOff.objects.get()
     assert (made.state, made.bench, made.note) == ("supervised", "Bench 1", "With me.")
@@ -55,12 +58,17 @@ def test_instructor_signs_off_a_learner(ines: Person, decide: str, client_of: Cl
             {"key": "mine"},
             "This page was incomplete. Look through what you wrote, then send it again.",
         ),
+        (
+            {"named": "Tom Brandreth"},
+            "This learner is called Mina Tarrant now, and was not when you opened this page. "
+            "Sign only if that is whom you mean.",
+        ),
     ],
 )
 def test_bad_decision_is_refused_with_a_sentence(
     sent: dict[str, str], sentence: str, ines: Person, decide: str, client_of: ClientOf
 ) -> None:
-    page = client_of(ines).post(decide, GOOD | sent)
+    page = client_of(ines).post(decide, SENT | sent)
 
     assert page.status_code == 422
     assert sentence in [*refusals(page), *texts(page, "p", "errorlist")]
@@ -70,9 +78,50 @@ def test_bad_decision_is_refused_with_a_sentence(
 def test_what_was_typed_stays_in_a_refused_decision(
     ines: Person, decide: str, client_of: ClientOf
 ) -> None:
-    page = client_of(ines).post(decide, GOOD | {"state": "", "note": "Kept words"})
+    page = client_of(ines).post(decide, SENT | {"state": "", "note": "Kept words"})
 
     assert texts(page, "textarea") == ["Kept words"]
+
+
+def test_name_that_changed_meanwhile_is_signed_when_it_was_read(
+    ines: Person, mina: Person, decide: str, client_of: ClientOf
+) -> None:
+    change_details(mina, name="Lena Fosse", email="")
+    client = client_of(ines)
+    refused = client.post(decide, SENT)
+    (read,) = re.findall(r'name="named" value="([^"]*)"', refused.content.decode())
+    client.post(decide, SENT | {"named": read})
+
+    assert SignOff.objects.get().person_name == "Lena Fosse"
+
+
+def test_card_and_check_page_keep_the_name_that_was_signed(
+    ines: Person, mina: Person, made: SignOff, client_of: ClientOf
+) -> None:
+    change_details(mina, name="Lena Fosse", email="")
+    ines.name = "Rafe Okell"
+    ines.save()
+    card = client_of(mina).get(made.get_absolute_url())
+    check = Client().get(reverse("verify-card", args=[made.code]))
+
+    assert texts(card, "p", "card-name") == ["Mina Tarrant"]
+    assert "Ines Marlow" in texts(card, "dd")
+    assert (texts(check, "dd")[0], texts(check, "dd")[4]) == ("Mina Tarrant", "Ines Marlow")
+    assert not [page for page in (card, check) if "Rafe Okell" in page.content.decode()]
+    assert "Lena Fosse" not in check.content.decode()
+
+
+def test_instructors_pages_say_both_names(
+    ines: Person, mina: Person, made: SignOff, harbour: Cohort, client_of: ClientOf
+) -> None:
+    change_details(mina, name="Lena Fosse", email="")
+    client = client_of(ines)
+    one = client.get(reverse("sign-off", args=[harbour.pk, made.code]))
+    many = client.get(reverse("sign-offs", args=[harbour.pk]))
+
+    assert heading(one) == "Mina Tarrant"
+    assert texts(one, "p", "plain")[0].startswith("Signed as Mina Tarrant, called Lena Fosse now.")
+    assert "signed as Mina Tarrant" in texts(many, "span", "small")
 
 
 def test_withdrawn_sign_off_says_so_to_learner_and_card_checker(

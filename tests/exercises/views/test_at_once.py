@@ -186,7 +186,7 @@ def test_decisions_and_withdrawals_at_once_are_one(
     )
     decide = reverse("sign-off-person", args=[harbour.pk, mina.pk])
     take_back = reverse("withdraw-sign-off", args=[harbour.pk, other.code])
-    fields = {"state": "alone", "bench": "Bench 1", "note": "", "key": KEY}
+    fields = {"state": "alone", "bench": "Bench 1", "note": "", "key": KEY, "named": mina.name}
     calls = posting(ines, decide, fields, 8) + posting(ines, take_back, {"reason": "No."}, 8)
 
     assert statuses(calls) == {302}

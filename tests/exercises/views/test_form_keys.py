@@ -53,7 +53,7 @@ def form(
         ),
         "sign-off": Form(
             reverse("sign-off-person", args=[harbour.pk, mina.pk]),
-            {"state": "alone", "bench": "Bench 1", "note": "With me."},
+            {"state": "alone", "bench": "Bench 1", "note": "With me.", "named": mina.name},
             "note",
             SignOff.objects.count,
         ),

@@ -2,12 +2,20 @@
 
 import os
 import shutil
+import time
+from collections.abc import Callable, Iterator
 from typing import Any
 
 import pytest
+from django.contrib.staticfiles.handlers import StaticFilesHandler
+from django.http import HttpRequest
+from django.http.response import HttpResponseBase
+from playwright.sync_api import expect
 
 # Playwright runs an event loop in the test's thread; Django would refuse its database there.
 os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "true"
+
+expect.set_options(timeout=20_000)  # milliseconds: the machine may have other work too
 
 CHROMIUM = next(filter(None, map(shutil.which, ("chromium", "chromium-browser"))), None)
 NO_CHROMIUM = "There is no Chromium on the path: THE BROWSER TESTS ARE NOT RUN."
@@ -19,6 +27,8 @@ FLAGS = [
     "--disable-sync",
     "--no-first-run",
 ]
+
+Serve = Callable[[StaticFilesHandler, HttpRequest], HttpResponseBase]
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
@@ -35,3 +45,28 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 def browser_type_launch_args(browser_type_launch_args: dict[str, Any]) -> dict[str, Any]:
     assert CHROMIUM, NO_CHROMIUM
     return {**browser_type_launch_args, "executable_path": CHROMIUM, "args": FLAGS}
+
+
+@pytest.fixture(autouse=True, scope="session")
+def scripts_come_late() -> Iterator[None]:
+    """Where `LATE_SCRIPTS` is set, every script comes so many seconds after it was asked for.
+
+    What a test looks at before its page is ready then shows. `--slowmo 300` shows the other kind:
+    what a test looks for after the page has gone on.
+    """
+    late = float(os.environ.get("LATE_SCRIPTS", "0"))
+    with pytest.MonkeyPatch.context() as patch:
+        if late:
+            patch.setattr(StaticFilesHandler, "serve", serving(late, StaticFilesHandler.serve))
+        yield
+
+
+def serving(late: float, serve: Serve) -> Serve:
+    def serve_late(handler: StaticFilesHandler, request: HttpRequest) -> HttpResponseBase:
+        response = serve(handler, request)
+        if request.path.endswith(".js"):
+            time.sleep(late)
+            response["Cache-Control"] = "no-store"  # or only the first page would wait
+        return response
+
+    return serve_late

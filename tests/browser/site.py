@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Browser, BrowserContext, Page, expect
+from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
 
 from course.cohorts.models import Person
 from tests.people import PASSWORD
@@ -19,8 +19,27 @@ def sign_in(page: Page, address: str, person: Person) -> None:
     page.goto(f"{address}/sign-in/")
     page.get_by_label("Sign-in name").fill(person.sign_in_name)
     page.get_by_label("Password").fill(PASSWORD)
-    page.get_by_role("button", name="Sign in").click()
+    follow(page.get_by_role("button", name="Sign in"))
     expect(page.get_by_role("button", name="Sign out")).to_be_visible()
+
+
+def follow(leading: Locator) -> None:
+    """A link, or the button of a form, to another page; back when that one is whole.
+
+    A click alone is back before: what follows would be looked for in the page that goes, or in
+    one whose scripts have not run.
+    """
+    with leading.page.expect_navigation():
+        leading.click()
+
+
+def stop_clock(page: Page) -> None:
+    """Let time pass on the page’s clock by the test’s word alone (`page.clock.run_for`).
+
+    A busy machine needs longer between two presses than somebody in front of it.
+    """
+    page.clock.install(time=0)
+    page.clock.pause_at(1)
 
 
 @contextmanager

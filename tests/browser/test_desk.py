@@ -1,29 +1,43 @@
 """A drill of one's own by keyboard alone: written, tried, published, answered by a learner."""
 
 import re
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from urllib.parse import parse_qs
 
-from playwright.sync_api import BrowserContext, Page, expect
+from playwright.sync_api import BrowserContext, Page, Response, expect
 from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Cohort, Person
 from exercises.models import Attempt
 from tests.browser.site import quiet_page, sign_in, violations
-from tests.browser.test_sitting import TABS
+from tests.browser.test_sitting import enter, reach
 from tests.own import CUTAWAY, UNSEEN
 
 
-def reach(page: Page, selector: str) -> None:
-    """Tab to an element, as somebody without a mouse does."""
-    for _ in range(2 * TABS):
-        page.keyboard.press("Tab")
-        if page.evaluate("wanted => document.activeElement.matches(wanted)", selector):
-            return
-    raise AssertionError(f"{selector} can’t be reached by Tab.")
-
-
-def press(page: Page, selector: str) -> None:
+def go(page: Page, selector: str) -> None:
+    """Press what leads to another page."""
     reach(page, selector)
-    page.keyboard.press("Enter")
+    enter(page)
+
+
+def draws_all(typed: dict[str, str]) -> Callable[[Response], bool]:
+    """Whether it is the drawing of all that was typed: while somebody types, others may come."""
+    wanted = {(name, value) for name, value in typed.items() if value and name != "key"}
+
+    def draws(response: Response) -> bool:
+        sent = parse_qs(response.request.post_data or "")
+        return wanted <= {(name, value) for name, (value, *_) in sent.items()}
+
+    return draws
+
+
+@contextmanager
+def drawing_of(page: Page, typed: dict[str, str]) -> Iterator[None]:
+    """What is typed within is drawn afterwards, and no other drawing is on its way."""
+    with page.expect_response(draws_all(typed), timeout=120_000):
+        yield
+    expect(page.locator("form.htmx-request")).to_have_count(0)
 
 
 def fill(page: Page) -> None:
@@ -49,28 +63,27 @@ def test_own_drill_by_keyboard_alone(
     with quiet_page(context, live_server.url) as page:
         sign_in(page, live_server.url, ines)
         page.goto(f"{live_server.url}/desk/")
-        press(page, "a[href='/desk/new/mode/']")
+        go(page, "a[href='/desk/new/mode/']")
         expect(page.get_by_role("heading", name="Choose the mode: a new drill")).to_be_visible()
-        fill(page)
+        with drawing_of(page, CUTAWAY):
+            fill(page)
         expect(page.get_by_text("The right answer:")).to_be_visible()
         expect(page.locator("#drawn strong")).to_have_text("Insert picture")
         assert violations(page) == []
-        press(page, "main form .row button:not([name])")
+        go(page, "main form .row button:not([name])")
         expect(page.get_by_role("heading", name="A gull over the winch")).to_be_visible()
 
-        press(page, "main .row a.button")
-        page.wait_for_url("**/try/")
+        go(page, "main .row a.button")
         reach(page, ".asks input")
         page.keyboard.press("ArrowDown")
-        press(page, "main form > button")
+        go(page, "main form > button")
         expect(page.locator(".verdict")).to_have_text("Right")
         assert violations(page) == []
-        press(page, "main .row a.button")
-        page.wait_for_url(re.compile(r"/desk/\d+/$"))
+        go(page, "main .row a.button")
 
         reach(page, "input[name=cohorts]")
         page.keyboard.press("Space")
-        press(page, "form[action$='publish/'] button")
+        go(page, "form[action$='publish/'] button")
         expect(page.get_by_text("Published. It stands")).to_be_visible()
         assert violations(page) == []
 
@@ -78,14 +91,24 @@ def test_own_drill_by_keyboard_alone(
     with quiet_page(context, live_server.url) as page:
         sign_in(page, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/")
-        press(page, "a[href^='/drills/own-']")
-        page.wait_for_url("**/drills/own-*/")
+        go(page, "a[href^='/drills/own-']")
         reach(page, ".asks input")
         page.keyboard.press("ArrowDown")
-        press(page, ".practice form button:not(.linklike)")
+        reach(page, ".practice form button:not(.linklike)")
+        page.keyboard.press("Enter")
         expect(page.locator(".verdict")).to_have_text("Right")
 
     assert Attempt.objects.get().right
+
+
+def enter_at_once(page: Page, typed: dict[str, str]) -> None:
+    """Fill the form in without a keyboard."""
+    for name, value in typed.items():
+        field = page.locator(f"main [name='{name}']:not([type=hidden])")
+        if field.count() and field.evaluate("field => field.tagName") == "SELECT":
+            field.select_option(value)
+        elif field.count():
+            field.fill(value)
 
 
 def test_bad_edit_is_found_while_it_is_typed(
@@ -94,12 +117,8 @@ def test_bad_edit_is_found_while_it_is_typed(
     with quiet_page(context, live_server.url) as page:
         sign_in(page, live_server.url, ines)
         page.goto(f"{live_server.url}/desk/new/bad-edit/")
-        for name, typed in UNSEEN.items():
-            field = page.locator(f"main [name='{name}']:not([type=hidden])")
-            if field.count() and field.evaluate("field => field.tagName") == "SELECT":
-                field.select_option(typed)
-            elif field.count():
-                field.fill(typed)
+        with drawing_of(page, UNSEEN):
+            enter_at_once(page, UNSEEN)
         answers = page.locator("#drawn dl").first.locator("dd")
         expect(answers).to_have_text(
             [

@@ -25,15 +25,15 @@ from tests.own import picture_sent, published
 
 LESSONS = [lesson.slug for lesson in shelf().lessons]
 
-SHIFT = """() => new Promise(done => {
-  let shift = 0;
+SHIFT = """async () => {
+  await document.fonts.ready;
+  for (let frames = 2; frames; frames--) await new Promise(requestAnimationFrame);
+  const observer = new PerformanceObserver(() => {});
+  observer.observe({type: "layout-shift", buffered: true});
   // What the browser's own player does within itself has no node of ours.
   const ours = entry => entry.sources.some(source => source.node);
-  const add = entry => { shift += entry.value; };
-  new PerformanceObserver(list => list.getEntries().filter(ours).forEach(add))
-    .observe({type: "layout-shift", buffered: true});
-  setTimeout(() => done(shift), 300);
-})"""
+  return observer.takeRecords().filter(ours).reduce((sum, entry) => sum + entry.value, 0);
+}"""
 
 
 def learner_pages(mina: Person) -> list[str]:
@@ -195,6 +195,14 @@ def faults_of(page: Page, url: str) -> list[str]:
     page.emulate_media(color_scheme="dark")  # which changes colours, and nothing else
     found += [f"dark: {fault}" for fault in violations(page, "color-contrast")]
     return [f"{url}: {fault}" for fault in found]
+
+
+def test_what_moves_while_a_page_loads_is_found(page: Page) -> None:
+    page.set_content("<p>What stands below moves.</p>" * 9)
+    assert page.evaluate(SHIFT) == 0
+    page.evaluate("document.body.prepend(new Image(300, 300))")
+
+    assert page.evaluate(SHIFT) > 0
 
 
 @pytest.mark.parametrize("width", [1280, 390])

@@ -7,7 +7,7 @@ from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Cohort, Person
 from exercises.models import Upload
-from tests.browser.site import quiet_page, sign_in, violations, without_javascript
+from tests.browser.site import follow, quiet_page, sign_in, violations, without_javascript
 from tests.own import published
 from tests.photographs import all_places_taken, file_of, leads, noted
 
@@ -46,7 +46,7 @@ def test_picture_is_sent_and_looked_at(
         small = page.get_by_role("img", name="The picture that Mina Tarrant sent")
         expect(small).to_be_visible()
         assert small.evaluate(DECODED) == 40
-        page.get_by_role("link", name="The leads of our recorder").click()
+        follow(page.get_by_role("link", name="The leads of our recorder"))
         shown = page.get_by_role("img", name="The picture that Mina Tarrant sent")
         expect(shown).to_be_visible()
         assert violations(page) == []

@@ -6,7 +6,14 @@ from pytest_django.live_server_helper import LiveServer
 from course.cohorts.models import Person
 from course.lessons.models import Reading
 from course.lessons.shelf import shelf
-from tests.browser.site import quiet_page, sign_in, violations, without_javascript
+from tests.browser.site import (
+    follow,
+    quiet_page,
+    sign_in,
+    stop_clock,
+    violations,
+    without_javascript,
+)
 
 LESSON = shelf().lessons[1]
 THIRD = LESSON.contents[2]
@@ -16,10 +23,14 @@ def tells_third(response: Response) -> bool:
     return THIRD.id in (response.request.post_data or "")
 
 
+# The browser reports what is in view to all who asked at once, those first who asked first.
+NOTICED = "() => new Promise(done => new IntersectionObserver(done).observe(document.body))"
+
+
 def come_to(page: Page, place: str) -> None:
-    """Scroll there, and give the browser the moment it needs to notice."""
+    """Scroll there, until the browser has noticed."""
     page.locator(f"#{place}").scroll_into_view_if_needed()
-    page.wait_for_timeout(150)
+    page.evaluate(NOTICED)
 
 
 def test_section_is_kept_once_it_was_in_view_for_a_while(
@@ -27,7 +38,7 @@ def test_section_is_kept_once_it_was_in_view_for_a_while(
 ) -> None:
     with quiet_page(context, live_server.url) as page:
         sign_in(page, live_server.url, mina)
-        page.clock.install()
+        stop_clock(page)
         page.goto(f"{live_server.url}/lessons/{LESSON.slug}/")
         come_to(page, THIRD.id)
         with page.expect_response(tells_third) as reached:
@@ -36,7 +47,7 @@ def test_section_is_kept_once_it_was_in_view_for_a_while(
         assert reached.value.status == 204
         assert Reading.objects.get().section == THIRD.id
         page.goto(f"{live_server.url}/lessons/")
-        page.get_by_role("link", name=f"Go on at “{THIRD.title}”").click()
+        follow(page.get_by_role("link", name=f"Go on at “{THIRD.title}”"))
         expect(page).to_have_url(f"{live_server.url}/lessons/{LESSON.slug}/#{THIRD.id}")
 
 
@@ -45,7 +56,7 @@ def test_what_is_only_scrolled_past_is_not_kept(
 ) -> None:
     with quiet_page(context, live_server.url) as page:
         sign_in(page, live_server.url, mina)
-        page.clock.install()
+        stop_clock(page)
         page.goto(f"{live_server.url}/lessons/{LESSON.slug}/")
         come_to(page, "summary")
         page.clock.run_for(1000)
@@ -73,7 +84,8 @@ def test_link_of_a_word_leads_to_its_entry(
 ) -> None:
     with quiet_page(context, live_server.url) as page:
         page.goto(f"{live_server.url}/lessons/{LESSON.slug}/")
-        page.locator("a.term", has_text="servo lock").press("Enter")
+        with page.expect_navigation():
+            page.locator("a.term", has_text="servo lock").press("Enter")
 
         expect(page).to_have_url(f"{live_server.url}/glossary/#servo-lock")
         expect(page.locator("#servo-lock dfn")).to_be_in_viewport()

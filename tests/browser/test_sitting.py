@@ -8,9 +8,9 @@ from pytest_django.live_server_helper import LiveServer
 from course.cohorts.models import Person
 from exercises.models import Asked, Attempt, PracticeSession
 from tests.answers import right_answer, sent
-from tests.browser.site import quiet_page, sign_in, violations, without_javascript
+from tests.browser.site import follow, quiet_page, sign_in, violations, without_javascript
 
-TABS = 80  # more than any of these pages has things to tab to
+TABS = 160  # more than any of these pages has things to tab to
 
 
 def reach(page: Page, selector: str) -> None:
@@ -30,7 +30,13 @@ def begin(page: Page, address: str) -> None:
     reach(page, 'input[name="skills"][value="care-and-safety"]')
     page.keyboard.press("Space")
     reach(page, "main button")
-    page.keyboard.press("Enter")
+    enter(page)
+
+
+def enter(page: Page) -> None:
+    """The Enter key, on what leads to another page."""
+    with page.expect_navigation():
+        page.keyboard.press("Enter")
 
 
 def test_set_by_keyboard_alone(
@@ -48,7 +54,7 @@ def test_set_by_keyboard_alone(
             page.keyboard.press("Enter")
             expect(page.locator(".verdict")).to_be_focused()
             reach(page, ".row > a.button")
-            page.keyboard.press("Enter")
+            enter(page)
 
         expect(page.get_by_role("heading", name="What the set came to")).to_be_visible()
         assert page.locator(".debrief dt").all_inner_texts() == ["Tried", "Happened", "Why", "Next"]
@@ -71,12 +77,12 @@ def test_set_without_javascript_goes_on_where_it_was_left(
         answer(page)
         expect(page.locator(".verdict")).to_have_text("Right")
         page.goto(f"{live_server.url}/")
-        page.get_by_role("link", name="go on with it").click()
+        follow(page.get_by_role("link", name="go on with it"))
         expect(page.get_by_text("Question 2 of 5")).to_be_visible()
         answer(page)
         page.go_back()
         page.go_forward()
-        page.get_by_role("button", name="Stop here").click()
+        follow(page.get_by_role("button", name="Stop here"))
 
         expect(page).to_have_url(re.compile("/practice/"))
         expect(page.locator(".debrief")).to_contain_text("2 of 5 questions")
@@ -89,4 +95,4 @@ def answer(page: Page) -> None:
     asked = Asked.objects.open().get()
     ((value,),) = sent(asked, right_answer(asked)).values()
     page.locator(f'.asks input[value="{value}"]').check()
-    page.get_by_role("button", name="Answer", exact=True).click()
+    follow(page.get_by_role("button", name="Answer", exact=True))

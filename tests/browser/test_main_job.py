@@ -17,6 +17,15 @@ from tests.browser.site import follow, quiet_page, sign_in, without_javascript
 MODE, SPOT = KINDS["choose-the-mode"], KINDS["spot-the-bad-edit"]
 MODES = list(MODE.make(5).asks[0].every())
 
+# Software that somebody answers with can be quicker than a hand.
+ANSWER_AT_ONCE = """() => new MutationObserver((_, observer) => {
+  const form = document.querySelector(".practice form:not(.in-words)");
+  if (!form) return;
+  observer.disconnect();
+  form.querySelector("input[type=radio]").checked = true;
+  form.querySelector("button").click();
+}).observe(document.body, {childList: true, subtree: true})"""
+
 
 def choose(page: Page, answer: dict[str, str]) -> None:
     for name, value in answer.items():
@@ -60,6 +69,20 @@ def test_learner_answers_within_a_lesson(
         choose(page, right_answer(asked))
 
         expect(page.locator(".verdict")).to_have_text("Right")
+        expect(page).to_have_url(re.compile("/lessons/assemble-and-insert/"))
+
+
+def test_question_within_a_lesson_can_be_answered_as_soon_as_it_shows(
+    live_server: LiveServer, context: BrowserContext, mina: Person
+) -> None:
+    with quiet_page(context, live_server.url) as page:
+        sign_in(page, live_server.url, mina)
+        page.goto(f"{live_server.url}/lessons/assemble-and-insert/")
+        page.evaluate(ANSWER_AT_ONCE)
+        drill = page.locator(".placed-drill").filter(has_text=MODE.title).first
+        drill.get_by_role("button", name="Try one now").click()
+
+        expect(page.locator(".verdict")).to_be_focused()
         expect(page).to_have_url(re.compile("/lessons/assemble-and-insert/"))
 
 

@@ -62,13 +62,13 @@ def test_document_links_to_what_is_there(document: str) -> None:
 
 
 @contextmanager
-def started(folder: Path, port: int) -> Iterator[None]:
+def started(folder: Path, port: int) -> Iterator[subprocess.Popen[bytes]]:
     """The site as the README starts it, with its data in a folder of its own."""
     kept = {name: value for name, value in os.environ.items() if name in ("PATH", "HOME")}
     environment = kept | {"DATA_DIR": str(folder), "PORT": str(port)}
     server = subprocess.Popen([sys.executable, "manage.py", "start"], cwd=ROOT, env=environment)
     try:
-        yield
+        yield server
     finally:
         server.terminate()
         server.wait(20)
@@ -82,9 +82,10 @@ def port() -> int:
         return int(probe.getsockname()[1])
 
 
-def front_page(port: int) -> int:
-    """The status of the front page, once the site answers."""
-    for _ in range(240):
+def front_page(server: subprocess.Popen[bytes], port: int) -> int:
+    """The status of the front page, once the site answers: later where the machine is busy."""
+    patience = time.monotonic() + 300
+    while server.poll() is None and time.monotonic() < patience:
         connection = HTTPConnection("127.0.0.1", port, timeout=10)
         try:
             connection.request("GET", "/")
@@ -97,14 +98,14 @@ def front_page(port: int) -> int:
 
 
 def test_start_serves_the_demo_and_keeps_it(tmp_path: Path, port: int) -> None:
-    with started(tmp_path, port):
-        first = front_page(port)
+    with started(tmp_path, port) as server:
+        first = front_page(server, port)
     database = tmp_path / "run-up.sqlite3"
     key = (tmp_path / "secret-key").read_text()
     size = database.stat().st_size
 
-    with started(tmp_path, port):
-        again = front_page(port)
+    with started(tmp_path, port) as server:
+        again = front_page(server, port)
 
     assert (first, again) == (200, 200)
     assert ((tmp_path / "secret-key").read_text(), database.stat().st_size) == (key, size)

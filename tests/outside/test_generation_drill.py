@@ -19,7 +19,7 @@ def test_equal_copies_are_those_of_the_table(generation: int, decibels: float) -
         reel = Reel("Tape 2", 46, reel)
     segment = Segment(CARDS[0], reel)
 
-    assert answer([segment], segment, ()) == {
+    assert answer([segment], segment, "", ()) == {
         "generations": [[str(generation)]],
         "noise": decibels,
         "again": "Tape 1",

@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Choice, Option
 
-TRACKING, SKEW, RECORDER, LEVEL = "tracking", "skew", "recorder", "level"
+TRACKING, SKEW = "tracking", "skew"
 
 CONTROLS = Choice(
     name="control",
@@ -10,12 +10,10 @@ CONTROLS = Choice(
     options=(
         Option(value=TRACKING, text="The player’s tracking"),
         Option(value=SKEW, text="The player’s skew"),
-        Option(value=RECORDER, text="The recorder’s tracking"),
-        Option(value=LEVEL, text="The picture level"),
     ),
 )
 
 
 def revealed(right: str) -> dict[str, list[str]]:
     swapped = SKEW if right == TRACKING else TRACKING
-    return {swapped: ["tracking-skew-swapped"], RECORDER: ["tune-the-recorder"]}
+    return {swapped: ["tracking-skew-swapped"]}

@@ -77,36 +77,41 @@ def skew_on(display: str) -> Made:
     return knob
 
 
-def tracking_on_underscan(job: Job, best: int) -> Knob:
+def tracking_on(display: str) -> Made:
     """The tracking control, for who takes one for the other."""
-    values = errors(best)
-    return Knob(
-        name="position",
-        control="The control",
-        legend="Where does it belong?",
-        start=start_of(job.draw, best),
-        best=best,
-        aim=Aim(values=values, aim=0, band=BAND),
-        session=job.document(),
-        makings=[{"player": {"tracking": each}} for each in values],
-        units=list(map(tracking.off, values)),
-        why="There the heads run along the middle of the tracks, "
-        "midway between the streaks that begin on either side.",
-        passes=tracking.PASSES,
-        rule=STRAIGHT,
-        shown=(tracking.strip(job, values, display="underscan"),),
-        lures={},
-        choices=(CONTROLS,),
-        right={CONTROLS.name: TRACKING},
-        reveals={CONTROLS.name: revealed(TRACKING)},
-    )
+
+    def knob(job: Job, best: int) -> Knob:
+        values = errors(best)
+        return Knob(
+            name="position",
+            control="The control",
+            legend="Where does it belong?",
+            start=start_of(job.draw, best),
+            best=best,
+            aim=Aim(values=values, aim=0, band=BAND),
+            session=job.document(),
+            makings=[{"player": {"tracking": each}} for each in values],
+            units=list(map(tracking.off, values)),
+            why="There the heads run along the middle of the tracks, "
+            "midway between the streaks that begin on either side.",
+            passes=tracking.PASSES,
+            rule=STRAIGHT,
+            shown=(tracking.strip(job, values, display=display),),
+            lures={},
+            choices=(CONTROLS,),
+            right={CONTROLS.name: TRACKING},
+            reveals={CONTROLS.name: revealed(TRACKING)},
+        )
+
+    return knob
 
 
-# Bent verticals twice as often as a noise band.
+# Each control as often as the other, on each display as often as on the other.
 DRAWN: tuple[tuple[str, Made, str], ...] = (
     ("skew-on-underscan", skew_on("underscan"), "underscan"),
     ("skew-on-cross-pulse", skew_on("cross-pulse"), "cross-pulse"),
-    ("tracking-on-underscan", tracking_on_underscan, "underscan"),
+    ("tracking-on-underscan", tracking_on("underscan"), "underscan"),
+    ("tracking-on-cross-pulse", tracking_on("cross-pulse"), "cross-pulse"),
 )
 
 

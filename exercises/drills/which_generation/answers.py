@@ -7,7 +7,6 @@ from exercises.drills.which_generation.reels import MASTER, Reel, Segment
 
 FREE, LAST, ONE = "copy-is-free", "last-copy-counts", "whole-tape-one-generation"
 BELIEFS = (FREE, LAST, ONE)
-ALIKE = "alike"
 TOLERANCE = 0.15  # dB beside the exact figure that still count as right
 MOST = 6
 
@@ -16,7 +15,9 @@ GENERATIONS = tuple(
 )
 
 
-def asks(segments: Sequence[Segment], asked: Segment, on: str) -> tuple[Ask, ...]:
+def asks(
+    segments: Sequence[Segment], asked: Segment, on: str, tapes: Sequence[str]
+) -> tuple[Ask, ...]:
     return (
         Table(
             name="generations",
@@ -35,11 +36,8 @@ def asks(segments: Sequence[Segment], asked: Segment, on: str) -> tuple[Ask, ...
         ),
         Choice(
             name="again",
-            legend=f"From which tape would {asked.shot.picture} have come out best?",
-            options=(
-                *(Option(value=reel.name, text=reel.name) for reel in to_choose(asked)),
-                Option(value=ALIKE, text="It makes no difference"),
-            ),
+            legend=f"From which tape that can be had would {asked.shot.picture} come out best?",
+            options=tuple(Option(value=tape, text=tape) for tape in sorted(tapes)),
         ),
     )
 
@@ -48,17 +46,20 @@ def lines(segments: Sequence[Segment]) -> list[str]:
     return [f"{number}: {each.shot.picture}" for number, each in enumerate(segments, 1)]
 
 
-def to_choose(asked: Segment) -> list[Reel]:
-    """The tapes that hold the shot before the edit master does, by name."""
-    before = (reel for reel in asked.reel.line[:-1] if reel.name != MASTER)
+def to_choose(asked: Segment, gone: str = "") -> list[Reel]:
+    """The tapes that hold the shot before the edit master does and can be had, by name."""
+    before = (reel for reel in asked.reel.line[:-1] if reel.name not in (MASTER, gone))
     return sorted(before, key=lambda reel: reel.name)
 
 
-def answer(segments: Sequence[Segment], asked: Segment, beliefs: Collection[str]) -> Json:
+def answer(
+    segments: Sequence[Segment], asked: Segment, gone: str, beliefs: Collection[str]
+) -> Json:
     """The true answer, or that of somebody with these beliefs.
 
     Who believes that only the last copy's machine matters goes by its figure alone; who
-    believes that copying loses nothing, by that of the camera.
+    believes that copying loses nothing, by that of the camera, and takes the latest copy, as the
+    nearest to hand.
     """
     generations = [each.reel.generation for each in segments]
     if ONE in beliefs:
@@ -68,15 +69,21 @@ def answer(segments: Sequence[Segment], asked: Segment, beliefs: Collection[str]
     return {
         "generations": [[str(number)] for number in generations],
         "noise": round(float(noise), 1),
-        "again": ALIKE if FREE in beliefs else _best(asked, last=LAST in beliefs).name,
+        "again": _latest(asked, gone).name
+        if FREE in beliefs
+        else _best(asked, gone, last=LAST in beliefs).name,
     }
 
 
-def _best(asked: Segment, *, last: bool) -> Reel:
-    return max(to_choose(asked), key=lambda reel: reel.snr if last else reel.noise)
+def _latest(asked: Segment, gone: str) -> Reel:
+    return max(to_choose(asked, gone), key=lambda reel: reel.generation)
 
 
-def clear(asked: Segment) -> bool:
+def _best(asked: Segment, gone: str, *, last: bool) -> Reel:
+    return max(to_choose(asked, gone), key=lambda reel: reel.snr if last else reel.noise)
+
+
+def clear(asked: Segment, gone: str) -> bool:
     """Whether no figure is so near another that an answer could be either."""
     figures = [asked.reel.chain[0], asked.reel.chain[-1], asked.reel.noise]
     near = [
@@ -84,5 +91,5 @@ def clear(asked: Segment) -> bool:
         for at, one in enumerate(figures)
         for other in figures[at + 1 :]
     ]
-    own = sorted(reel.snr for reel in to_choose(asked))
-    return not any(near) and own[-1] > own[-2]
+    own = sorted(reel.snr for reel in to_choose(asked, gone))
+    return not any(near) and (len(own) == 1 or own[-1] > own[-2])

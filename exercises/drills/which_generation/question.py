@@ -13,6 +13,8 @@ from exercises.drills.which_generation.answers import BELIEFS, answer, asks, cle
 from exercises.drills.which_generation.chains import CHAINS, Chain, Work, name
 from exercises.drills.which_generation.reels import MASTER, Segment
 
+GONE = 0.5  # of the questions: the camera original can't be had
+
 
 def candidates(seed: int, _: Settings) -> Iterator[Question | None]:
     """What the seed draws at any bench; None where two beliefs answer alike."""
@@ -24,33 +26,36 @@ def candidates(seed: int, _: Settings) -> Iterator[Question | None]:
 def question(chain: Chain, work: Work) -> Question | None:
     segments = work.draw.shuffled(chain(work))
     asked = work.draw.pick([each for each in segments if len(to_choose(each)) > 1])
-    if not clear(asked):
+    gone = asked.reel.line[0].name if work.draw.chance(GONE) else ""
+    if not clear(asked, gone):
         return None
-    believed = telling_apart.told_apart(BELIEFS, lambda beliefs: answer(segments, asked, beliefs))
+    believed = telling_apart.as_many_as_can_be(
+        work.draw.shuffled(BELIEFS), lambda beliefs: answer(segments, asked, gone, beliefs)
+    )
     if believed is None:
         return None
     return Question(
         situation=name(chain),
         skill=GENERATIONS_ADD.skill,
-        asks=asks(segments, asked, work.on),
-        shown=page(work, segments),
+        asks=asks(segments, asked, work.on, [reel.name for reel in work.reels]),
+        shown=page(work, segments, gone),
         right=believed[0][1],
         reveals={},
         key={
             "believed": believed,
             "chains": [list(each.reel.chain) for each in segments],
             "asked": segments.index(asked),
-            "told": told(segments, asked),
+            "told": told(segments, asked, gone),
             "rule": GENERATIONS_ADD.as_json(),
         },
     )
 
 
-def page(work: Work, segments: list[Segment]) -> Json:
+def page(work: Work, segments: list[Segment], gone: str) -> Json:
     last = segments[0].reel
     whole = [] if last.copied is None or last.copied.name != MASTER else [last.copied]
     return {
-        "story": work.story,
+        "story": f"{work.story} {lost(work, gone)}" if gone else work.story,
         "tapes": [[reel.name, begun(reel.told())] for reel in work.reels]
         + [[reel.name, f"Recorded at {reel.snr} dB"] for reel in whole]
         + [[last.name, f"Recorded at {last.snr} dB" + (", all of it at once" if whole else "")]],
@@ -59,11 +64,21 @@ def page(work: Work, segments: list[Segment]) -> Json:
     }
 
 
-def told(segments: list[Segment], asked: Segment) -> Json:
-    best = min(asked.reel.line[:-1], key=lambda reel: reel.generation)
+def lost(work: Work, gone: str) -> str:
+    return work.draw.pick(
+        (
+            f"{gone} has been recorded over since.",
+            f"{gone} is worn out by now and is played no more.",
+            f"{gone} can no longer be had.",
+        )
+    )
+
+
+def told(segments: list[Segment], asked: Segment, gone: str) -> Json:
+    best = min(to_choose(asked, gone), key=lambda reel: reel.generation)
     return {
         "ways": [each.way() for each in segments],
         "sum": asked.sum(),
-        "again": f"{best.name} is the earliest tape that holds the shot: every copy of it has "
-        "its noise and more.",
+        "again": f"{best.name} is the earliest tape that holds the shot"
+        f"{' and can be had' if gone else ''}: every copy of it has its noise and more.",
     }

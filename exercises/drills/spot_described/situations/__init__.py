@@ -43,8 +43,8 @@ WELL: tuple[Situation, ...] = (
 
 
 def drawn(draw: Draw) -> Situation:
-    """One in three goes well."""
-    return draw.pick(draw.pick((WELL, FAULTY, FAULTY)))
+    """One in six goes well, as one in six has any other fault: guessing gains nothing."""
+    return draw.pick(WELL if draw.chance(1 / 6) else FAULTY)
 
 
 def name(situation: Situation) -> str:

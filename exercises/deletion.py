@@ -16,7 +16,7 @@ from django.db import transaction
 from django.db.models import F, Model, QuerySet
 
 from course.cohorts.limits import forget_failures
-from course.cohorts.models import Membership, Notice, Person, ResetLink, RosterUpload
+from course.cohorts.models import BenchChange, Membership, Notice, Person, ResetLink, RosterUpload
 from course.lessons.models import Reading
 from exercises.models import (
     Asked,
@@ -50,6 +50,7 @@ ANSWERED_FOR: tuple[tuple[type[Model], str], ...] = (
     (Extension, "by"),
     (OwnDrill, "made_by"),
     (OwnRevision, "by"),
+    (BenchChange, "by"),
 )
 # Reviews and outcomes go with their attempts.
 THEIRS: tuple[type[Model], ...] = (

@@ -1,6 +1,6 @@
 """Benches: the figures of two machines that an instructor looks after."""
 
-from typing import TYPE_CHECKING, Self
+from typing import TYPE_CHECKING, Any, Self
 
 from django.conf import settings
 from django.db import models
@@ -56,6 +56,10 @@ class Bench(models.Model):
     def rate(self) -> Rate:
         return RATES[self.line_system]
 
+    def figures(self) -> dict[str, Any]:
+        """What an instructor says of it, by name."""
+        return {name: getattr(self, name) for name in FIGURES}
+
     def as_settings(self) -> Settings:
         second = self.rate.nominal
         return Settings(
@@ -80,6 +84,19 @@ class Bench(models.Model):
         )
 
 
+FIGURES = (
+    "name",
+    "line_system",
+    "drop_frame",
+    "pre_roll",
+    "source_run_up",
+    "lock",
+    "relock",
+    "erase_gap",
+    "meters",
+    "who_to_ask",
+    "local_rules",
+)
 RATES = {Bench.LineSystem.L625.value: Rate.R25, Bench.LineSystem.L525.value: Rate.R29_97}
 
 

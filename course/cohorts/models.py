@@ -11,6 +11,7 @@ from django.db import models
 from django.urls import reverse
 from django.utils import timezone
 
+from course.cohorts.bench_changes import BenchChange
 from course.cohorts.benches import Bench
 from course.cohorts.notices import Notice
 from course.cohorts.roster.upload import RosterUpload
@@ -18,6 +19,7 @@ from course.cohorts.visible import refuse_invisible
 
 __all__ = [
     "Bench",
+    "BenchChange",
     "Cohort",
     "Membership",
     "Notice",
@@ -148,6 +150,10 @@ class CohortQuerySet(models.QuerySet["Cohort"]):
 
     def archived(self) -> Self:
         return self.exclude(archived_at=None)
+
+    def locked(self) -> "list[Cohort]":
+        """All of them, locked in one order: two who lock some never wait for each other."""
+        return list(self.select_for_update(of=("self",)).order_by("pk"))
 
     def with_sizes(self) -> Self:
         """Each with `size`, the number of its learners."""

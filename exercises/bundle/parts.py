@@ -12,6 +12,7 @@ from django.db.models import Field, ForeignKey, Model, QuerySet
 
 from course.cohorts.models import (
     Bench,
+    BenchChange,
     Cohort,
     Membership,
     Notice,
@@ -108,6 +109,7 @@ PARTS = (
     Part(name="password-links", model=ResetLink, of="for_person"),
     Part(name="cohorts-taught", model=Cohort, of="instructors"),
     Part(name="benches", model=Bench, of="made_by"),
+    Part(name="bench-changes", model=BenchChange, of="by"),
     Part(name="drills-written", model=OwnDrill, of="made_by"),
     Part(name="drills-written-revisions", model=OwnRevision, of="by"),
     Part(name="rosters-sent", model=RosterUpload, of="person", omit=("text", "made")),

@@ -4,12 +4,10 @@ from datetime import datetime
 
 from django.db import transaction
 
-from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Membership, Person
 from exercises.demo.assigned import do_all, give_more_time, set_all
 from exercises.demo.cast import (
     ADMINISTRATOR,
-    BENCH,
     FELLOW,
     INSTRUCTOR,
     LEARNERS,
@@ -43,8 +41,7 @@ def build(until: datetime) -> None:
         make_person(*ADMINISTRATOR, role=Person.Role.ADMINISTRATOR)
         instructor = make_person(*INSTRUCTOR, role=Person.Role.INSTRUCTOR)
         fellow = make_person(*FELLOW, role=Person.Role.INSTRUCTOR)
-        bench = Bench.objects.create(**BENCH, made_by=instructor)
-        cohorts = make_cohorts(instructor, fellow, bench, until)
+        cohorts = make_cohorts(instructor, fellow, until)
         current = [each for each, group in zip(cohorts, GROUPS, strict=True) if not group.archived]
         asked = {cohort: set_all(instructor, cohort, until) for cohort in current}
         leads = write_own(instructor, current, until)

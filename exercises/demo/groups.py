@@ -4,10 +4,13 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from course.cohorts.archiving import archive
-from course.cohorts.benches import Bench
+from course.cohorts.equipping import set_figures
 from course.cohorts.joining import end_code
 from course.cohorts.models import Cohort, Person
 from course.cohorts.teaching import add_instructor
+from exercises.demo.cast import BENCH
+
+AS_GUESSED = {"erase_gap": 50}  # before it was tried on a tape
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -29,22 +32,31 @@ GROUPS = (
 )
 
 
-def make_cohorts(instructor: Person, fellow: Person, bench: Bench, until: datetime) -> list[Cohort]:
+def make_cohorts(instructor: Person, fellow: Person, until: datetime) -> list[Cohort]:
     """One for each of `GROUPS`, all at the same bench; none is archived yet."""
-    return [make_cohort(group, instructor, fellow, bench, until) for group in GROUPS]
+    cohorts = [make_cohort(group, instructor, fellow, until) for group in GROUPS]
+    equip(instructor, cohorts, until)
+    return cohorts
 
 
-def make_cohort(
-    group: Group, instructor: Person, fellow: Person, bench: Bench, until: datetime
-) -> Cohort:
+def make_cohort(group: Group, instructor: Person, fellow: Person, until: datetime) -> Cohort:
     begun = until - timedelta(days=group.begun)
-    cohort = Cohort.objects.create(name=group.name, started_at=begun, bench=bench)
+    cohort = Cohort.objects.create(name=group.name, started_at=begun)
     cohort.instructors.add(instructor)
     if group.co_taught:
         add_instructor(instructor, cohort, fellow.sign_in_name)
     if group.code_works:
         end_code(cohort, (until + timedelta(days=group.code_works)).date())
     return cohort
+
+
+def equip(instructor: Person, cohorts: list[Cohort], until: datetime) -> None:
+    """Describe the bench, and measure its erase gap anew a month later."""
+    described = until - timedelta(days=GROUPS[-1].begun)
+    for figures, later in ((BENCH | AS_GUESSED, 0), (BENCH, 30)):
+        set_figures(instructor, cohorts[0], figures, now=described + timedelta(days=later))
+    for cohort in cohorts:
+        cohort.refresh_from_db()
 
 
 def put_away(instructor: Person, cohorts: list[Cohort], until: datetime) -> None:

@@ -1,6 +1,6 @@
 """What the site keeps of practice, a module a thing."""
 
-from exercises.models.append_only import AppendOnlyError
+from course.append_only import AppendOnlyError
 from exercises.models.asked import Asked, drill_choices
 from exercises.models.assignment import Assignment, Extension
 from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt

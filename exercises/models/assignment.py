@@ -8,8 +8,8 @@ from django.db import models
 from django.urls import reverse
 from django.utils import timezone
 
+from course.append_only import AppendOnly, AppendOnlyQuerySet
 from course.cohorts.models import Cohort, Person
-from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
 
 
 class AssignmentQuerySet(models.QuerySet["Assignment"]):

@@ -8,11 +8,11 @@ from django.db.models.functions import Coalesce, RowNumber
 from django.urls import reverse
 from django.utils import timezone
 
+from course.append_only import AppendOnly, AppendOnlyQuerySet
 from exercises.drills.kind import Kind, Verdict
 from exercises.drills.own import is_own, kind_as_asked
 from exercises.drills.register import kind
 from exercises.mastery.skills import SKILLS
-from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
 from exercises.models.asked import Asked, drill_choices
 from exercises.models.review import Review
 

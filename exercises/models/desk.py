@@ -7,13 +7,13 @@ from django.db import models
 from django.urls import reverse
 from django.utils import timezone
 
+from course.append_only import AppendOnly
 from course.cohorts.models import Cohort
 from exercises.drills.kind import Kind
 from exercises.drills.own import FORMS, is_own, own_kind
 from exercises.drills.own.as_kind import PREFIX
 from exercises.drills.register import kind
 from exercises.mastery.skills import SKILLS
-from exercises.models.append_only import AppendOnly
 from exercises.models.tokens import new_token
 
 

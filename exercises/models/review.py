@@ -6,7 +6,7 @@ from django.conf import settings
 from django.db import models
 from django.utils import timezone
 
-from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
+from course.append_only import AppendOnly, AppendOnlyQuerySet
 from exercises.models.tokens import new_token
 
 

@@ -9,8 +9,8 @@ from django.db.models.functions import RowNumber
 from django.urls import reverse
 from django.utils import timezone
 
+from course.append_only import AppendOnly, AppendOnlyQuerySet
 from course.cohorts.models import CODE_LENGTH, CODE_LETTERS, Cohort
-from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
 
 
 def new_card_code() -> str:

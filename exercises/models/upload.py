@@ -2,7 +2,7 @@
 
 from django.db import models
 
-from exercises.models.append_only import AppendOnly, AppendOnlyQuerySet
+from course.append_only import AppendOnly, AppendOnlyQuerySet
 from exercises.models.attempt import Attempt
 
 SMALL = 240  # pixels a side, in lists

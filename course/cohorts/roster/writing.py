@@ -44,7 +44,8 @@ def write(upload: RosterUpload, seen: str) -> None:
 
 
 def write_locked(upload: RosterUpload, seen: str) -> None:
-    lock_cohorts(upload.person)
+    # Nobody else writes a roster into the same cohorts meanwhile.
+    Cohort.objects.taught_by(upload.person).locked()
     fates = fates_of(upload.person, upload.text, upload.cohort)
     if digest_of(fates) != seen:
         raise ChangedError
@@ -52,12 +53,6 @@ def write_locked(upload: RosterUpload, seen: str) -> None:
     upload.counts = Counter(str(fate.what) for fate in fates)
     upload.written_at, upload.text = timezone.now(), ""
     upload.save()
-
-
-def lock_cohorts(instructor: Person) -> None:
-    """Let nobody else write a roster into the same cohorts meanwhile."""
-    taught = list(Cohort.objects.taught_by(instructor).values_list("pk", flat=True))
-    list(Cohort.objects.select_for_update().filter(pk__in=taught).order_by("pk"))
 
 
 @dataclass(frozen=True)

@@ -10,6 +10,7 @@ from exercises.drills.kind import Kind
 from exercises.drills.mend_it import MEND_IT
 from exercises.drills.paper_levels import PAPER_LEVELS
 from exercises.drills.put_in_order import PUT_IN_ORDER
+from exercises.drills.read_the_bench import READ_THE_BENCH
 from exercises.drills.set_picture_level import SET_PICTURE_LEVEL
 from exercises.drills.set_skew import SET_SKEW
 from exercises.drills.set_sound_level import SET_SOUND_LEVEL
@@ -32,6 +33,7 @@ KINDS: dict[str, Kind] = {
         CARE,
         CAN_THIS_BENCH,
         PAPER_LEVELS,
+        READ_THE_BENCH,
         SUMS,
         SPOT_BY_EYE,
         SPOT_BY_EAR,

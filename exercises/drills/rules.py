@@ -122,6 +122,46 @@ BY_THE_WAVEFORM = Rule(
     lesson="picture-and-sound-levels",
     section="setting-white",
 )
+ENDS_ONCE = Rule(
+    text="A looped line ends in 75 Ω once, at its last box: without an end a level is twice as "
+    "high, with two it is two thirds.",
+    skill="picture-level",
+    lesson="the-machines",
+    section="looping",
+)
+THREE_LAMPS = Rule(
+    text="Dew lit: leave the machine. Reference dark: find the lead. Servo lock dark or blinking: "
+    "not locked yet.",
+    skill="recorder-set-up",
+    lesson="setting-up-the-recorder",
+    section="lamps",
+)
+IN_OR_TAPE = Rule(
+    text="While a recorder stands or records, its monitor shows what comes in; only heads that "
+    "play show the tape.",
+    skill="recorder-set-up",
+    lesson="the-machines",
+    section="monitors",
+)
+CHANNEL_BY_CHANNEL = Rule(
+    text="An insert records the sound channels that are chosen, and leaves the other alone.",
+    skill="replacing-inside-it",
+    lesson="the-machines",
+    section="channels",
+)
+LISTEN_TO_BOTH = Rule(
+    text="A switch chooses which sound channels are heard: listen to each, then to both.",
+    skill="sound-level",
+    lesson="the-machines",
+    section="channels",
+)
+TWO_METERS = Rule(
+    text="Speech and tone go by the VU meter, short knocks by the peak meter: "
+    "a needle that is slow on purpose doesn’t show them.",
+    skill="sound-level",
+    lesson="picture-and-sound-levels",
+    section="setting-speech",
+)
 BLACK_LEVEL = Rule(
     text="Black belongs at 7.5 IRE on most machines for 525 lines, and at blanking, 0, on those "
     "for 625: higher it turns grey, lower its shadows are lost.",

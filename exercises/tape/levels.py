@@ -38,6 +38,17 @@ def gained(white: float, gain: float) -> float:
     return float(white * 10 ** (gain / 200))
 
 
+def looped(ends: int) -> float:
+    """What so many ends of 75 Ω make of a level, in tenths of a dB against one.
+
+    A source of 75 Ω feeds the line; each box whose end is on adds 75 Ω beside the others.
+
+    >>> round(looped(0), 1), round(looped(2), 1)
+    (60.2, -35.2)
+    """
+    return decibels(2 / (1 + ends))
+
+
 def decibels(ratio: float) -> float:
     """A ratio of two voltages as tenths of a dB.
 

@@ -1,0 +1,17 @@
+"""Read the bench: what lamps, meters, switches and leads tell, and what to do then."""
+
+from exercises.drills.kind import Kind
+from exercises.drills.read_the_bench.question import candidates
+from exercises.drills.read_the_bench.verdict import grade
+
+READ_THE_BENCH = Kind(
+    slug="read-the-bench",
+    title="Read the bench",
+    purpose="Lamps, meters, switches and leads: what do they tell you, and what now?",
+    skills=("recorder-set-up", "picture-level", "sound-level", "replacing-inside-it"),
+    lesson="the-machines",
+    revision=1,
+    template="drills/read_the_bench.html",
+    candidates=candidates,
+    grade=grade,
+)

@@ -1,0 +1,164 @@
+"""Read the bench: what is right follows from what is shown, and nothing else tells it."""
+
+import re
+from collections import Counter
+from collections.abc import Callable
+from functools import cache
+
+import pytest
+
+from exercises.drills.kind import Question
+from exercises.drills.read_the_bench import READ_THE_BENCH, lamps, meters, monitors
+from exercises.drills.read_the_bench.loops import (
+    LAST_ON,
+    LEVEL_OFF,
+    NOTHING_OFF,
+    OTHERS_OFF,
+    Loop,
+)
+from exercises.drills.read_the_bench.verdict import grade
+
+SEEDS = range(1000)
+WHITE = 76.9  # IRE: the white bar at 525 lines (SMPTE EG 1)
+
+
+@cache
+def questions() -> tuple[Question, ...]:
+    return tuple(map(READ_THE_BENCH.make, SEEDS))
+
+
+def of(name: str) -> list[Question]:
+    return [each for each in questions() if each.situation == name]
+
+
+def texts(question: Question) -> list[str]:
+    return [question.asks[0].in_words(letter) for letter in question.asks[0].every()]
+
+
+def right(question: Question) -> str:
+    return question.asks[0].in_words(question.right["reply"])
+
+
+def facts(question: Question) -> dict[str, str]:
+    return dict(question.shown["facts"])
+
+
+def test_six_things_are_read_and_each_about_as_often() -> None:
+    counts = Counter(question.situation for question in questions())
+
+    assert len(counts) == 6
+    assert max(counts.values()) < 1.5 * min(counts.values())
+
+
+@pytest.mark.parametrize(
+    ("loop", "reads", "reply"),
+    [
+        (Loop((False, False, False), 1), 153.8, LAST_ON),
+        (Loop((True, False, True), 1), 51.3, OTHERS_OFF),
+        (Loop((False, False, True), 1), 76.9, NOTHING_OFF),
+        (Loop((False, False, True), 0.67), 51.5, LEVEL_OFF),
+    ],
+)
+def test_ends_of_a_loop_tell_a_level_that_is_wrong_from_a_line_that_is(
+    loop: Loop, reads: float, reply: str
+) -> None:
+    """Derived here: twice the level without an end, two thirds with two."""
+    assert loop.reads(WHITE) == pytest.approx(reads, abs=0.1)
+    assert loop.right(WHITE) == reply
+
+
+def test_reading_of_a_loop_is_the_one_that_its_ends_make() -> None:
+    for question in of("looped"):
+        shown = facts(question)
+        on = [value for term, value in shown.items() if term.startswith("75 Ω")].count("on")
+        off_scale = shown["The white bar reads"] == "off the top of the display"
+
+        assert off_scale == (on == 0) == (right(question) == LAST_ON)
+        assert (right(question) == OTHERS_OFF) == (on == 2)
+
+
+def test_level_of_two_thirds_can_be_the_level_itself() -> None:
+    """So that the reading alone does not give the answer away."""
+    found = {right(each) for each in of("looped") if two_thirds(facts(each)["The white bar reads"])}
+
+    assert {OTHERS_OFF, LEVEL_OFF} <= found
+
+
+def two_thirds(reading: str) -> bool:
+    found = re.match(r"(\d+) (IRE|mV)", reading)
+    return found is not None and 0.6 < int(found[1]) / (WHITE if found[2] == "IRE" else 700) < 0.75
+
+
+def test_dew_comes_before_all_other_lamps() -> None:
+    for question in of("lamps"):
+        shown = facts(question)
+        dew, reference, servo = (shown[name] for name in ("Dew", "Reference", "Servo lock"))
+        expected = (
+            lamps.LEAVE
+            if dew == "lit"
+            else lamps.LEAD
+            if reference == "dark"
+            else lamps.GO_ON
+            if servo == "lit"
+            else lamps.WAIT
+        )
+
+        assert right(question) == expected
+
+
+def test_recorder_that_records_shows_the_tape_only_by_heads_of_its_own() -> None:
+    recording = [each for each in of("monitor") if facts(each)["Recorder"].startswith("record")]
+
+    for question in recording:
+        heads = facts(question)["Heads that play while it records"] == "present"
+        tape = heads and facts(question)["Its output switch"] == "tape"
+        assert right(question) == (monitors.TAPE if tape else monitors.INPUT)
+
+
+def test_insert_leaves_the_channel_that_is_not_chosen() -> None:
+    for question in of("insert-on-channels"):
+        shown = facts(question)
+        chosen = shown["Chosen for the insert"]
+        told = right(question).lower()
+
+        for number in (1, 2):
+            stays = shown[f"On channel {number} so far"].lower() in told
+            assert stays == (str(number) not in chosen)
+
+
+def test_knock_that_a_vu_meter_calls_soft_may_be_as_loud_as_is_permitted() -> None:
+    knocks = [each for each in of("two-meters") if "winch" in facts(each)["Heard"]]
+    stay = [facts(each) for each in knocks if right(each) == meters.STAY]
+
+    assert stay
+    for shown in stay:
+        assert shown["VU meter, at its highest"].startswith("−")
+        assert re.search(r"^[0-6] dB under|^at its", shown["Peak meter, at its highest"])
+
+
+def at_place(number: int) -> Callable[[Question], str]:
+    return lambda each: texts(each)[number % len(texts(each))]
+
+
+BLIND: dict[str, Callable[[Question], str]] = {
+    "the longest": lambda each: max(texts(each), key=len),
+    "the shortest": lambda each: min(texts(each), key=len),
+    **{f"place {number}": at_place(number) for number in range(4)},
+}
+
+
+@pytest.mark.parametrize("rule", BLIND.values(), ids=BLIND)
+def test_blind_rule_finds_hardly_more_than_chance(rule: Callable[[Question], str]) -> None:
+    chance = sum(1 / len(texts(each)) for each in questions()) / len(SEEDS)
+    found = sum(rule(each) == right(each) for each in questions()) / len(SEEDS)
+
+    assert found <= chance + 0.05
+
+
+def test_wrong_reply_is_told_why() -> None:
+    question = of("looped")[0]
+    wrong = next(each for each in question.asks[0].every() if each != question.right["reply"])
+    verdict = grade(question, {"reply": wrong})
+
+    assert (verdict.right, verdict.score) == (False, 0)
+    assert verdict.feedback["why_not"] == question.key["whys"][wrong]

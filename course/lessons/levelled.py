@@ -7,13 +7,13 @@ import numpy as np
 from course.lessons.drawn import session_of
 from course.lessons.lesson import Answer, Lesson
 from exercises.signal.lines import Lines
-from exercises.signal.meters import vu
+from exercises.signal.meters import peak, vu
 from exercises.signal.meters.scale import in_words
 from exercises.signal.patterns.bars import BARS, USUAL, numbers
 from exercises.signal.sound.samples import RATE
 from exercises.signal.sound.tones import line_up_tone
 from exercises.tape import Bench, Limits, Rate, faults
-from exercises.tape.levels import REACH, automatic_white, gained
+from exercises.tape.levels import REACH, automatic_white, gained, looped
 
 
 def white_after(lesson: Lesson, *, white: int, decibels: float) -> Answer:
@@ -51,6 +51,22 @@ def vu_burst(lesson: Lesson, *, milliseconds: int) -> Answer:
     """By how many whole dB a VU meter reads a burst of line-up tone too low."""
     burst = line_up_tone().read(0, milliseconds * RATE // 1000)
     return -round(vu.peak(np.pad(burst, (0, RATE))) / 10)
+
+
+def peak_burst(lesson: Lesson, *, milliseconds: int) -> Answer:
+    """By how many whole dB a peak meter reads a burst of line-up tone too low."""
+    burst = line_up_tone().read(0, milliseconds * RATE // 1000)
+    return f"{-round(peak.highest(burst) / 10)} dB"
+
+
+def peak_maximum(lesson: Lesson) -> Answer:
+    """How far a peak meter’s permitted maximum lies over line-up tone."""
+    return f"{peak.HEADROOM / 10:g} dB"
+
+
+def looped_level(lesson: Lesson, *, ends: int) -> Answer:
+    """By how much a looped line with so many ends of 75 Ω is off: “6 dB”."""
+    return f"{abs(round(looped(ends) / 10, 1)):g} dB"
 
 
 def bar_level(lesson: Lesson, *, bars: str, bar: str, lines: int) -> Answer:

@@ -133,7 +133,7 @@ THREE_LAMPS = Rule(
     text="Dew lit: leave the machine. Reference dark: find the lead. Servo lock dark or blinking: "
     "not locked yet.",
     skill="recorder-set-up",
-    lesson="setting-up-the-recorder",
+    lesson="the-machines",
     section="lamps",
 )
 IN_OR_TAPE = Rule(
@@ -146,14 +146,14 @@ IN_OR_TAPE = Rule(
 CHANNEL_BY_CHANNEL = Rule(
     text="An insert records the sound channels that are chosen, and leaves the other alone.",
     skill="replacing-inside-it",
-    lesson="the-machines",
-    section="channels",
+    lesson="assemble-and-insert",
+    section="insert",
 )
 LISTEN_TO_BOTH = Rule(
     text="A switch chooses which sound channels are heard: listen to each, then to both.",
     skill="sound-level",
-    lesson="the-machines",
-    section="channels",
+    lesson="what-is-on-the-tape",
+    section="three-tracks",
 )
 TWO_METERS = Rule(
     text="Speech and tone go by the VU meter, short knocks by the peak meter: "

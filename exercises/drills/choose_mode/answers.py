@@ -14,7 +14,7 @@ CANNOT = "cannot"
 
 OPTIONS = (
     *(Option(value=mode.value, text=mode.words) for mode in Mode),
-    Option(value=CANNOT, text="This can’t be done here"),
+    Option(value=CANNOT, text="No single recording makes it"),
 )
 
 MIX = "two-machines-dissolve"

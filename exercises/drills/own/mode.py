@@ -76,7 +76,7 @@ def drawn(described: Described) -> Drawn:
 
 def answers_warned(right: list[str]) -> list[str]:
     if right == [CANNOT]:
-        return ["No mode makes this change: “This can’t be done here” is the right answer."]
+        return ["No mode makes this change: “No single recording makes it” is the right answer."]
     if len(right) > 1:
         names = listed([NAMES[Mode(each)] for each in right])
         return [

@@ -28,10 +28,10 @@ def described(**changed: str) -> Described:
         # Inside it, with nothing after it to keep, two ways do.
         ({"tracks": "both", "freed": "after"}, ["Assemble", "Insert picture and sound"]),
         # Two seconds of run-up on the source tape, where the bench needs five.
-        ({"in_": "00:05:02:00", "out": "00:05:08:00"}, ["This can’t be done here"]),
+        ({"in_": "00:05:02:00", "out": "00:05:08:00"}, ["No single recording makes it"]),
         ({"in_": "00:05:02:00", "out": "00:05:08:00", "lock": "2"}, ["Insert picture"]),
         # Past the end of the pulses an insert can't be played.
-        ({"at": "00:01:28:00"}, ["This can’t be done here"]),
+        ({"at": "00:01:28:00"}, ["No single recording makes it"]),
     ],
 )
 def test_right_answers_are_computed(changed: dict[str, str], right: list[str]) -> None:
@@ -52,7 +52,7 @@ def test_two_right_answers_are_warned_of_and_make_no_question() -> None:
 
 def test_none_right_and_missing_run_up_are_warned_of() -> None:
     assert drawn(described(in_="00:05:02:00", out="00:05:08:00")).warnings == [
-        "No mode makes this change: “This can’t be done here” is the right answer.",
+        "No mode makes this change: “No single recording makes it” is the right answer.",
         "The take has less run-up before the edit in than the bench needs.",
     ]
 

@@ -353,6 +353,33 @@ ROOM_FOR_RUN_UP = Rule(
     lesson="what-is-on-the-tape",
     section="run-up",
 )
+TOUCHING_TAKES = Rule(
+    text="Takes that touch are two recordings: the pulses jump between them, and each has only "
+    "the run-up of its own.",
+    skill="run-up",
+    lesson="what-is-on-the-tape",
+    section="takes",
+)
+NO_RUN_UP_BY_PRE_ROLL = Rule(
+    text="Run-up is on the tape, or it is not: a longer pre-roll makes none.",
+    skill="run-up",
+    lesson="run-up",
+    section="three-stretches",
+)
+BLACK_COUNTS = Rule(
+    text="Black is a recording like any other: its pulses give run-up, "
+    "and where it lies you can insert.",
+    skill="tracks-and-pulses",
+    lesson="what-is-on-the-tape",
+    section="black",
+)
+MARK_EARLY = Rule(
+    text="In assemble rather mark a little early than late: early costs a few frames, "
+    "late leaves a hole without pulses, and the shot must be laid again.",
+    skill="continuing-a-master",
+    lesson="making-an-edit",
+    section="too-late",
+)
 KEEP_CLEAR = Rule(
     text="An assemble needs room past its end: it wipes tape there.",
     skill="replacing-inside-it",

@@ -1,7 +1,7 @@
 """A session document in the making: a master, source tapes, and what was recorded so far."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
@@ -31,6 +31,11 @@ class Clip:
     def length(self) -> int:
         return self.out - self.in_
 
+    @property
+    def take(self) -> tuple[int, int]:
+        """The take that it begins in."""
+        return next(take for take in self.takes if take[0] <= self.in_ < take[1])
+
 
 class Scene:
     """Who works on which bench, with which tapes. Every question has one of its own.
@@ -45,6 +50,7 @@ class Scene:
         self.bench = self.settings.bench
         self.rate = self.bench.rate
         self.usual = Bench.default(self.rate)
+        self.spare = 0  # frames of pre-roll that have been set beyond what a machine needs
         self.person = draw.pick(PEOPLE)
         self.room = draw.pick(BENCHES)
         drawn = draw.pick((10, 15, 20, 30)) * 60 * self.rate.nominal
@@ -114,6 +120,13 @@ class Scene:
         """Frames as a counter shows them: it leaves no labels out."""
         return label(frames, self.rate)
 
+    def set_pre_roll(self, more: int) -> None:
+        """A pre-roll longer than what the machines need by so much; of whole seconds, if long."""
+        second = self.rate.nominal
+        more = more // second * second or more
+        self.settings = replace(self.settings, pre_roll=self.bench.lock + more)
+        self.spare = more
+
     @property
     def pre_roll(self) -> str:
         """`pre-roll 5 seconds`, and what else nobody could guess who knows usual benches."""
@@ -139,19 +152,23 @@ class Scene:
         stops: int | None = None,
         joint: int | None = None,
         tape: str | None = None,
+        touches: int | None = None,
     ) -> Clip:
         """A stretch of a new take, with more run-up than the machines need unless told.
 
         It shows a shot that the scene has not used yet. The take ends after it, or within
-        it after `stops` frames, or gives way to another take after `joint` frames.
+        it after `stops` frames, or gives way to another take after `joint` frames. Right
+        before it, without a gap, lies another of `touches` frames, where that is said.
         `tape` names the source tape, where it is not left to the draw.
         """
         tape = tape or self.draw.pick(TAPES)
         reach = self._reach[tape] if tape in self._reach else self.seconds(0, 900)
-        first = reach + self.seconds(1, 40)
+        first = reach + self.seconds(1, 40) + (touches or 0)
         in_ = first + (self.seconds(7, 25) if run_up is None else run_up)
         last = in_ + frames + self.seconds(4, 12) if stops is None else in_ + stops
         takes = ((first, last),) if joint is None else ((first, in_ + joint), (in_ + joint, last))
+        if touches:
+            takes = ((first - touches, first), *takes)
         self._takes.setdefault(tape, []).extend(takes)
         self._reach[tape] = max(last, in_ + frames)
         if shots not in self._unused:

@@ -8,6 +8,7 @@ from itertools import combinations
 from typing import Any
 
 from exercises.drills.asks import Json
+from exercises.drills.beliefs.including import goes_without_saying
 
 Believed = list[list[Any]]
 
@@ -31,7 +32,8 @@ def told_apart(
     """The answer under every subset of the beliefs that change it.
 
     None where nothing or too much changes it, two subsets answer alike, or one has no
-    answer: such a question can't tell what somebody believes.
+    answer: such a question can't tell what somebody believes. Alike may answer who holds
+    beliefs of which one goes further than another, and who holds that one alone.
     """
     true = answer(frozenset())
     changing = touched(beliefs, answer, true=true)
@@ -40,7 +42,8 @@ def told_apart(
     found: Believed = []
     for subset in subsets(changing):
         given = answer(frozenset(subset)) if subset else true
-        if given is None or any(given == other for _, other in found):
+        alike = next((held for held, other in found if given == other), None)
+        if given is None or not (alike is None or goes_without_saying(subset, alike)):
             return None
         found.append([list(subset), given])
     return found

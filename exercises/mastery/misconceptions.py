@@ -51,6 +51,33 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             lesson="assemble-and-insert",
         ),
         Misconception(
+            id="black-is-blank",
+            learner="Perhaps you took black for blank tape. "
+            "Black is a recording, with pulses under it; blank tape has none.",
+            instructor="Believes that black and blank tape are the same.",
+            skill="tracks-and-pulses",
+            critical=True,
+            lesson="what-is-on-the-tape",
+        ),
+        Misconception(
+            id="insert-takes-both",
+            learner="Perhaps you expected an insert to take picture and sound. "
+            "It records the tracks that you choose, and leaves the others as they are.",
+            instructor="Believes that an insert always takes picture and sound.",
+            skill="replacing-inside-it",
+            critical=True,
+            lesson="assemble-and-insert",
+        ),
+        Misconception(
+            id="late-is-safer",
+            learner="Perhaps you took a late mark for the safer one. "
+            "In assemble it leaves a hole without pulses; an early one costs a few frames.",
+            instructor="Believes that marking late is safer than marking early.",
+            skill="continuing-a-master",
+            critical=True,
+            lesson="making-an-edit",
+        ),
+        Misconception(
             id="assemble-ends-clean",
             learner="Perhaps you expected an assemble to end cleanly in front of what follows. "
             "It wipes the tape past its end, and its pulses don’t join the old ones.",
@@ -111,6 +138,25 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             skill="run-up",
             critical=True,
             lesson="what-is-on-the-tape",
+        ),
+        Misconception(
+            id="touching-takes-share-pulses",
+            learner="Perhaps you counted run-up in the take before. "
+            "Takes that touch are two recordings all the same: the pulses jump between them.",
+            instructor="Believes that two takes that touch on a tape give each other run-up.",
+            skill="run-up",
+            critical=True,
+            lesson="what-is-on-the-tape",
+        ),
+        Misconception(
+            id="pre-roll-makes-run-up",
+            learner="Perhaps you expected a longer pre-roll to make up for missing run-up. "
+            "It makes none: what was never recorded, no machine can lock on.",
+            instructor="Believes that a longer pre-roll makes up for run-up "
+            "that was never recorded.",
+            skill="run-up",
+            critical=True,
+            lesson="run-up",
         ),
         Misconception(
             id="copy-is-free",
@@ -292,6 +338,14 @@ MISCONCEPTIONS: dict[str, Misconception] = {
             instructor="Believes that a clipped syllable or a breath at a cut will not be noticed.",
             skill="hearing-a-bad-edit",
             lesson="knowing-a-bad-edit",
+        ),
+        Misconception(
+            id="out-is-last-frame",
+            learner="Perhaps you took the edit out for the last frame that is copied. "
+            "It is the first frame that no longer belongs.",
+            instructor="Believes that the edit out is the last frame that is wanted.",
+            skill="planning-and-time-code",
+            lesson="what-an-edit-is",
         ),
         Misconception(
             id="counter-is-time-code",

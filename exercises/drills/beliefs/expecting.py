@@ -4,8 +4,10 @@ from collections.abc import Collection
 
 from exercises.drills.beliefs.attempt import Attempt
 from exercises.drills.beliefs.belief import Belief, always, over_blank_tape
+from exercises.drills.beliefs.marking import bridged, one_frame_more, spoilt_joint
 from exercises.drills.beliefs.playing import pulses_under_all, pulses_under_sound
 from exercises.drills.beliefs.recording import (
+    both_tracks,
     clean_end,
     closed_hole,
     laid_pulses,
@@ -13,6 +15,7 @@ from exercises.drills.beliefs.recording import (
     pushed_along,
     ragged_end,
 )
+from exercises.drills.beliefs.run_ups import black_for_nothing, by_the_pre_roll, takes_joined
 from exercises.drills.change import Mode
 from exercises.drills.tracks import in_phase, with_runs
 from exercises.tape import Bench, Tape, record
@@ -25,6 +28,11 @@ INSERTS = ANY[1:]
 BELIEFS: dict[str, Belief] = {
     belief.id: belief
     for belief in (
+        Belief("black-is-blank", ANY, before=black_for_nothing),
+        Belief("insert-takes-both", INSERTS[:2], taken=both_tracks),
+        Belief("out-is-last-frame", ANY, taken=one_frame_more),
+        Belief("touching-takes-share-pulses", ANY, taken=takes_joined),
+        Belief("pre-roll-makes-run-up", ANY, made_up=by_the_pre_roll),
         Belief(
             "sound-needs-no-pulses",
             (Mode.INSERT_SOUND,),
@@ -35,6 +43,7 @@ BELIEFS: dict[str, Belief] = {
         Belief("assemble-picks-tracks", (Mode.ASSEMBLE,), after=picked_tracks),
         Belief("assemble-ends-clean", (Mode.ASSEMBLE,), after=clean_end),
         Belief("gap-heals", ANY, before=closed_hole),
+        Belief("late-is-safer", (Mode.ASSEMBLE,), before=bridged, after=spoilt_joint),
         Belief("no-source-run-up", ANY, player_locked=always),
         Belief("no-master-run-up", ANY, recorder_locked=always),
         Belief("insert-pushes-along", INSERTS, after=pushed_along),
@@ -52,6 +61,8 @@ BELIEFS: dict[str, Belief] = {
 def recorded(attempt: Attempt, beliefs: Collection[str] = ()) -> Tape:
     """The master after the attempt, by the rules or as somebody with these beliefs expects it."""
     held = [each for each in BELIEFS.values() if each.id in beliefs and attempt.mode in each.modes]
+    for belief in held:
+        attempt = belief.taken(attempt)
     before = attempt.master
     for belief in held:
         before = belief.before(attempt, before)
@@ -82,11 +93,13 @@ def locked(attempt: Attempt, held: Collection[Belief], before: Tape, tape: Tape)
     edit, bench = attempt.edit, attempt.bench
     player = any(belief.player_locked(attempt) for belief in held)
     recorder = any(belief.recorder_locked(attempt) for belief in held)
-    if not (player or recorder):
+    needed = bench.lock - max((belief.made_up(attempt) for belief in held), default=0)
+    if not (player or recorder or needed < bench.lock):
         return tape
+    recorder = recorder or before.run_up(edit.at) >= needed
     run_ups = [] if player else [edit.source.run_up(edit.in_)]
     run_ups += [] if recorder else [before.run_up(edit.at)]
-    missing = max(0, bench.lock - min(run_ups, default=bench.lock))
+    missing = max(0, needed - min(run_ups, default=needed))
     laid = list(copied(edit, unsettled=missing, relock=bench.relock))
     tape = with_runs(tape, attempt.mode.tracks, edit.at, edit.end, laid)
     return run_on(before, tape, edit.at) if recorder and attempt.mode is Mode.ASSEMBLE else tape

@@ -1,11 +1,13 @@
 """Altered rules of recording."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from exercises.drills.beliefs.attempt import Attempt
+from exercises.drills.change import Mode
 from exercises.drills.tracks import in_phase, inside, stretch, with_runs
-from exercises.drills.wants import SIDES, side
-from exercises.tape import Laid, Run, Tape
+from exercises.drills.wants import SIDES, Side, side
+from exercises.tape import Laid, Pulses, Run, Tape
 
 
 def laid_pulses(attempt: Attempt, tape: Tape) -> Tape:
@@ -16,18 +18,31 @@ def laid_pulses(attempt: Attempt, tape: Tape) -> Tape:
     return in_phase(tape, start, after.end if after else change.end)
 
 
-def closed_hole(attempt: Attempt, tape: Tape) -> Tape:
-    """A short hole before the recording closed: what lies before it runs on through it."""
+def both_tracks(attempt: Attempt) -> Attempt:
+    """Picture and sound recorded, whichever was asked for."""
+    return replace(attempt, mode=Mode.INSERT_BOTH)
+
+
+def hole_before(attempt: Attempt, tape: Tape) -> Run[Pulses] | None:
+    """The pulses before a short hole that ends where the recording begins, if there is one."""
     at = attempt.change.at
     runs = [run for run in tape.control.runs if run.end < at]
     if tape.control.at(at - 1) or not runs or at - runs[-1].end > attempt.bench.erase_gap:
+        return None
+    return runs[-1]
+
+
+def closed_hole(attempt: Attempt, tape: Tape) -> Tape:
+    """A short hole before the recording closed: what lies before it runs on through it."""
+    at, pulses = attempt.change.at, hole_before(attempt, tape)
+    if pulses is None:
         return tape
-    start = runs[-1].end
+    start = pulses.end
     for track in SIDES:
         held = side(tape, track).at(start - 1)
         running = [Run(start, at, held.tail(start).value)] if held else []
         tape = with_runs(tape, (track,), start, at, running)
-    return in_phase(tape, runs[-1].start, at)
+    return in_phase(tape, pulses.start, at)
 
 
 def clean_end(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
@@ -73,11 +88,18 @@ def ragged_end(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
     for track in attempt.mode.tracks:
         if not any(inside(side(each, track), end) for each in (before, tape)):
             continue
+        tape = made_unsettled(tape, (track,), end, until)
+    return tape
+
+
+def made_unsettled(tape: Tape, tracks: Sequence[Side], start: int, end: int) -> Tape:
+    """The tape with what lies on some tracks in `[start, end)` not settled."""
+    for track in tracks:
         spoilt = [
             run._replace(value=_unsettled(run.value))
-            for run in stretch(side(tape, track), end, until)
+            for run in stretch(side(tape, track), start, end)
         ]
-        tape = with_runs(tape, (track,), end, until, spoilt)
+        tape = with_runs(tape, (track,), start, end, spoilt)
     return tape
 
 

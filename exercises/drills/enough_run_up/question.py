@@ -51,7 +51,7 @@ def answer(log: Log, asked: Entry, beliefs: Collection[str]) -> Json:
     bad = [
         str(number)
         for number, entry in enumerate(log.listed, 1)
-        if entry.hindered(log.lock, beliefs)
+        if entry.hindered(log.needed(beliefs), beliefs)
     ]
     return {"shots": bad or [NONE], "earliest": log.earliest(asked, beliefs)}
 
@@ -87,5 +87,11 @@ def page(log: Log) -> Json:
         "story": f"{opening(scene)} {log.story}",
         "rows": log.rows(),
         "bench": f"{scene.room}, {scene.rate.label} frames a second; "
-        f"each machine needs {scene.lasting(bench.lock)} of run-up",
+        f"each machine needs {scene.lasting(bench.lock)} of run-up{pre_roll(scene)}",
     }
+
+
+def pre_roll(scene: Scene) -> str:
+    """The pre-roll, where it was set longer than what a machine needs."""
+    told = scene.lasting(scene.settings.pre_roll)
+    return f"; the pre-roll is set to {told}" if scene.spare else ""

@@ -5,33 +5,46 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from exercises.drills.asks import Json
+from exercises.drills.beliefs.run_ups import without_black
 from exercises.drills.scene import Clip, Scene
 from exercises.tape import Session, Tape, read_session, record
 
 NO_SOURCE, NO_MASTER = "no-source-run-up", "no-master-run-up"
-BELIEFS = (NO_SOURCE, NO_MASTER)
+TOUCHING, PRE_ROLL = "touching-takes-share-pulses", "pre-roll-makes-run-up"
+BLACK, LAST = "black-is-blank", "out-is-last-frame"
+BELIEFS = (NO_SOURCE, NO_MASTER, TOUCHING, PRE_ROLL, BLACK, LAST)
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A shot of the log: what is copied, where to, and the run-up there is on either tape."""
+    """A shot of the log: what is copied, where to, and the run-up there is on either tape.
+
+    `but_for_black` is that on the edit master for who takes black for nothing.
+    """
 
     clip: Clip
     at: int
     on_source: int
     on_master: int
+    but_for_black: int
 
     @property
-    def ends_early(self) -> bool:
-        """Whether its take ends before it does."""
-        return self.clip.takes[0][1] < self.clip.out
+    def touches(self) -> bool:
+        """Whether another take lies right before its own."""
+        return self.clip.takes[0] != self.clip.take
 
-    def hindered(self, lock: int, beliefs: Collection[str] = ()) -> bool:
+    def ends_early(self, beliefs: Collection[str] = ()) -> bool:
+        """Whether its take ends before it does."""
+        return self.clip.take[1] < self.clip.out + (LAST in beliefs)
+
+    def hindered(self, needed: int, beliefs: Collection[str] = ()) -> bool:
         """Whether it can't be edited as it is, or so somebody with these beliefs thinks."""
+        source = self.clip.in_ - self.clip.takes[0][0] if TOUCHING in beliefs else self.on_source
+        master = self.but_for_black if BLACK in beliefs else self.on_master
         return (
-            self.ends_early
-            or (self.on_source < lock and NO_SOURCE not in beliefs)
-            or (self.on_master < lock and NO_MASTER not in beliefs)
+            self.ends_early(beliefs)
+            or (source < needed and NO_SOURCE not in beliefs)
+            or (master < needed and NO_MASTER not in beliefs)
         )
 
 
@@ -62,7 +75,10 @@ class Log:
         """The shots as they are edited, with the run-up that there is when their turn comes."""
         tape, found = self.session.master, []
         for clip, edit in zip(self._clips, self.session.edits, strict=True):
-            found.append(Entry(clip, edit.at, edit.source.run_up(edit.in_), tape.run_up(edit.at)))
+            on_source, on_master = edit.source.run_up(edit.in_), tape.run_up(edit.at)
+            enough = on_master >= self.lock
+            film = without_black(tape).run_up(edit.at) if enough else on_master
+            found.append(Entry(clip, edit.at, on_source, on_master, film))
             tape = record(tape, edit, self.session.bench)
         return tuple(found)
 
@@ -75,6 +91,10 @@ class Log:
     def lock(self) -> int:
         return self.session.bench.lock
 
+    def needed(self, beliefs: Collection[str] = ()) -> int:
+        """The run-up that must have been recorded."""
+        return self.lock - (self.scene.spare if PRE_ROLL in beliefs else 0)
+
     @cached_property
     def after(self) -> Tape:
         """The edit master once all is edited as it stands in the log."""
@@ -82,8 +102,11 @@ class Log:
 
     def earliest(self, entry: Entry, beliefs: Collection[str] = ()) -> int:
         """The first frame of its take that can be an edit in."""
-        first = entry.clip.takes[0][0]
-        return first if NO_SOURCE in beliefs else first + self.lock
+        first = entry.clip.take[0]
+        if NO_SOURCE in beliefs:
+            return first
+        counted = entry.clip.takes[0][0] if TOUCHING in beliefs else first
+        return max(first, counted + self.needed(beliefs))
 
     def rows(self) -> list[Json]:
         scene = self.scene
@@ -92,7 +115,8 @@ class Log:
                 "number": number,
                 "tape": entry.clip.tape,
                 "shot": entry.clip.shot.picture,
-                "take": [scene.code(frame) for frame in entry.clip.takes[0]],
+                "take": [scene.code(entry.clip.take[0]), scene.code(entry.clip.take[1] - 1)],
+                "touches": scene.code(entry.clip.takes[0][0]) if entry.touches else "",
                 "edit": [scene.code(entry.clip.in_), scene.code(entry.clip.out)],
                 "at": scene.code(entry.at),
             }

@@ -9,6 +9,7 @@ from exercises.drills.scene import Scene
 Situation = Callable[[Scene], Log]
 
 SHOTS = (5, 6)
+FEATURES = ("", "takes", "pre-roll", "ends")
 
 
 def short_leader(scene: Scene) -> Log:
@@ -111,19 +112,29 @@ def length(log: Log) -> str:
 
 
 def filled(log: Log, shots: tuple[Shot, ...]) -> Log:
-    """Shots with too little run-up among others, and now and then a take that ends early."""
+    """Shots with too little run-up among others, and now and then a take that ends early.
+
+    What some learners count on is there as often as not: takes right behind others, a longer
+    pre-roll, a take that ends with the shot.
+    """
     scene, draw = log.scene, log.scene.draw
     count = draw.pick(SHOTS)
     order = draw.shuffled(range(1, count))
     short, stopped = set(order[: draw.whole(1, 2)]), set(order[3 : 3 + draw.below(2)])
+    feature = draw.pick(FEATURES)
+    if feature == "pre-roll":
+        scene.set_pre_roll(scene.of_run_up(1, 3))
     for number in range(count):
         frames = scene.seconds(6, 12)
+        ends = 0 if feature == "ends" and number == order[-1] else scene.seconds(0.5, 2)
+        touching = feature == "takes" and draw.chance(0.7)
         log.add(
             scene.clip(
                 frames,
                 shots,
                 run_up=_run_up(scene, enough=number not in short),
-                stops=frames - scene.seconds(0.5, 2) if number in stopped else None,
+                stops=frames - ends if number in stopped or not ends else None,
+                touches=scene.of_run_up(0.6, 4) if touching else None,
             )
         )
     log.story = " ".join(log.story.split())

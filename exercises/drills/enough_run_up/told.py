@@ -15,7 +15,7 @@ def told(log: Log, asked: Entry) -> Json:
     first = max(0, log.start - AFTER * scene.rate.nominal)
     return {
         "why": [" ".join(_reasons(log, entry)) for entry in log.listed],
-        "earliest": f"The take begins at {scene.code(asked.clip.takes[0][0])}; "
+        "earliest": f"The take begins at {scene.code(asked.clip.take[0])}; "
         f"{scene.lasting(log.lock)} later the player is locked.",
         "map": tape_map(log.after, log.session.bench, start=first, end=end).as_json(),
         "caption": "The edit master, were all shots edited as they stand in the log",
@@ -30,10 +30,12 @@ def _reasons(log: Log, entry: Entry) -> Iterator[str]:
         yield f"It can: its take gives {source} of run-up, the edit master {master}."
     if entry.on_source < log.lock:
         yield f"Its take gives {scene.lasting(entry.on_source)} of run-up before the edit in."
+        if entry.touches:
+            yield "The take before it gives none: the pulses jump where the two touch."
     if entry.on_master < log.lock:
         yield (
             f"Before it the edit master has {scene.lasting(entry.on_master)} of pulses in phase."
         )
-    if entry.ends_early:
-        ends = scene.code(entry.clip.takes[0][1])
-        yield f"Its take ends at {ends}, before the edit out."
+    if entry.ends_early():
+        last = scene.code(entry.clip.take[1] - 1)
+        yield f"The last frame of its take is {last}, more than one frame before the edit out."

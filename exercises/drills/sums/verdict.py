@@ -9,12 +9,20 @@ from exercises.drills.parts import counted
 from exercises.drills.telling_apart import explained
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
+EDITS_IN = ("in", "source", "master")  # asks for an edit in
+ENDS = ("out", "end", "old", "long", "rest", "tape")  # asks for where something ends, or how long
+ONE_OFF = {
+    (True, False): "One frame off: the edit in is the first frame that is copied.",
+    (False, True): "One frame off: the edit out is the first frame that no longer belongs.",
+    (False, False): "One frame off: count once more, frame by frame.",
+}
+
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Raises AnswerRefused for what can't be an answer."""
-    parts = list(told(question, answer))
-    rights = sum(part["is_right"] for part in parts)
     beliefs = revealed(question, answer)
+    parts = list(told(question, answer, explained=bool(beliefs)))
+    rights = sum(part["is_right"] for part in parts)
     return Verdict(
         right=rights == len(parts),
         score=round(100 * rights / len(parts)),
@@ -29,7 +37,8 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     )
 
 
-def told(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
+def told(question: Question, answer: Mapping[str, Any], *, explained: bool) -> Iterator[Json]:
+    """Part by part; what may have gone wrong in reckoning, where no belief explains it."""
     chosen, right = question.checked(answer), question.checked(question.right)
     for ask in question.asks:
         off = answer[ask.name] - question.right[ask.name]
@@ -39,7 +48,9 @@ def told(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
             "right": right[ask.name],
             "is_right": not off,
             "working": question.key["working"][ask.name],
-            "slip": slip(off, question.key["labels"]) if isinstance(ask, Moment) else "",
+            "slip": slip(off, question.key["labels"], ask.name)
+            if isinstance(ask, Moment) and not explained
+            else "",
         }
 
 
@@ -58,11 +69,14 @@ def revealed(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(found))
 
 
-def slip(off: int, labels: int) -> str:
-    """What may have gone wrong in reckoning, from how many frames a result is off."""
+def slip(off: int, labels: int, name: str) -> str:
+    """What may have gone wrong in reckoning, from how many frames a result is off.
+
+    `name` is that of the ask: an edit in is no edit out.
+    """
     size = abs(off)
     if size == 1:
-        return "One frame off: the edit out is the first frame that no longer belongs."
+        return ONE_OFF[name in EDITS_IN, name in ENDS]
     if size and size % (60 * labels) == 0:
         return "The minutes are off: look again at what is carried from the seconds."
     if size and size % labels == 0:

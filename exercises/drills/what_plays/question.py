@@ -19,8 +19,23 @@ from exercises.drills.what_plays.stretches import cuts, options, table
 from exercises.tape import tape_map
 
 # Whoever expects all to play without pulses expects it of sound too, so that the two can't be
-# told apart here.
-ASKED = tuple(belief for belief in BELIEFS if belief != "sound-needs-no-pulses")
+# told apart here. One frame more at every edit out would be all that anybody is asked about.
+LEFT_OUT = ("sound-needs-no-pulses", "out-is-last-frame")
+
+
+def asked(sitting: Sitting) -> list[str]:
+    """The beliefs that concern one of the edits."""
+    modes = {job.mode for job in sitting.jobs}
+    left_out = set(LEFT_OUT)
+    if not sitting.scene.spare:
+        left_out.add("pre-roll-makes-run-up")
+    if all(len(job.clip.takes) == 1 for job in sitting.jobs):
+        left_out.add("touching-takes-share-pulses")
+    return [
+        belief.id
+        for belief in BELIEFS.values()
+        if belief.id not in left_out and modes & set(belief.modes)
+    ]
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
@@ -33,7 +48,9 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 def question(situation: Situation, scene: Scene) -> Question | None:
     sitting = Sitting(scene)
     rule = situation(sitting)
-    shown = telling_apart.told_apart(ASKED, lambda beliefs: {"shown": showings(sitting, beliefs)})
+    shown = telling_apart.told_apart(
+        asked(sitting), lambda beliefs: {"shown": showings(sitting, beliefs)}
+    )
     if shown is None:
         return None
     versions: list[list[Showing]] = [answer["shown"] for _, answer in shown]

@@ -66,7 +66,8 @@ class Sitting:
         """The edit master after the sitting, or as a believer expects it."""
         tape = self.before
         for change, job in zip(self.changes, self.jobs, strict=True):
-            tape = recorded(Attempt(tape, change, job.mode, self.session.bench), beliefs)
+            attempt = Attempt(tape, change, job.mode, self.session.bench, self.scene.spare)
+            tape = recorded(attempt, beliefs)
         return tape
 
     @cached_property
@@ -114,7 +115,8 @@ class Sitting:
             "what": f"{_told_shot(clip)}.",
             "purpose": job.purpose,
             "source": f"{clip.tape}, {scene.span(clip.in_, clip.out)}; "
-            f"the take there runs {listed([scene.span(*take) for take in clip.takes])}",
+            f"the {'take there runs' if len(clip.takes) == 1 else 'takes there run'} "
+            f"{listed([scene.span(*take) for take in clip.takes])}",
         }
 
 

@@ -4,7 +4,19 @@ from collections.abc import Callable
 
 from exercises.drills.change import Mode
 from exercises.drills.quay_street import SOUNDS, TALKS
-from exercises.drills.rules import ENDS, MOVES, NO_GAP, NO_PULSES, ONE_TRACK, RUN_UP, Rule
+from exercises.drills.rules import (
+    BLACK_COUNTS,
+    ENDS,
+    MARK_EARLY,
+    MOVES,
+    NO_GAP,
+    NO_PULSES,
+    NO_RUN_UP_BY_PRE_ROLL,
+    ONE_TRACK,
+    RUN_UP,
+    TOUCHING_TAKES,
+    Rule,
+)
 from exercises.drills.scene import Clip
 from exercises.drills.what_plays.masters import action, assembled, laid_in_black, leader, stray
 from exercises.drills.what_plays.sitting import Sitting
@@ -47,7 +59,8 @@ def picture_in_the_black(sitting: Sitting) -> Rule:
     at = film.middle + scene.seconds(5, 8)
     clip = scene.clip(scene.seconds(5, 8))
     sitting.lay(clip, at, Mode.INSERT_PICTURE, "Somebody is talking there, and talks on.")
-    sitting.lay(action(sitting), film.end, Mode.INSERT_BOTH, FOLLOWS)
+    later = film.end + scene.seconds(9, 10.5)
+    sitting.lay(action(sitting), later, Mode.INSERT_BOTH, "Room is left before it.")
     return MOVES
 
 
@@ -155,6 +168,76 @@ def early_in_the_black(sitting: Sitting) -> Rule:
     return RUN_UP
 
 
+def longer_pre_roll(sitting: Sitting) -> Rule:
+    """A leader that is too short, and a pre-roll that was set longer because of it."""
+    scene = sitting.scene
+    scene.set_pre_roll(scene.of_run_up(1, 1.9))
+    start = leader(sitting, scene.of_run_up(1.2, 2.6))
+    sitting.story += " Because that is short, the pre-roll was set longer than usual."
+    end = sitting.lay(action(sitting), start, Mode.ASSEMBLE, FIRST)
+    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    return NO_RUN_UP_BY_PRE_ROLL
+
+
+def pre_roll_for_a_short_take(sitting: Sitting) -> Rule:
+    """A take that has hardly begun, and a pre-roll that was set longer because of it."""
+    scene, film = sitting.scene, assembled(sitting)
+    scene.set_pre_roll(scene.of_run_up(1, 1.9))
+    sitting.story += " For the sake of a short take, the pre-roll was set longer than usual."
+    clip = action(sitting, run_up=scene.of_run_up(0.3, 2.6))
+    end = sitting.lay(clip, film.end, Mode.ASSEMBLE, FOLLOWS)
+    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    return NO_RUN_UP_BY_PRE_ROLL
+
+
+def touching_takes(sitting: Sitting) -> Rule:
+    """A take that has hardly begun, right behind another that is short, too."""
+    film = assembled(sitting)
+    end = sitting.lay(after_another(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    return TOUCHING_TAKES
+
+
+def touching_takes_in_the_black(sitting: Sitting) -> Rule:
+    scene, film = sitting.scene, laid_in_black(sitting)
+    at = film.middle + scene.seconds(5, 8)
+    sitting.lay(after_another(sitting), at, Mode.INSERT_PICTURE, "Somebody talks on under it.")
+    return TOUCHING_TAKES
+
+
+def next_in_the_black(sitting: Sitting) -> Rule:
+    """Shots inserted on a prepared tape, where nothing lies yet but black."""
+    scene, film = sitting.scene, laid_in_black(sitting)
+    end = sitting.lay(action(sitting), film.end, Mode.INSERT_BOTH, FOLLOWS)
+    at = end + scene.seconds(3, 6)
+    purpose = "Room is left before it for a shot that is not ready."
+    sitting.lay(action(sitting), at, Mode.INSERT_BOTH, purpose)
+    return BLACK_COUNTS
+
+
+def marked_early_and_late(sitting: Sitting) -> Rule:
+    """One assemble begins some frames before the end of the film, the next some after."""
+    scene, film = sitting.scene, assembled(sitting)
+    early, late = (scene.draw.whole(5, 12) for _ in range(2))
+    end = sitting.lay(
+        action(sitting), film.end - early, Mode.ASSEMBLE, "It is meant to follow the film."
+    )
+    sitting.lay(action(sitting), end + late, Mode.ASSEMBLE, "It is meant to follow that shot.")
+    return MARK_EARLY
+
+
+def after_another(sitting: Sitting) -> Clip:
+    """A shot in a take that touches the one before; together they are too short."""
+    scene = sitting.scene
+    clip = scene.clip(
+        scene.seconds(7, 11),
+        run_up=scene.of_run_up(0.3, 2),
+        touches=scene.of_run_up(1, 2.3),
+    )
+    sitting.story += f" {clip.tape} was stopped and started again right before one of the shots."
+    return clip
+
+
 def early_action(sitting: Sitting) -> Clip:
     """A shot with less run-up in its take than a machine needs."""
     return action(sitting, run_up=sitting.scene.of_run_up(0.3, 3.6))
@@ -185,6 +268,12 @@ SITUATIONS: tuple[Situation, ...] = (
     short_take,
     short_take_changed,
     early_in_the_black,
+    longer_pre_roll,
+    pre_roll_for_a_short_take,
+    touching_takes,
+    touching_takes_in_the_black,
+    next_in_the_black,
+    marked_early_and_late,
 )
 
 

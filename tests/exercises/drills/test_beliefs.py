@@ -6,11 +6,23 @@ from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.wants import SIDES, Side
 from exercises.mastery.misconceptions import MISCONCEPTIONS
-from exercises.tape import Assemble, Bench, Condition, Rate, Source, Take, Tape, play, record
+from exercises.tape import (
+    Assemble,
+    Bench,
+    Condition,
+    Insert,
+    Rate,
+    Source,
+    Take,
+    Tape,
+    play,
+    record,
+)
 
 BENCH = Bench.default(Rate.R29_97)
 SHOTS = Source("Tape 1", (Take(0, 6000),))
 BLACK = Tape.blank(6000).with_pass(0, 3000, "black")
+TOUCHING = Source("Tape 2", (Take(0, 2000), Take(2000, 6000)))
 FILM = record(BLACK, Assemble(SHOTS, 300, 900, 600), BENCH)
 
 
@@ -22,9 +34,11 @@ def attempt(
     in_: int = 2000,
     frames: int = 300,
     tracks: tuple[Side, ...] = SIDES,
+    source: Source = SHOTS,
+    spare: int = 0,
 ) -> Attempt:
-    change = Change(source=SHOTS, in_=in_, out=in_ + frames, at=at, tracks=tracks)
-    return Attempt(master, change, mode, BENCH)
+    change = Change(source=source, in_=in_, out=in_ + frames, at=at, tracks=tracks)
+    return Attempt(master, change, mode, BENCH, spare)
 
 
 def states(tape: Tape, start: int, end: int) -> set[Condition]:
@@ -39,6 +53,13 @@ WHERE = {
     "insert-lays-pulses": (attempt(Mode.INSERT_BOTH, 1200), 1200, 1290),
     "assemble-ends-clean": (attempt(Mode.ASSEMBLE, 800), 1100, 1200),
     "gap-heals": (attempt(Mode.ASSEMBLE, 1220), 1000, 1520),
+    "touching-takes-share-pulses": (
+        attempt(Mode.INSERT_BOTH, 800, source=TOUCHING, in_=2020),
+        800,
+        1100,
+    ),
+    "pre-roll-makes-run-up": (attempt(Mode.ASSEMBLE, 60, spare=90), 60, 360),
+    "late-is-safer": (attempt(Mode.ASSEMBLE, 1205), 1205, 1505),
     "no-source-run-up": (attempt(Mode.INSERT_BOTH, 800, in_=20), 800, 1100),
     "no-master-run-up": (attempt(Mode.ASSEMBLE, 60), 60, 360),
     "plays-without-pulses": (attempt(Mode.INSERT_BOTH, 4000), 4000, 4300),
@@ -80,6 +101,77 @@ def test_ragged_end_spoils_what_follows() -> None:
 
     assert states(recorded(tried), 1100, 1130) == {Condition.CLEAN}
     assert states(recorded(tried, ("insert-ends-ragged",)), 1100, 1130) == {Condition.UNSETTLED}
+
+
+def test_edit_across_takes_that_touch_is_expected_not_to_roll() -> None:
+    tried = attempt(Mode.INSERT_BOTH, 800, source=TOUCHING, in_=1900)
+
+    assert states(recorded(tried), 900, 930) == {Condition.UNSETTLED}
+    assert states(recorded(tried, ("touching-takes-share-pulses",)), 800, 1100) == {Condition.CLEAN}
+
+
+def test_pre_roll_makes_up_for_as_much_as_it_is_longer() -> None:
+    """A second of run-up on the edit master, five wanted, and a pre-roll of seven."""
+    tried = attempt(Mode.INSERT_BOTH, 30, spare=60)
+    shown = play(recorded(tried, ("pre-roll-makes-run-up",)), BENCH)
+    unsteady = [each for each in shown if each.state is Condition.UNSETTLED]
+
+    assert [(each.start, each.end) for each in unsteady] == [(30, 90)]
+
+
+def test_black_is_expected_to_hold_nothing() -> None:
+    prepared = Tape.blank(6000).with_pass(0, 6000, "black")
+    tried = attempt(Mode.INSERT_BOTH, 900, master=prepared)
+    expected = recorded(tried, ("black-is-blank",))
+
+    assert states(recorded(tried), 900, 1200) == {Condition.CLEAN}
+    assert states(expected, 0, 6000) == {Condition.NO_CONTROL}
+
+
+def test_black_under_a_film_is_film() -> None:
+    prepared = Tape.blank(6000).with_pass(0, 6000, "black")
+    film = record(prepared, Insert(SHOTS, 300, 900, 600, picture=True, sound=False), BENCH)
+    tried = attempt(Mode.INSERT_SOUND, 800, master=film)
+
+    assert states(recorded(tried, ("black-is-blank",)), 630, 1200) == {Condition.CLEAN}
+
+
+def test_insert_of_one_track_is_expected_to_take_the_other() -> None:
+    tried = attempt(Mode.INSERT_PICTURE, 800)
+    expected = recorded(tried, ("insert-takes-both",))
+
+    assert recorded(tried).sound == FILM.sound
+    assert expected == recorded(attempt(Mode.INSERT_BOTH, 800))
+
+
+def test_frame_at_the_edit_out_is_expected_too() -> None:
+    tried = attempt(Mode.INSERT_BOTH, 800)
+    expected = recorded(tried, ("out-is-last-frame",))
+
+    assert expected == recorded(attempt(Mode.INSERT_BOTH, 800, frames=301))
+
+
+def test_recording_that_ends_with_the_tape_is_no_longer_for_anybody() -> None:
+    tried = attempt(Mode.ASSEMBLE, 5700)
+
+    assert recorded(tried, ("out-is-last-frame",)) == recorded(tried)
+
+
+def test_early_mark_is_expected_to_spoil_the_joint() -> None:
+    tried = attempt(Mode.ASSEMBLE, 1195)
+
+    assert states(recorded(tried), 1000, 1495) == {Condition.CLEAN}
+    expected = recorded(tried, ("late-is-safer",))
+    assert states(expected, 1195, 1225) == {Condition.UNSETTLED}
+    assert states(expected, 1225, 1495) == {Condition.CLEAN}
+
+
+def test_hole_after_a_late_mark_is_expected_to_stay_and_to_do_no_harm() -> None:
+    """Unlike somebody who expects it to close."""
+    tried = attempt(Mode.ASSEMBLE, 1205)
+
+    assert states(recorded(tried, ("late-is-safer",)), 1200, 1205) == {Condition.NO_PICTURE}
+    assert states(recorded(tried, ("gap-heals",)), 1200, 1205) == {Condition.CLEAN}
 
 
 @pytest.mark.parametrize("mode", Mode)

@@ -102,7 +102,7 @@ def test_belief_about_modes_that_are_not_used_changes_nothing(
 
 
 BENCH = replace(Bench.default(Rate.R25), lock=8, relock=4, erase_gap=6)
-SOURCE = Source("A", (Take(0, 200),))
+SOURCE = Source("A", (Take(0, 10), Take(10, 200)))  # takes that touch
 
 
 @cache
@@ -122,7 +122,7 @@ def attempts() -> list[Attempt]:
             at=draw.whole(0, 60),
             tracks=tracks,
         )
-        found.append(Attempt(master, change, draw.pick(tuple(Mode)), BENCH))
+        found.append(Attempt(master, change, draw.pick(tuple(Mode)), BENCH, draw.whole(0, 4)))
     return found
 
 

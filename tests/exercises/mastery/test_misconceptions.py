@@ -1,5 +1,6 @@
 import pytest
 
+from course.lessons.shelf import shelf
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.skills import SKILLS
 
@@ -12,12 +13,17 @@ def test_critical_misconceptions_are_those_that_spoil_a_tape() -> None:
     assert critical == [
         "insert-lays-pulses",
         "plays-without-pulses",
+        "black-is-blank",
+        "insert-takes-both",
+        "late-is-safer",
         "assemble-ends-clean",
         "assemble-picks-tracks",
         "insert-pushes-along",
         "gap-heals",
         "no-master-run-up",
         "no-source-run-up",
+        "touching-takes-share-pulses",
+        "pre-roll-makes-run-up",
         "replay-repairs",
         "mend-later",
         "any-tape-plays",
@@ -40,3 +46,12 @@ def test_sentences_are_whole(belief: Misconception) -> None:
     assert belief.learner.endswith(".")
     assert belief.instructor.startswith("Believes that ")
     assert belief.instructor.endswith(".")
+
+
+def test_no_skill_is_without_a_belief() -> None:
+    assert {belief.skill for belief in MISCONCEPTIONS.values()} == set(SKILLS)
+
+
+@EACH
+def test_lesson_says_otherwise(belief: Misconception) -> None:
+    assert shelf().find(belief.lesson)

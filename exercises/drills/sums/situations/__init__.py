@@ -3,7 +3,14 @@
 from collections.abc import Callable
 
 from exercises.drills.scene import Scene
-from exercises.drills.sums.situations import codes, recordings, run_ups, spans
+from exercises.drills.sums.situations import (
+    beforehand,
+    codes,
+    marks,
+    recordings,
+    run_ups,
+    spans,
+)
 from exercises.drills.sums.total import Total
 
 Situation = Callable[[Scene], Total | None]
@@ -23,6 +30,12 @@ SITUATIONS: tuple[Situation, ...] = (
     recordings.room_before_another_film,
     recordings.first_frame_untouched,
     recordings.shots_to_lay_again,
+    marks.out_after_a_last_frame,
+    marks.end_of_two_shots,
+    marks.mark_that_may_be_out,
+    beforehand.take_after_a_take,
+    beforehand.longer_pre_roll,
+    beforehand.black_and_bars,
 )
 
 

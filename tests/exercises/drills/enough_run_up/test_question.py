@@ -5,6 +5,7 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import AnswerRefused
+from exercises.drills.believer import believed
 from exercises.drills.enough_run_up import ENOUGH_RUN_UP
 from exercises.drills.enough_run_up.situations import SITUATIONS, name
 from exercises.drills.kind import Question
@@ -60,7 +61,7 @@ def test_reason_stands_beside_every_shot() -> None:
 
 
 def test_no_shot_of_the_log_is_right_more_often_than_others() -> None:
-    logs = [q for q in map(ENOUGH_RUN_UP.make, range(600)) if len(q.shown["rows"]) == 6]
+    logs = [q for q in map(ENOUGH_RUN_UP.make, range(1800)) if len(q.shown["rows"]) == 6]
     shares = [
         sum(str(number) in q.right["shots"] for q in logs) / len(logs) for number in range(1, 7)
     ]
@@ -120,3 +121,53 @@ def test_shot_ticked_twice_counts_once() -> None:
     ask = many()[0].asks[0]
 
     assert ask.read(["2", "1", "2"]) == ["1", "2"]
+
+
+def logs_with(belief: str) -> list[Question]:
+    return [each for each in many() if [belief] in [held for held, _ in each.key["believed"]]]
+
+
+def test_take_right_before_another_gives_it_nothing() -> None:
+    """A believer ticks fewer shots than there are, or begins too early."""
+    for question in logs_with("touching-takes-share-pulses"):
+        answer = believed(question, {"touching-takes-share-pulses"})
+
+        assert set(answer["shots"]) - {"none"} <= set(question.right["shots"])
+        assert answer["earliest"] <= question.right["earliest"]
+        assert any(row["touches"] for row in question.shown["rows"])
+
+
+def test_take_before_is_no_cue() -> None:
+    """A shot whose take touches another is no more often bad than the others of its log."""
+    logs = [
+        q
+        for q in map(ENOUGH_RUN_UP.make, range(1200))
+        if any(r["touches"] for r in q.shown["rows"])
+    ]
+    bad: dict[bool, list[bool]] = {True: [], False: []}
+    for question in logs:
+        for row in question.shown["rows"]:
+            bad[bool(row["touches"])].append(str(row["number"]) in question.right["shots"])
+    shares = [sum(found) / len(found) for found in bad.values()]
+
+    assert abs(shares[0] - shares[1]) < 0.1
+
+
+def test_longer_pre_roll_is_told_and_changes_nothing() -> None:
+    for question in logs_with("pre-roll-makes-run-up"):
+        assert "the pre-roll is set to" in question.shown["bench"]
+
+
+def test_take_may_end_with_its_shot() -> None:
+    """Whoever wants the frame at the edit out as well finds no room for it."""
+    for question in logs_with("out-is-last-frame"):
+        more = set(believed(question, {"out-is-last-frame"})["shots"]) - set(
+            question.right["shots"]
+        )
+
+        assert more
+        assert all("It can" in question.key["told"]["why"][int(number) - 1] for number in more)
+
+
+def test_black_counts_as_run_up() -> None:
+    assert {each.situation for each in logs_with("black-is-blank")} == {"on-a-prepared-tape"}

@@ -1,13 +1,21 @@
 import pytest
 
+from exercises.drills.believer import believed
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene
 from exercises.drills.settings import USUAL
 from exercises.drills.sums import SUMS
 from exercises.drills.sums.question import question
-from exercises.drills.sums.situations import SITUATIONS, name, recordings, run_ups
-from exercises.drills.sums.verdict import grade, slip
+from exercises.drills.sums.situations import (
+    SITUATIONS,
+    beforehand,
+    marks,
+    name,
+    recordings,
+    run_ups,
+)
+from exercises.drills.sums.verdict import EDITS_IN, ENDS, grade, slip
 from exercises.tape import Assemble, Bench, Rate, Source, Take, Tape, frame_of, record
 
 SEEDS = range(40)
@@ -69,7 +77,38 @@ def test_earliest_places_have_run_up_enough_and_no_frame_more(seed: int) -> None
     ],
 )
 def test_slip_is_named(off: int, sentence: str) -> None:
-    assert slip(off, 25) == sentence
+    assert slip(off, 25, "out") == sentence
+
+
+@pytest.mark.parametrize(
+    ("name", "sentence"),
+    [
+        ("out", "One frame off: the edit out is the first frame that no longer belongs."),
+        ("long", "One frame off: the edit out is the first frame that no longer belongs."),
+        ("in", "One frame off: the edit in is the first frame that is copied."),
+        ("master", "One frame off: the edit in is the first frame that is copied."),
+        ("reading", "One frame off: count once more, frame by frame."),
+    ],
+)
+def test_one_frame_is_explained_by_the_edge_that_was_asked_for(name: str, sentence: str) -> None:
+    assert slip(1, 25, name) == slip(-1, 25, name) == sentence
+
+
+def test_every_moment_that_is_asked_for_is_an_edit_in_an_end_or_a_place() -> None:
+    names = {ask.name for seed in range(400) for ask in SUMS.make(seed).asks}
+
+    assert names == {*EDITS_IN, *ENDS, "again", "code", "fewer", "reading"}
+
+
+def test_slip_is_named_where_no_belief_explains_it() -> None:
+    asked = question(marks.out_after_a_last_frame, Scene(Draw(1), USUAL))
+    assert asked is not None
+    believed, slipped = (
+        grade(asked, {"out": asked.right["out"] + off}).feedback["parts"][0] for off in (-1, 1)
+    )
+
+    assert believed["slip"] == ""
+    assert slipped["slip"].startswith("One frame off: the edit out")
 
 
 def test_half_of_two_results_is_half_the_credit_and_points_at_one_belief() -> None:
@@ -87,3 +126,46 @@ def test_wrong_sum_without_a_belief_behind_it_points_at_none() -> None:
     wrong = {ask.name: asked.right[ask.name] + 7 for ask in asked.asks}
 
     assert grade(asked, wrong).misconceptions == ()
+
+
+TOUCHING = [question(beforehand.take_after_a_take, Scene(Draw(seed), USUAL)) for seed in SEEDS]
+
+
+@pytest.mark.parametrize("asked", TOUCHING)
+def test_second_of_two_takes_that_touch_has_run_up_of_its_own(asked: Question) -> None:
+    first, second = (frame_of(value, rate(asked)) for value in list(facts(asked).values())[:2])
+    tape = Source("Tape 1", (Take(first, second), Take(second, 99_999)))
+
+    assert tape.run_up(asked.right["source"]) == Bench.default(rate(asked)).lock
+
+
+@pytest.mark.parametrize("off", [-1, 0, 1])
+def test_mark_that_is_set_early_leaves_no_hole_wherever_it_hits(off: int) -> None:
+    """Late, it leaves one: worked out by the tape model."""
+    for seed in SEEDS:
+        asked = question(marks.mark_that_may_be_out, Scene(Draw(seed), USUAL))
+        assert asked is not None
+        bench = Bench.default(rate(asked))
+        end = frame_of(next(iter(facts(asked).values())), rate(asked))
+        most = end - asked.right["in"]
+        tape = Tape.blank(99_999).with_pass(0, end, "film")
+        shot = Source("Tape 1", (Take(0, 9000),))
+
+        at = [asked.right["in"] + off * most, end + most + off * most]
+        early, late = (record(tape, Assemble(shot, 1000, 1200, each), bench) for each in at)
+
+        assert len(early.control.runs) == 1
+        assert len(late.control.runs) == (1 if off == -1 else 2)
+
+
+def test_going_further_answers_for_both() -> None:
+    """Who needs no run-up at all needs none of what a take before might give."""
+    asked = TOUCHING[0]
+    assert asked is not None
+    alone, both = (
+        believed(asked, {"no-source-run-up", *more})
+        for more in ((), ("touching-takes-share-pulses",))
+    )
+
+    assert alone == both
+    assert grade(asked, both).misconceptions == ("no-source-run-up",)

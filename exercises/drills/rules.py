@@ -101,6 +101,13 @@ STRAIGHT = Rule(
     lesson="setting-up-the-player",
     section="skew",
 )
+NO_BAND = Rule(
+    text="Skew straightens verticals, tracking clears a noise band: "
+    "turn tracking to the middle between the streaks that begin on either side.",
+    skill="player-set-up",
+    lesson="setting-up-the-player",
+    section="tracking",
+)
 WHITE_LEVEL = Rule(
     text="Set the picture level so that a white stands at 100 IRE, which is 700 mV at "
     "625 lines: above 110 IRE it is clipped for good, and too low it is flat.",

@@ -115,7 +115,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
         Misconception(
             id="gap-heals",
             learner="Perhaps you expected a short hole to close when the tape is played. "
-            "It stays: the tape runs through it, and the picture rolls after it.",
+            "It stays: the tape runs through it at its own pace, and nothing plays there.",
             instructor="Believes that a short hole between two shots closes itself on playback.",
             skill="mending",
             critical=True,

@@ -28,6 +28,8 @@ FAULTS = {
     ),
 }
 
+NEITHER = ("nothing", "neither picture nor sound on the tape")
+
 
 def copies(track: Track[Laid], window: Window, names: Mapping[str, str]) -> Iterator[Segment]:
     for run in track.laid:
@@ -70,7 +72,13 @@ def faults(tape: Tape, bench: Bench, window: Window) -> Iterator[FaultMark]:
 def _states(tape: Tape, bench: Bench) -> Iterator[Told]:
     for start, end, state, edit in play(tape, bench):
         if state is not Condition.CLEAN:
-            yield start, end, state.value, edit, FAULTS[state]
+            empty = state is Condition.NO_PICTURE and _is_silent(tape, start, end)
+            yield start, end, state.value, edit, NEITHER if empty else FAULTS[state]
+
+
+def _is_silent(tape: Tape, start: int, end: int) -> bool:
+    """Whether no sound lies anywhere in `[start, end)`."""
+    return not any(run.start < end and start < run.end for run in tape.sound.laid)
 
 
 def _beyond(tape: Tape, bench: Bench) -> Iterator[Told]:

@@ -10,7 +10,7 @@ from exercises.drills.knobs.footage import UPRIGHT
 from exercises.drills.knobs.job import Job
 from exercises.drills.knobs.question import Knob
 from exercises.drills.media import Strip
-from exercises.drills.rules import STRAIGHT
+from exercises.drills.rules import NO_BAND, STRAIGHT
 from exercises.drills.scene import opening
 from exercises.drills.set_skew.controls import CONTROLS, SKEW, TRACKING, revealed
 from exercises.drills.set_skew.seen import DISPLAYS, named, seen, step
@@ -95,7 +95,7 @@ def tracking_on(display: str) -> Made:
             why="There the heads run along the middle of the tracks, "
             "midway between the streaks that begin on either side.",
             passes=tracking.PASSES,
-            rule=STRAIGHT,
+            rule=NO_BAND,
             shown=(tracking.strip(job, values, display=display),),
             lures={},
             choices=(CONTROLS,),

@@ -20,6 +20,7 @@ ONE_OFF = {
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Raises AnswerRefused for what can't be an answer."""
+    question.checked(answer)
     beliefs = revealed(question, answer)
     parts = list(told(question, answer, explained=bool(beliefs)))
     rights = sum(part["is_right"] for part in parts)

@@ -250,3 +250,15 @@ def test_marks_are_states_that_are_not_clean_and_the_faults_beyond(document: Doc
     states = [state for state in play(tape, session.bench) if state.state != "clean"]
     beyond = [(each.start, each.end, each.kind, each.edit) for each in faults(tape, session.bench)]
     assert marks == sorted([*states, *beyond], key=itemgetter(0))
+
+
+def test_stretch_without_picture_and_sound_is_told_from_one_without_a_picture() -> None:
+    tape = Tape.blank(300).with_pass(0, 300, "black")
+    nothing = Source("A", (Take(0, 120),))
+    both = record(tape, Insert(nothing, 100, 150, 100, picture=True, sound=True), BENCH)
+    picture = record(tape, Insert(nothing, 100, 150, 100, picture=True, sound=False), BENCH)
+
+    assert [
+        [fault.label for fault in tape_map(each, BENCH, start=120).faults or ()]
+        for each in (both, picture)
+    ] == [["nothing"], ["no picture"]]

@@ -32,7 +32,7 @@ def take_after_a_take(scene: Scene) -> Total:
                 f"On {tape} two takes touch: the camera was stopped and started again. "
                 f"{scene.person} wants as much of the second as can be had: {shot}.",
                 f"{scene.person} wants {shot}. Right before it on {tape}, without a gap, lies a "
-                "first try that was broken off.",
+                "first try that was stopped early.",
             )
         ),
         facts=(

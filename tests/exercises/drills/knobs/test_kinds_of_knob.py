@@ -53,3 +53,11 @@ def test_control_does_not_start_where_it_belongs() -> None:
             started = knob.grade(question, dict(question.right) | {name: question.key["start"]})
 
             assert not started.right
+
+
+def test_rule_ends_with_the_control_that_was_to_be_turned() -> None:
+    for question in map(KINDS["set-skew"].make, range(30)):
+        text = question.key["rule"]["text"].lower()
+        last = max(("tracking", "skew"), key=text.rindex)
+
+        assert last == question.right["control"]

@@ -121,3 +121,11 @@ def test_feedback_plays_it_beside_the_one_made_well() -> None:
 
     titles = [question.media[number]["title"] for number in verdict.feedback["pictures"]]
     assert titles == ["The sound across the cut", "The same cut, made well"]
+
+
+def test_hole_in_the_sound_is_not_called_one_in_the_picture() -> None:
+    holes = [each for each in questions() if each.right["fault"] == Heard.HOLE]
+    told = {fault[-1] for each in holes for fault in each.key["map"]["faults"]}
+
+    assert [sentence for sentence in told if sentence.startswith("no picture")] == []
+    assert any(sentence.startswith("neither picture nor sound") for sentence in told)

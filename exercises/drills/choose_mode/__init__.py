@@ -16,7 +16,7 @@ CHOOSE_MODE = Kind(
         "what-the-bench-cant-do",
     ),
     lesson="assemble-and-insert",
-    revision=3,
+    revision=4,
     template="drills/choose_mode.html",
     candidates=candidates,
     grade=grade,

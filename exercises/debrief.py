@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from course.cohorts.equipping import bench_of
 from course.lessons.shelf import LessonPlace, lesson_place
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
-from exercises.mastery.progress import COMPLETE
+from exercises.mastery.progress import HOLDS
 from exercises.models import Attempt, PracticeSession
 from exercises.scores import Progress, progress_of
 from exercises.sessions import in_order
@@ -92,12 +92,12 @@ def why(answers: list[Attempt], belief: Misconception | None) -> str:
 
 
 def drill_to_practise(session: PracticeSession, answers: list[Attempt]) -> Progress | None:
-    """The drill of this set, at their bench, with the fewest right in a row, not complete yet."""
+    """The drill of this set, at their bench, with the fewest right without a miss, not held yet."""
     inside = {answer.drill for answer in answers}
     bench = bench_of(session.person).as_settings()
     drills = [each for each in progress_of(session.person) if each.kind.is_at(bench)]
-    undone = [each for each in drills if not (each.complete or each.kind.by_hand)]
-    ranked = sorted(undone, key=lambda each: (each.kind.slug not in inside, each.in_a_row))
+    undone = [each for each in drills if not (each.held or each.kind.by_hand)]
+    ranked = sorted(undone, key=lambda each: (each.kind.slug not in inside, each.unbroken))
     return ranked[0] if ranked else None
 
 
@@ -105,6 +105,6 @@ def next_words(place: LessonPlace | None, drill: Progress | None) -> str:
     if place:
         return "Read this again, then take another set:"
     if drill is None:
-        return "You have completed every drill. Come back in a few days, so that it stays."
-    more = COMPLETE - drill.in_a_row
-    return f"{more} more right in a row {'complete' if more > 1 else 'completes'} this drill:"
+        return "Every drill is held. Come back in a few days, so that it stays."
+    more = HOLDS - drill.unbroken
+    return f"Not held yet, {more} more right without a miss:"

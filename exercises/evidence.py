@@ -26,6 +26,6 @@ def evidence_of(person: Person) -> dict[str, Any]:
             {"sentence": belief.instructor, "critical": belief.critical, "times": times}
             for belief, times, _ in beliefs_of(person)
         ],
-        "completed": [each.kind.title for each in drills if each.complete],
+        "completed": [each.kind.title for each in drills if each.held],
         "drills": len(drills),
     }

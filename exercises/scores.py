@@ -11,10 +11,10 @@ from exercises.drills.own import is_own
 from exercises.drills.register import KINDS
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import (
-    COMPLETE,
-    in_a_row,
-    is_complete,
+    HOLDS,
+    is_held,
     row_words,
+    unbroken,
 )
 from exercises.mastery.skills import SKILLS, Skill
 from exercises.models import RIGHT_NOW, Attempt, Summary
@@ -53,11 +53,11 @@ class Progress:
 
     kind: Kind
     rights: list[bool] = field(default_factory=list)
-    complete: bool = False
+    held: bool = False
 
     @property
-    def in_a_row(self) -> int:
-        return min(in_a_row(self.rights), COMPLETE)
+    def unbroken(self) -> int:
+        return min(unbroken(self.rights), HOLDS)
 
 
 def practised_skills() -> list[Skill]:
@@ -119,7 +119,7 @@ def progress_of(person: Person) -> list[Progress]:
     answers = Attempt.objects.filter(person=person).judged().latest_first()
     for drill, right in answers.values_list("drill", RIGHT_NOW):
         rights[drill].append(right)
-    return [Progress(kind, rights[slug], is_complete(rights[slug])) for slug, kind in KINDS.items()]
+    return [Progress(kind, rights[slug], is_held(rights[slug])) for slug, kind in KINDS.items()]
 
 
 def row_in_words(attempt: Attempt) -> str:

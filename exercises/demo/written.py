@@ -75,7 +75,7 @@ WRITTEN = (
         sign_in_name="tamsin",
         situation="brief-the-camera",
         ago=5,
-        text="Let the camera run for at least ten seconds before anything happens, and for five "
+        text="Let the camera run for ten seconds in front of what you need, and for five "
         "after it. The player needs that time to lock, so a take can’t be used from its first "
         "frame.",
     ),

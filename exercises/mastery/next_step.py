@@ -3,7 +3,7 @@
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
-from exercises.mastery.progress import COMPLETE, in_a_row, is_complete
+from exercises.mastery.progress import HOLDS, is_held, unbroken
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -32,18 +32,18 @@ def next_step(
 
     `lessons` gives each lesson's slug and its drills, in order; drills that no lesson
     teaches yet stand under "". `read` are the lessons that were read to the end. When
-    everything is complete the drill that was practised least comes back. None for an
+    everything is held the drill that was practised least comes back. None for an
     empty course.
     """
     drills = [drill for _, placed in lessons for drill in placed]
     for lesson, placed in lessons:
         for drill in placed:
-            if drill.rights and not drill.rights[0] and not is_complete(list(drill.rights)):
+            if drill.rights and not drill.rights[0] and not is_held(list(drill.rights)):
                 return towards(lesson, drill, read)
     tried = [n for n, (_, placed) in enumerate(lessons) if any(each.rights for each in placed)]
     for number, (lesson, placed) in enumerate(lessons):
         for drill in placed:
-            if not is_complete(list(drill.rights)):
+            if not is_held(list(drill.rights)):
                 return towards(lesson, drill, read)
         # Somebody who practises what comes later has this behind them, marked as read or not.
         if lesson and not placed and lesson not in read and number >= max(tried, default=0):
@@ -54,7 +54,7 @@ def next_step(
     return Step(
         what="drill",
         slug=least.slug,
-        why="You have completed every drill. This is the one you have practised least.",
+        why="Every drill is held. This is the one you have practised least.",
     )
 
 
@@ -80,5 +80,7 @@ def towards(lesson: str, drill: DrillState, read: Collection[str]) -> Step:
         )
     if not drill.rights[0]:
         return Step(what="drill", slug=drill.slug, why="Your last answer here was not right yet.")
-    more = COMPLETE - in_a_row(drill.rights)
-    return Step(what="drill", slug=drill.slug, why=f"{more} more right in a row complete it.")
+    more = HOLDS - unbroken(drill.rights)
+    return Step(
+        what="drill", slug=drill.slug, why=f"Not held yet: {more} more right without a miss."
+    )

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from exercises.mastery.progress import COMPLETE, in_a_row
+from exercises.mastery.progress import HOLDS, unbroken
 
 # Drills whose questions are easily taken for one another. Mixed in a set, the difference
 # between them is practised too (Brunmair & Richter 2019).
@@ -26,7 +26,7 @@ class Candidate:
 def next_drill(candidates: Sequence[Candidate], taken: Sequence[str]) -> str:
     """The slug of the drill to ask next; `taken` are those asked in this set, in order.
 
-    Fewest right in a row first; of those, the one that this set has asked least, then one
+    Fewest right without a miss first; of those, the one that this set has asked least, then one
     that looks like the last question, then the order of the candidates. Never the same
     drill twice running where there is another. ValueError without candidates.
     """
@@ -38,7 +38,7 @@ def next_drill(candidates: Sequence[Candidate], taken: Sequence[str]) -> str:
 
 
 def _rank(candidate: Candidate, taken: Sequence[str], last: str) -> tuple[int, int, bool]:
-    row = min(in_a_row(candidate.rights), COMPLETE)
+    row = min(unbroken(candidate.rights), HOLDS)
     return row, taken.count(candidate.slug), not look_alike(candidate.slug, last)
 
 

@@ -1,14 +1,14 @@
 """How somebody stands in a skill, in one word, and what they seem to be stuck on.
 
     not begun   no answer counts yet
-    steady      the last three answers are right, as for a drill that is complete
+    steady      the last three answers are right, as for a drill that is held
     stuck       at least five answers, none of the last five right; or the same belief behind
                 three or more of the last ten
     begun       fewer than five answers, and not steady
     shaky       anything else: sometimes right, sometimes not
 
-Steady goes before stuck: who has been right three times in a row has moved on. The figures are
-our own choice; ten answers are about a week of practice in one skill.
+Steady goes before stuck: who has been right three times without a miss has moved on. The figures
+are our own choice; ten answers are about a week of practice in one skill.
 """
 
 from collections import Counter
@@ -17,7 +17,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
-from exercises.mastery.progress import COMPLETE, RECENT, in_a_row, mean_score
+from exercises.mastery.progress import HOLDS, RECENT, mean_score, unbroken
 
 MANY = 5  # answers after which somebody is no beginner in a skill
 OFTEN = 3  # times that a belief shows before somebody is stuck on it
@@ -76,7 +76,7 @@ def skill_state(latest: Sequence[Counted], answers: int) -> SkillState:
 
 def state_of(recent: Sequence[Counted], answers: int, times: int) -> State:
     rights = [each.right for each in recent]
-    if in_a_row(rights) >= COMPLETE:
+    if unbroken(rights) >= HOLDS:
         return State.STEADY
     if times >= OFTEN or (answers >= MANY and not any(rights[:MANY])):
         return State.STUCK

@@ -29,7 +29,7 @@ class Assemble(Edit):
 
 @dataclass(frozen=True, slots=True)
 class Insert(Edit):
-    """Picture, or sound, or both, over pulses that are already there; wipes nothing."""
+    """One track, or picture and sound together, over pulses already there; wipes nothing."""
 
     picture: bool
     sound: bool

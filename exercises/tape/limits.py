@@ -11,7 +11,7 @@ class Limits:
     flash_frames        frames     longest stretch between two shots that is a flash
                                    (common practice)
     clipped_word        frames     of a word lost at an edit point (common practice)
-    extra_breath        frames     of a breath left at an edit point (common practice)
+    stray_breath        frames     of a breath left at an edit point (common practice)
     picture_step        IRE        between neighbours (common practice)
     sound_step          0.1 dB     between neighbours: 2 to 3 dB is what is noticed in
                                    ordinary material (Master Handbook of Acoustics)
@@ -38,7 +38,7 @@ class Limits:
 
     flash_frames: int = 3
     clipped_word: int = 0
-    extra_breath: int = 0
+    stray_breath: int = 0
     picture_step: int = 10
     sound_step: int = 30
     flat_picture: int = 80

@@ -35,7 +35,9 @@ def refuse_misfit(tape: Tape, edit: Edit) -> None:
             f"The recording from {edit.at} to {edit.end} does not fit a tape of {tape.length}."
         )
     if isinstance(edit, Insert) and not (edit.picture or edit.sound):
-        raise EditRefused("An insert records picture, or sound, or both; this one records nothing.")
+        raise EditRefused(
+            "An insert records at least one of picture and sound; this one records nothing."
+        )
 
 
 def unsettled(tape: Tape, edit: Edit, bench: Bench) -> int:

@@ -189,7 +189,7 @@ def test_debrief_of_right_answers_names_a_drill_to_complete(mina: Person) -> Non
     found = told(session)
 
     assert found.why == "Nothing went wrong, so there is nothing to explain."
-    assert found.next == "1 more right in a row completes this drill:"
+    assert found.next == "Not held yet, 1 more right without a miss:"
     assert found.next_drill
     assert found.next_drill.kind.slug == "care-and-safety"
 

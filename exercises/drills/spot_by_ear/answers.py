@@ -12,7 +12,7 @@ FAULT = Choice(
     legend="What is wrong with the sound?",
     options=(
         Option(value=Heard.WORD, text="Clipped word: the cut falls into it"),
-        Option(value=Heard.BREATH, text="Extra breath: it is left at the cut"),
+        Option(value=Heard.BREATH, text="Stray breath: it is left at the cut"),
         Option(value=Heard.JUMP, text="Level jump: two levels meet at the cut"),
         Option(value=Heard.WEAK, text="Weak sound: its level is too low"),
         Option(value=Heard.DISTORTED, text="Distorted sound: its level is too high"),

@@ -11,7 +11,7 @@ from exercises.tape.playback import track_states
 
 class Heard(StrEnum):
     WORD = "clipped-word"
-    BREATH = "extra-breath"
+    BREATH = "stray-breath"
     JUMP = "level-jump"
     WEAK = "weak-sound"
     DISTORTED = "distorted-sound"
@@ -22,7 +22,7 @@ class Heard(StrEnum):
 
 KINDS = {
     Kind.CLIPPED_WORD: Heard.WORD,
-    Kind.EXTRA_BREATH: Heard.BREATH,
+    Kind.STRAY_BREATH: Heard.BREATH,
     Kind.SOUND_LEVEL_JUMP: Heard.JUMP,
     Kind.WEAK_SOUND: Heard.WEAK,
     Kind.DISTORTED_SOUND: Heard.DISTORTED,

@@ -24,13 +24,13 @@ from exercises.tape.faults.meter import Meter
 from exercises.tape.faults.pauses import noisy_pauses
 from exercises.tape.faults.severity import Severity
 from exercises.tape.faults.step import sound_out_of_step
-from exercises.tape.faults.words import cut_words, extra_breaths
+from exercises.tape.faults.words import cut_words, stray_breaths
 from exercises.tape.tape import Tape
 
 __all__ = ["Fault", "Kind", "Measured", "Severity", "Unit", "faults"]
 
 ORDER = {kind: number for number, kind in enumerate(Kind)}
-CONTENT = (flash_frames, cut_words, extra_breaths, sound_out_of_step)
+CONTENT = (flash_frames, cut_words, stray_breaths, sound_out_of_step)
 METERED = (
     picture_jumps,
     sound_jumps,

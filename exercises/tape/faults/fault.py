@@ -11,7 +11,7 @@ from exercises.tape.tape import TrackName
 class Kind(StrEnum):
     FLASH_FRAMES = "flash-frames"
     CLIPPED_WORD = "clipped-word"
-    EXTRA_BREATH = "extra-breath"
+    STRAY_BREATH = "stray-breath"
     PICTURE_LEVEL_JUMP = "picture-level-jump"
     SOUND_LEVEL_JUMP = "sound-level-jump"
     FLAT_PICTURE = "flat-picture"

@@ -6,7 +6,7 @@ from exercises.tape.faults.fault import Fault, Kind, Unit
 LABELS = {
     Kind.FLASH_FRAMES: "flash frames",
     Kind.CLIPPED_WORD: "clipped word",
-    Kind.EXTRA_BREATH: "extra breath",
+    Kind.STRAY_BREATH: "stray breath",
     Kind.PICTURE_LEVEL_JUMP: "picture jumps",
     Kind.SOUND_LEVEL_JUMP: "sound jumps",
     Kind.FLAT_PICTURE: "flat picture",
@@ -27,7 +27,7 @@ LABELS = {
 SENTENCES = {
     Kind.FLASH_FRAMES: "{value} of something else between two shots",
     Kind.CLIPPED_WORD: "an edit point inside a word cuts off {value} of it",
-    Kind.EXTRA_BREATH: "{value} of a breath left at the edit point",
+    Kind.STRAY_BREATH: "{value} of a breath left at the edit point",
     Kind.PICTURE_LEVEL_JUMP: "the white jumps by {value} at the cut (up to {limit} pass)",
     Kind.SOUND_LEVEL_JUMP: "the sound jumps by {value} at the cut (up to {limit} pass)",
     Kind.FLAT_PICTURE: "flat picture: the white is only at {value} (from {limit} on it passes)",

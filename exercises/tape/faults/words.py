@@ -57,9 +57,9 @@ def cut_words(tape: Tape, bench: Bench) -> Iterator[Fault]:
             )
 
 
-def extra_breaths(tape: Tape, bench: Bench) -> Iterator[Fault]:
+def stray_breaths(tape: Tape, bench: Bench) -> Iterator[Fault]:
     """Breaths heard right at an edit point, measured by the frames that are heard."""
-    limit = bench.limits.extra_breath
+    limit = bench.limits.stray_breath
     for point in _points(tape):
         breath = _begun(point.marks.breaths, point.frame + point.starts)
         if breath is None:
@@ -70,7 +70,7 @@ def extra_breaths(tape: Tape, bench: Bench) -> Iterator[Fault]:
             heard = point.frame - breath.start if breath.end >= point.frame else 0
         if heard > limit:
             yield Fault(
-                Kind.EXTRA_BREATH,
+                Kind.STRAY_BREATH,
                 "sound",
                 *point.heard(heard),
                 graded(heard - limit - 1, BREATH_STEP),

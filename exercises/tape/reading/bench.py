@@ -24,7 +24,7 @@ AUTOMATIC_GAIN = {
 LIMITS = {
     "flash_frames": FRAMES,
     "clipped_word": FRAMES,
-    "extra_breath": FRAMES,
+    "stray_breath": FRAMES,
     "picture_step": WHITE,
     "sound_step": Bounds(0, 600),
     "flat_picture": WHITE,

@@ -32,7 +32,7 @@ def _insert(node: Node, sources: Mapping[str, Source], length: int) -> Insert:
     fields = node.known_fields((*SHOT, "picture", "sound"), MAKING)
     picture, sound = fields["picture"].truth(), fields["sound"].truth()
     if not (picture or sound):
-        node.refuse("an insert records picture, or sound, or both")
+        node.refuse("an insert records at least one of picture and sound")
     shot = _shot(fields, sources, length)
     return Insert(*shot, picture, sound, making=_making(fields, shot))
 

@@ -60,7 +60,7 @@ def test_next_step_counts_what_is_left_to_complete() -> None:
     step = next_step(course((True, False), ()))
 
     assert step is not None
-    assert step.why == "2 more right in a row complete it."
+    assert step.why == "Not held yet: 2 more right without a miss."
 
 
 def test_next_step_passes_over_a_completed_drill() -> None:

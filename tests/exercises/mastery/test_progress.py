@@ -1,10 +1,10 @@
 import pytest
 
-from exercises.mastery.progress import in_a_row, is_complete, mean_score
+from exercises.mastery.progress import is_held, mean_score, unbroken
 
 
 @pytest.mark.parametrize(
-    ("rights", "row", "complete"),
+    ("rights", "row", "held"),
     [
         ([], 0, False),
         ([True, True], 2, False),
@@ -13,8 +13,8 @@ from exercises.mastery.progress import in_a_row, is_complete, mean_score
         ([True, True, True], 3, True),
     ],
 )
-def test_three_right_in_a_row_complete(rights: list[bool], row: int, complete: bool) -> None:
-    assert (in_a_row(rights), is_complete(rights)) == (row, complete)
+def test_three_right_without_a_miss_hold(rights: list[bool], row: int, held: bool) -> None:
+    assert (unbroken(rights), is_held(rights)) == (row, held)
 
 
 @pytest.mark.parametrize(("scores", "mean"), [([100], 100), ([0, 33], 17), ([100, 0, 0], 33)])

@@ -13,7 +13,7 @@ SLUGS = sorted(KINDS)
 
 
 def candidates(**rows: int) -> list[Candidate]:
-    """`candidates(a=2)`: drill a with two right in a row behind a miss."""
+    """`candidates(a=2)`: drill a with two right together behind a miss."""
     return [Candidate(slug=slug, rights=(True,) * row + (False,)) for slug, row in rows.items()]
 
 

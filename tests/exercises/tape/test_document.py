@@ -241,7 +241,7 @@ REFUSED = [
     ),
     ("edits.1.picture", 1, "edits[1].picture: must be true or false, not 1"),
     ("edits.1.sound", "no", 'edits[1].sound: must be true or false, not "no"'),
-    ("edits.1.picture", False, "edits[1]: an insert records picture, or sound, or both"),
+    ("edits.1.picture", False, "edits[1]: an insert records at least one of picture and sound"),
 ]
 
 

@@ -212,7 +212,7 @@ def test_tape_from_before_the_edit_stays_usable(master: Tape) -> None:
         (Assemble(REEL, 0, 100, -1), "The recording from -1 to 99 does not fit a tape of 1000."),
         (
             Insert(REEL, 0, 100, 0, picture=False, sound=False),
-            "An insert records picture, or sound, or both; this one records nothing.",
+            "An insert records at least one of picture and sound; this one records nothing.",
         ),
     ],
 )

@@ -73,7 +73,7 @@ def slow_words(tape: Tape, document: Document) -> set[Found]:
         for breath in _marks(document, source, first, "breaths"):
             if breath["start"] <= first < breath["end"]:
                 heard = breath["end"] - first
-                found.add(("extra-breath", start, min(end, start + heard), heard))
+                found.add(("stray-breath", start, min(end, start + heard), heard))
         for word in _marks(document, source, last - 1, "words"):
             if word["start"] < last < word["end"]:
                 kept = min(last - word["start"], end - start)
@@ -81,7 +81,7 @@ def slow_words(tape: Tape, document: Document) -> set[Found]:
         for breath in _marks(document, source, last - 1, "breaths"):
             if breath["start"] < last <= breath["end"]:
                 heard = last - breath["start"]
-                found.add(("extra-breath", max(start, end - heard), end, heard))
+                found.add(("stray-breath", max(start, end - heard), end, heard))
     return found
 
 

@@ -17,7 +17,7 @@ DATA = Path(__file__).parents[1] / "data" / "faults"
 FAULTS = {
     "flash-frames": ("picture", 900, 902, 1, "annoying", 2, "frames", 3),
     "clipped-word": ("sound", 740, 750, 0, "very annoying", 12, "frames", 0),
-    "extra-breath": ("sound", 600, 605, 0, "slightly annoying", 5, "frames", 0),
+    "stray-breath": ("sound", 600, 605, 0, "slightly annoying", 5, "frames", 0),
     "picture-level-jump": (
         *("picture", 900, 901, 1, "perceptible, but not annoying"),
         *(16, "IRE", 10),

@@ -36,7 +36,7 @@ def test_faults_lie_on_the_tape_in_order_and_are_beyond_their_limits(document: D
 
 SOUND = {
     Kind.CLIPPED_WORD,
-    Kind.EXTRA_BREATH,
+    Kind.STRAY_BREATH,
     Kind.SOUND_LEVEL_JUMP,
     Kind.WEAK_SOUND,
     Kind.DISTORTED_SOUND,
@@ -79,7 +79,7 @@ def test_content_faults_are_those_found_frame_by_frame(document: Document) -> No
     assert {
         (fault.kind.value, fault.start, fault.end, fault.measured.value)
         for fault in found(document)
-        if fault.kind in (Kind.FLASH_FRAMES, Kind.CLIPPED_WORD, Kind.EXTRA_BREATH)
+        if fault.kind in (Kind.FLASH_FRAMES, Kind.CLIPPED_WORD, Kind.STRAY_BREATH)
     } == slow
 
 

@@ -6,7 +6,7 @@ from exercises.tape.faults.wording import LABELS, SENTENCES, amount, label, sent
 TOLD = [
     (Kind.FLASH_FRAMES, 2, Unit.FRAMES, 3, "2 frames of something else between two shots"),
     (Kind.CLIPPED_WORD, 1, Unit.FRAMES, 0, "an edit point inside a word cuts off 1 frame of it"),
-    (Kind.EXTRA_BREATH, 5, Unit.FRAMES, 0, "5 frames of a breath left at the edit point"),
+    (Kind.STRAY_BREATH, 5, Unit.FRAMES, 0, "5 frames of a breath left at the edit point"),
     (
         *(Kind.SOUND_LEVEL_JUMP, 45, Unit.DECIBEL_TENTHS, 30),
         "the sound jumps by 4.5 dB at the cut (up to 3 dB pass)",

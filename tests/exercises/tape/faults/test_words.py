@@ -55,7 +55,7 @@ def test_word_is_clipped_by_a_point_inside_it(
 def test_breath_is_extra_where_it_is_heard_at_a_point(
     first: int, out: int, faults: list[tuple[int, ...]]
 ) -> None:
-    assert told(Kind.EXTRA_BREATH, insert(SPEECH, first, out, 500)) == faults
+    assert told(Kind.STRAY_BREATH, insert(SPEECH, first, out, 500)) == faults
 
 
 def test_sound_that_goes_on_is_not_cut() -> None:
@@ -92,10 +92,10 @@ def test_new_picture_cuts_no_sound() -> None:
 
 def test_bench_may_let_a_frame_pass() -> None:
     shot = insert(SPEECH, 101, 153, 500)
-    bench = limited(clipped_word=1, extra_breath=1)
+    bench = limited(clipped_word=1, stray_breath=1)
 
     assert told(Kind.CLIPPED_WORD, shot, bench=bench) == []
-    assert told(Kind.EXTRA_BREATH, shot, bench=bench) == []
+    assert told(Kind.STRAY_BREATH, shot, bench=bench) == []
 
 
 @pytest.mark.parametrize(

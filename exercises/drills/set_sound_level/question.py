@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import EDGE, POSITIONS, told
+from exercises.drills.knobs.control import POSITIONS, told
 from exercises.drills.knobs.copy import Copy
 from exercises.drills.knobs.question import Knob
 from exercises.drills.rules import SOUND_LEVEL
@@ -27,9 +27,11 @@ from exercises.tape import SoundLevel, SoundMode
 
 STEP = 5  # 0.1 dB that a position is
 BAND = 10  # 0.1 dB (operating tolerance of levels, from memory; this course's own choice)
-# Positions between the settings of the two takes: from 7 dB on, as far as automatic gain still
-# brings up the room of the softer one.
-LOUDER, SOFTER = (14, 24), (14, 18)
+APART = (9, 19)  # positions between the settings of the two takes: 4.5 to 9.5 dB
+EDGE = 3  # positions at either end that are never the best
+# The best for a louder take lies no further up, and that for a softer one lies above it: louder
+# ones come in three questions of five.
+PARTING = 21
 WELL_OVER = 3  # bands over line-up: where it is no misjudgement
 ONE, HOT = "one-level-for-all", "hotter-is-better"
 
@@ -49,16 +51,24 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     draw = Draw(seed)
     while True:
         came, way, louder = draw.pick(CASES)
-        apart = draw.whole(*(LOUDER if louder else SOFTER))
+        apart = draw.whole(*APART)
         takes = Takes(draw, settings, levels(draw, STEP * apart, louder=louder))
-        best = draw.whole(EDGE, POSITIONS - 1 - apart)
-        if not louder:
-            best += apart - EDGE
+        best = best_of(draw, apart, louder=louder)
         yield question(takes, way, came, best) if takes.are_two else None
 
 
+def best_of(draw: Draw, apart: int, *, louder: bool) -> int:
+    """Where the first take’s setting still has room beside it, and no place comes much more often
+    than another.
+    """
+    last = POSITIONS - 1
+    if louder:
+        return draw.whole(EDGE, min(PARTING, last - apart))
+    return draw.whole(max(PARTING + 1, apart), last - EDGE)
+
+
 def levels(draw: Draw, apart: int, *, louder: bool) -> Levels:
-    under = draw.whole(350, 390)
+    under = draw.whole(350, 370)  # a room that automatic gain can still bring up
     if louder:
         first = draw.whole(-110, -100)
         return Levels(first=first, second=first + apart, under=under)

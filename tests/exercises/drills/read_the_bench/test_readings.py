@@ -2,7 +2,6 @@
 
 import re
 from collections import Counter
-from collections.abc import Callable
 from functools import cache
 
 import pytest
@@ -134,25 +133,6 @@ def test_knock_that_a_vu_meter_calls_soft_may_be_as_loud_as_is_permitted() -> No
     for shown in stay:
         assert shown["VU meter, at its highest"].startswith("−")
         assert re.search(r"^[0-6] dB under|^at its", shown["Peak meter, at its highest"])
-
-
-def at_place(number: int) -> Callable[[Question], str]:
-    return lambda each: texts(each)[number % len(texts(each))]
-
-
-BLIND: dict[str, Callable[[Question], str]] = {
-    "the longest": lambda each: max(texts(each), key=len),
-    "the shortest": lambda each: min(texts(each), key=len),
-    **{f"place {number}": at_place(number) for number in range(4)},
-}
-
-
-@pytest.mark.parametrize("rule", BLIND.values(), ids=BLIND)
-def test_blind_rule_finds_hardly_more_than_chance(rule: Callable[[Question], str]) -> None:
-    chance = sum(1 / len(texts(each)) for each in questions()) / len(SEEDS)
-    found = sum(rule(each) == right(each) for each in questions()) / len(SEEDS)
-
-    assert found <= chance + 0.05
 
 
 def test_wrong_reply_is_told_why() -> None:

@@ -28,6 +28,7 @@ from exercises.tape import SoundLevel, SoundMode
 STEP = 5  # 0.1 dB that a position is
 BAND = 10  # 0.1 dB (operating tolerance of levels, from memory; this course's own choice)
 APART = (9, 19)  # positions between the settings of the two takes: 4.5 to 9.5 dB
+PRESSED = (14, 19)  # of which a limiter takes so much that it is heard: 7 dB and more
 EDGE = 3  # positions at either end that are never the best
 # The best for a louder take lies no further up, and that for a softer one lies above it: louder
 # ones come in three questions of five.
@@ -51,7 +52,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     draw = Draw(seed)
     while True:
         came, way, louder = draw.pick(CASES)
-        apart = draw.whole(*APART)
+        apart = draw.whole(*(PRESSED if came is Outcome.PRESSED else APART))
         takes = Takes(draw, settings, levels(draw, STEP * apart, louder=louder))
         best = best_of(draw, apart, louder=louder)
         yield question(takes, way, came, best) if takes.are_two else None

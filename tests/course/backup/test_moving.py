@@ -1,6 +1,7 @@
 """The move to another database: every row, the same in every column, and the site goes on there."""
 
 import json
+import re
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -47,7 +48,7 @@ def test_every_row_is_moved_and_the_site_goes_on(demo: Site, tmp_path: Path) -> 
         moved = Site(demo.data, url)
 
         assert comparable(moved.tables()) == comparable(before)
-        assert "rows of 34 tables are there, each the same in every column" in said
+        assert re.search(r"rows of \d+ tables are there, each the same in every column", said)
         assert demo.tables() == before
         # A new row gets a number that none has.
         assert answer_in(moved) == max(before["exercises_attempt"]) + 1

@@ -34,6 +34,7 @@ NAMED = {
 
 
 def test_levels_are_as_published_at_525_lines() -> None:
+    """EIA-189-A and SMPTE EG 1, 75/7.5/75/7.5: 7.5 + 92.5 Y' IRE, with Y' of ITU-R BT.601."""
     assert [bar.ire(Lines.L525) for bar in BARS["bars"]] == pytest.approx(IRE_525, abs=0.1)
     assert white_bar("bars", Lines.L525) == pytest.approx(WHITE_BY_HAND)
 
@@ -42,6 +43,7 @@ def test_levels_are_as_published_at_525_lines() -> None:
     ("name", "millivolts"), [("bars", MILLIVOLTS_625), ("bars-100", MILLIVOLTS_625_WHITE)]
 )
 def test_levels_are_as_published_at_625_lines(name: str, millivolts: list[float]) -> None:
+    """ITU-R BT.471, 75/0/75/0: 700 Y' mV; EBU D 23, 100/0/75/0: a white bar of 700 mV."""
     ours = [bar.ire(Lines.L625) * Lines.L625.millivolts for bar in BARS[name]]
 
     assert ours == pytest.approx(millivolts, abs=0.1)
@@ -49,10 +51,12 @@ def test_levels_are_as_published_at_625_lines(name: str, millivolts: list[float]
 
 @pytest.mark.parametrize(("bars", "told"), NAMED.items())
 def test_bars_are_named_by_four_levels(bars: tuple[str, Lines], told: str) -> None:
+    """ITU-R BT.471 orders the four: white, black, largest and smallest colour component."""
     assert numbers(*bars) == told
 
 
 def test_usual_bars_are_those_of_their_lines() -> None:
+    """SMPTE EG 1 at 525 lines; common practice at 625."""
     assert {lines: numbers(name, lines) for lines, name in USUAL.items()} == {
         Lines.L525: "75/7.5/75/7.5",
         Lines.L625: "100/0/75/0",
@@ -62,6 +66,7 @@ def test_usual_bars_are_those_of_their_lines() -> None:
 @pytest.mark.parametrize("name", BARS)
 @pytest.mark.parametrize("lines", Lines)
 def test_levels_as_drawn_are_those_of_colour_science(lines: Lines, name: str) -> None:
+    """colour-science's luma of ITU-R BT.601."""
     drawn = frame(name, 0)[240, 40::80].astype(float) / 255
     luma = colour.RGB_to_YCbCr(drawn, K=colour.WEIGHTS_YCBCR["ITU-R BT.601"], out_legal=False)[:, 0]
 
@@ -72,6 +77,7 @@ def test_levels_as_drawn_are_those_of_colour_science(lines: Lines, name: str) ->
 
 @pytest.mark.parametrize("name", BARS)
 def test_triples_are_those_of_colour_science(name: str) -> None:
+    """colour-science's codes of ITU-R BT.601."""
     triples = colour.RGB_to_YCbCr(
         np.array([[bar.red, bar.green, bar.blue] for bar in BARS[name]]),
         K=colour.WEIGHTS_YCBCR["ITU-R BT.601"],

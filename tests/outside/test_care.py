@@ -37,6 +37,10 @@ def numbers(text: str) -> list[int]:
 
 
 def test_limits_are_those_of_the_tables() -> None:
+    """SMPTE RP 103-1995, Table 1; IASA-TC 05, 3.7; NIOSH Pocket Guide 0359; 200 ppm in some
+    countries from memory. Beyond ten years 17 °C and 30 %, at most 2 °C and 5 % away from
+    them.
+    """
     assert (OPERATING.warmth, OPERATING.damp) == ((17, 25), (30, 70))
     assert (STORING.warmth, STORING.damp) == ((15, 23), (40, 55))
     # Beyond ten years 17 °C and 30 %, at most 2 °C and 5 % away from them.
@@ -55,6 +59,7 @@ ROOMS = {
 
 @pytest.mark.parametrize(("situation", "answer"), ROOMS.items())
 def test_room_is_judged_by_the_operating_limits(situation: str, answer: str) -> None:
+    """SMPTE RP 103-1995, Table 1: in use, 17 to 25 °C and 30 to 70 %."""
     for question in asked(situation):
         warmth, damp = numbers(question.shown["story"])
         fits = 17 <= warmth <= 25 and 30 <= damp <= 70
@@ -71,6 +76,7 @@ def test_room_is_judged_by_the_operating_limits(situation: str, answer: str) -> 
     ],
 )
 def test_one_place_alone_is_fit_to_keep_a_tape(situation: str, warmth: range, damp: range) -> None:
+    """SMPTE RP 103-1995, Table 1: up to ten years, and beyond them."""
     for question in asked(situation):
         fit = []
         for value, text in texts(question).items():
@@ -82,13 +88,14 @@ def test_one_place_alone_is_fit_to_keep_a_tape(situation: str, warmth: range, da
 
 
 def test_sum_of_minutes_is_no_answer_to_how_long_a_tape_warms() -> None:
-    # 10 °C an hour is how fast the surroundings may change (SMPTE RP 103-1995, Table 1); from
-    # frost it may take about 16 hours (a navy manual on photography).
+    """SMPTE RP 103-1995, Table 1: 10 °C an hour is how fast the surroundings may change. From
+    frost it may take about 16 hours (a navy manual on photography).
+    """
     for question in asked("minutes-worked-out"):
         assert right(question).startswith("Nothing")
         assert "16 hours" in question.key["source"]
 
 
 def test_distance_from_magnets_is_the_published_one() -> None:
-    # IASA-TC 05, 3.7: 15 cm from headphones, microphones, loudspeakers and needle meters.
+    """IASA-TC 05, 3.7: 15 cm from headphones, microphones, loudspeakers and needle meters."""
     assert all(right(each).startswith("15 cm") for each in asked("headphones-on-the-table"))

@@ -18,7 +18,7 @@ from tests.waves import rms_level, strength, tone
     ("level", "leaves"), [(-30, -30), (-20, -20), (-12, -18), (-6, -16.5), (0, -15)]
 )
 def test_steady_tone_leaves_the_limiter_by_its_static_curve(level: float, leaves: float) -> None:
-    """Hard knee at -20, ratio 4: Giannoulis, Massberg and Reiss, JAES 60(6), 2012."""
+    """Hard knee at -20, ratio 4: Giannoulis, Massberg and Reiss, JAES 60(6) (2012)."""
     limiting = Limiting(Limiter(threshold=-200, ratio=4), peaks=0)
 
     settled = limiting.apply(tone(10 * level, seconds=1))[RATE // 2 :]
@@ -54,7 +54,7 @@ def test_maximum_output_level_has_3_percent_of_third_harmonic() -> None:
 
 
 def test_line_up_tone_is_nearly_pure() -> None:
-    """Third harmonic falls with the square of the level: 24 dB less at 12 dB less."""
+    """From memory: the third harmonic falls with the square of the level, 24 dB at 12 dB less."""
     held = saturated(tone(0, seconds=1))
 
     pure = strength(held, 3000) / strength(held, 1000)
@@ -64,7 +64,7 @@ def test_line_up_tone_is_nearly_pure() -> None:
 
 @pytest.mark.parametrize(("copies", "lost"), [(1, 0), (2, 3.01), (3, 4.77), (4, 6.02), (5, 6.99)])
 def test_equal_copies_cost_10_log_n(copies: int, lost: float) -> None:
-    """Noise powers add: 3 dB for each doubling of the copies (handbook rule)."""
+    """Derived here: noise powers add, 3 dB for each doubling of the copies."""
     hiss = hissing(0, 8 * RATE, recordings=copies, seed=1)
 
     ratio = 20 * np.log10(LINE_UP / np.sqrt(2) / np.sqrt(np.mean(hiss.astype(float) ** 2)))

@@ -38,12 +38,16 @@ def told_by(slug: str) -> Lesson:
     ],
 )
 def test_limit_is_the_published_one(slug: str, words: str) -> None:
+    """SMPTE RP 103-1995, Table 1; IASA-TC 05, 3.7; NIOSH Pocket Guide 0359; each beside its
+    words.
+    """
     assert words in told_by(slug).text()
 
 
 def test_time_to_warm_is_told_in_no_minutes(lesson: Lesson) -> None:
-    # SMPTE RP 103-1995 limits how fast the surroundings change; from frost a tape may take about
-    # 16 hours (a navy manual on photography). A night in its case: common practice.
+    """SMPTE RP 103-1995 limits how fast the surroundings change; from frost a tape may take
+    about 16 hours (a navy manual on photography). A night in its case: common practice.
+    """
     (text,) = (each for each in lesson.texts() if "draws dew" in each)
 
     assert "several hours, best overnight" in text
@@ -57,9 +61,10 @@ def test_time_to_warm_is_told_in_no_minutes(lesson: Lesson) -> None:
     [(-6, "50 IRE"), (-12, "25 IRE"), (-20, "10 IRE")],
 )
 def test_white_falls_by_decibels_of_voltage(lesson: Lesson, decibels: int, white: str) -> None:
+    """Derived here: 20 log10 of a ratio of voltages."""
     assert white_after(lesson, white=100, decibels=decibels) == white
 
 
 def test_automatic_level_doubles_at_most(lesson: Lesson) -> None:
-    # 6 dB (common practice) is twice the voltage.
+    """6 dB is common practice; derived here: twice the voltage."""
     assert automatic_white_of(lesson, white=30) == "60 IRE"

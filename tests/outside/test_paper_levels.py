@@ -49,6 +49,7 @@ def belongs(question: Question, unit: str) -> float:
 
 @pytest.mark.parametrize("question", ASKED, ids=lambda each: each.situation)
 def test_turn_brings_the_level_to_its_standard(question: Question) -> None:
+    """IEC 60268-17, SMPTE 170M, ITU-R BT.1700 and BT.471, in volts; ambience by common practice."""
     shown, turn = reading(question), question.right["turn"]
     unit = question.asks[0].as_json()["unit"]
 
@@ -63,6 +64,7 @@ def test_turn_brings_the_level_to_its_standard(question: Question) -> None:
 
 @pytest.mark.parametrize("unit", BANDS)
 def test_band_is_what_benches_work_to(unit: str) -> None:
+    """From memory: operating tolerances."""
     bands = {
         each.situation: each.key["band"] for each in ASKED if each.asks[0].as_json()["unit"] == unit
     }
@@ -72,6 +74,7 @@ def test_band_is_what_benches_work_to(unit: str) -> None:
 
 
 def test_whoever_takes_hotter_for_safer_goes_to_the_end_of_the_scale() -> None:
+    """IEC 60268-17: the scale ends at +3 VU."""
     tone = next(each for each in ASKED if each.situation == "tone")
     (_, _), (held, hot) = tone.key["believed"]
 

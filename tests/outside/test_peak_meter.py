@@ -24,6 +24,9 @@ def burst(milliseconds: float) -> Samples:
     [(100, 0, 0.5), (10, 2, 0.5), (5, 4, 0.75), (1.5, 9, 1), (0.5, 17, 2)],
 )
 def test_burst_reads_so_much_too_low(milliseconds: float, low: float, tolerance: float) -> None:
+    """IEC 60268-10, type II, as a broadcaster's repository of peak meter tests lists its bursts;
+    how far off they may be is from memory.
+    """
     steady = highest(burst(500), rate=RATE)
     short = highest(burst(milliseconds), rate=RATE)
 
@@ -31,12 +34,15 @@ def test_burst_reads_so_much_too_low(milliseconds: float, low: float, tolerance:
 
 
 def test_steady_tone_reads_what_it_is() -> None:
+    """IEC 60268-10: calibrated by a sine."""
     assert highest(burst(500), rate=RATE) / 10 == pytest.approx(0, abs=0.3)
 
 
 def test_needle_falls_as_slowly_as_it_should() -> None:
+    """EBU Tech 3205: 24 dB in 2.8 s, give or take 0.3."""
     assert pytest.approx(2.8, abs=0.3) == 240 / FALL
 
 
 def test_line_up_lies_under_the_permitted_maximum() -> None:
+    """EBU R 68: line-up tone 9 dB under the permitted maximum."""
     assert HEADROOM == 90

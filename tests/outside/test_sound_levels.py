@@ -26,12 +26,13 @@ BENCH = Bench.default(Rate.R25)
     ],
 )
 def test_level_over_line_up_is_so_many_volts(level: int, volts: float) -> None:
+    """IEC 60268-17, ANSI C16.5: 0 VU is +4 dBu, and 0 dBu 0.7746 V."""
     assert gained(1.2277, level) == pytest.approx(volts, abs=0.0005)
     assert decibels(volts / 1.2277) == pytest.approx(level, abs=0.01)
 
 
 def test_distorted_begins_at_the_end_of_the_vu_scale() -> None:
-    # IEC 60268-17: the scale runs from -20 to +3 VU.
+    """IEC 60268-17: the scale runs from -20 to +3 VU."""
     assert Limits().distorted_sound == 30
 
 
@@ -41,11 +42,14 @@ def test_distorted_begins_at_the_end_of_the_vu_scale() -> None:
     [(0.35, 60.2, 0.7), (0.07, 200, 0.7), (0.7, -60.2, 0.35), (0.714, 0, 0.714)],
 )
 def test_gain_multiplies_volts(volts: float, gain: float, after: float) -> None:
+    """Derived here from the definition of the decibel: twice the voltage is 6.02 dB, ten times
+    20.
+    """
     assert gained(volts, gain) == pytest.approx(after, abs=0.0005)
 
 
 def test_white_in_ire_and_in_volts_take_the_same_gain() -> None:
-    # SMPTE 170M: 100 IRE are 714.3 mV, and the white bar of 75 % bars 76.9 IRE, 549.1 mV.
+    """SMPTE 170M: 100 IRE are 714.3 mV, and the white bar of 75 % bars 76.9 IRE, 549.1 mV."""
     assert gained(76.9, 22.8) == pytest.approx(100, abs=0.05)
     assert gained(549.1, 22.8) == pytest.approx(714.3, abs=0.5)
 
@@ -57,11 +61,12 @@ def test_white_in_ire_and_in_volts_take_the_same_gain() -> None:
     [(-300, -300), (-200, -200), (-120, -180), (-60, -165), (0, -150)],
 )
 def test_static_curve_of_the_limiter(level: float, out: float) -> None:
+    """Hard knee, T + (x - T) / R above T: Giannoulis, Massberg and Reiss, JAES 60(6) (2012)."""
     assert Limiter(threshold=-200, ratio=4).out(level) == pytest.approx(out)
 
 
 def test_limiter_takes_peaks_only() -> None:
-    # Common practice: what lies below the threshold goes through it as it is.
+    """Common practice: what lies below the threshold goes through it as it is."""
     limiter = Limiter()
 
     assert [limiter.out(level) for level in (-400, -100, -1, 0)] == [-400, -100, -1, 0]
@@ -75,6 +80,9 @@ def test_limiter_takes_peaks_only() -> None:
     [(0, 0), (500, 0.632), (1000, 0.865), (1500, 0.950), (500 * 0.10536, 0.1), (1151.3, 0.9)],
 )
 def test_gain_recovered_in_a_pause(milliseconds: float, share: float) -> None:
+    """Derived here from the time constant of one pole: G (1 - e^(-t / tau)) is recovered in a
+    pause of t; 63 % at tau, and 10 to 90 % take 2.197 of them.
+    """
     gains = AutomaticGain(target=0, most=200, release=500)
 
     recovered = gains.after(milliseconds, gain=0, level=-400)
@@ -84,7 +92,7 @@ def test_gain_recovered_in_a_pause(milliseconds: float, share: float) -> None:
 
 @pytest.mark.parametrize(("change", "within"), [(150, 20), (200, 40), (120, 30)])
 def test_time_to_come_near_a_new_gain(change: int, within: int) -> None:
-    # One pole in dB: within w of a change G after tau ln(G / w); 2.01 tau for 15 and 2 dB.
+    """Derived here: one pole in dB is within w of a change G after tau ln(G / w)."""
     gains = AutomaticGain(most=change, release=400)
 
     at = 400 * log(change / within)
@@ -93,7 +101,9 @@ def test_time_to_come_near_a_new_gain(change: int, within: int) -> None:
 
 
 def test_attack_and_release_are_a_one_pole_filter_in_decibels() -> None:
-    # scipy: y[n] = (1 - a) x[n] + a y[n - 1], a = e^(-1 ms / tau), fed the gain aimed at.
+    """scipy.signal.lfilter: y[n] = (1 - a) x[n] + a y[n - 1], a = e^(-1 ms / tau), fed the gain
+    aimed at.
+    """
     gains = AutomaticGain(most=200, attack=30, release=500)
     pause, word = np.full(800, 200.0), np.zeros(100)
     rising, falling = exp(-1 / 500), exp(-1 / 30)
@@ -110,7 +120,7 @@ def test_attack_and_release_are_a_one_pole_filter_in_decibels() -> None:
 
 
 def test_automatic_gain_raises_the_noise_between_words() -> None:
-    # Common practice: it evens out speech and brings up the room in the pauses.
+    """Common practice: it evens out speech and brings up the room in the pauses."""
     gains = BENCH.automatic_gain
 
     room = -400 + gains.after(2000, gain=gains.settled(0), level=-400)
@@ -119,7 +129,7 @@ def test_automatic_gain_raises_the_noise_between_words() -> None:
 
 
 def test_automatic_gain_brings_soft_speech_to_line_up() -> None:
-    # Common practice: level riding by machine; here within its 20 dB either way.
+    """Common practice: level riding by machine; here within its 20 dB either way."""
     made = Made(making=Making(sound=SoundLevel(SoundMode.AUTOMATIC)))
 
     assert [sound_of(made, Levels(sound=level), BENCH) for level in (-150, 0, 100)] == [0, 0, 0]

@@ -134,7 +134,15 @@ LEARNERS = (
         days=(20, 13, 6),
         answers=6,
     ),
-    Learner(sign_in_name="odo", name="Odo Farrant", cohort=1, days=(13, 6), answers=6, slips=12),
+    Learner(
+        sign_in_name="odo",
+        name="Odo Farrant",
+        cohort=1,
+        beliefs={"insert-takes-both": 2},
+        days=(13, 6),
+        answers=6,
+        slips=12,
+    ),
     Learner(sign_in_name="mabyn", name="Mabyn Trew", cohort=1, days=()),
     Learner(
         sign_in_name="perran",

@@ -5,7 +5,7 @@ from collections.abc import Collection, Iterator
 from exercises.drills import telling_apart
 from exercises.drills.asks import Ask, Json, Moment, Option, Several
 from exercises.drills.draw import Draw
-from exercises.drills.enough_run_up.shotlog import BELIEFS, Entry, Log
+from exercises.drills.enough_run_up.shotlog import Entry, Log
 from exercises.drills.enough_run_up.situations import SITUATIONS, Situation, name
 from exercises.drills.enough_run_up.told import told
 from exercises.drills.kind import Question
@@ -26,7 +26,9 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 def question(situation: Situation, scene: Scene) -> Question | None:
     log = situation(scene)
     asked = scene.draw.pick([each for each in log.listed if each.on_source < log.lock])
-    believed = telling_apart.told_apart(BELIEFS, lambda beliefs: answer(log, asked, beliefs))
+    believed = telling_apart.told_apart(
+        log.concerned(), lambda beliefs: answer(log, asked, beliefs)
+    )
     if believed is None:
         return None
     return Question(

@@ -12,7 +12,6 @@ from exercises.tape import Session, Tape, read_session, record
 NO_SOURCE, NO_MASTER = "no-source-run-up", "no-master-run-up"
 TOUCHING, PRE_ROLL = "touching-takes-share-pulses", "pre-roll-makes-run-up"
 BLACK, LAST = "black-is-blank", "out-is-last-frame"
-BELIEFS = (NO_SOURCE, NO_MASTER, TOUCHING, PRE_ROLL, BLACK, LAST)
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +89,18 @@ class Log:
     @property
     def lock(self) -> int:
         return self.session.bench.lock
+
+    def concerned(self) -> list[str]:
+        """The beliefs that may change what is thought of a shot."""
+        found = {
+            NO_SOURCE: True,
+            NO_MASTER: True,
+            TOUCHING: any(each.touches for each in self.entries),
+            PRE_ROLL: self.scene.spare > 0,
+            BLACK: any(each.but_for_black < each.on_master for each in self.entries),
+            LAST: any(each.ends_early((LAST,)) for each in self.entries),
+        }
+        return [belief for belief, concerns in found.items() if concerns]
 
     def needed(self, beliefs: Collection[str] = ()) -> int:
         """The run-up that must have been recorded."""

@@ -7,12 +7,13 @@ they expect of playing it, `levelled` what they expect of its levels. Their ids 
 
 from exercises.drills.beliefs.attempt import Attempt
 from exercises.drills.beliefs.belief import Belief
-from exercises.drills.beliefs.expecting import BELIEFS, as_played, recorded
+from exercises.drills.beliefs.expecting import BELIEFS, PROMISING, as_played, recorded
 from exercises.drills.beliefs.levels import LEVEL_BELIEFS, levelled
 
 __all__ = [
     "BELIEFS",
     "LEVEL_BELIEFS",
+    "PROMISING",
     "Attempt",
     "Belief",
     "as_played",

@@ -57,6 +57,21 @@ BELIEFS: dict[str, Belief] = {
     )
 }
 
+# Those by which a recording may seem to give what it doesn't, where the pre-roll is no longer
+# than what a machine needs. By the others it gives no more than it does.
+PROMISING = tuple(
+    belief
+    for belief in BELIEFS.values()
+    if belief.id
+    not in (
+        "black-is-blank",
+        "insert-takes-both",
+        "late-is-safer",
+        "out-is-last-frame",
+        "pre-roll-makes-run-up",
+    )
+)
+
 
 def recorded(attempt: Attempt, beliefs: Collection[str] = ()) -> Tape:
     """The master after the attempt, by the rules or as somebody with these beliefs expects it."""

@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import combinations, islice
 
 from exercises.drills.asks import Option
-from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
+from exercises.drills.beliefs import BELIEFS, PROMISING, Attempt, as_played, recorded
 from exercises.drills.change import Mode
 from exercises.drills.choose_mode.scenario import Task
 from exercises.drills.wants import Want, given
@@ -19,21 +19,8 @@ OPTIONS = (
 
 MIX = "two-machines-dissolve"
 BOTH = "insert-takes-both"
-# Those by which a recording may seem to do what it doesn't, where pre-rolls are as long as a
-# machine needs and no takes touch. The others make less of a recording.
-ASKED = tuple(
-    belief
-    for belief in BELIEFS.values()
-    if belief.id
-    not in (
-        "black-is-blank",
-        BOTH,
-        "late-is-safer",
-        "out-is-last-frame",
-        "pre-roll-makes-run-up",
-        "touching-takes-share-pulses",
-    )
-)
+# No takes touch here.
+ASKED = tuple(belief for belief in PROMISING if belief.id != "touching-takes-share-pulses")
 
 
 def works(task: Task, mode: Mode, beliefs: tuple[str, ...] = ()) -> bool:

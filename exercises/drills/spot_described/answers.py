@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Option
-from exercises.drills.beliefs import BELIEFS
+from exercises.drills.beliefs import PROMISING
 from exercises.drills.change import Mode
 from exercises.drills.spot_described.case import Case
 from exercises.drills.spot_described.cause import cause_of
@@ -99,7 +99,7 @@ def revealed(case: Case, right: dict[str, str]) -> dict[str, dict[str, list[str]
 def _hiding(case: Case) -> Iterator[str]:
     """The beliefs by which nothing went wrong."""
     modes = {step.mode for step in case.steps}
-    for belief in BELIEFS.values():
+    for belief in PROMISING:
         if modes & set(belief.modes) and case.states((belief.id,))[-1].plays_as_meant():
             yield belief.id
 
@@ -111,7 +111,7 @@ def _mends(case: Case, right: str) -> dict[str, list[str]]:
         mend = Mend(case, mode)
         if mode.value == right or mend.works():
             continue
-        concerned = (belief.id for belief in BELIEFS.values() if mode in belief.modes)
+        concerned = (belief.id for belief in PROMISING if mode in belief.modes)
         beliefs = _first(belief for belief in concerned if mend.works((belief,)))
         if beliefs:
             found[mode.value] = beliefs

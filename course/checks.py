@@ -70,6 +70,14 @@ def check_proxies(**kwargs: Any) -> list[CheckMessage]:
     return [Error(problem, hint=f"Count the proxies. {CONFIGURATION}", id="course.E005")]
 
 
+@register(Tags.caches)
+def check_made_limit(**kwargs: Any) -> list[CheckMessage]:
+    if settings.MADE_LIMIT_MB > 0:
+        return []
+    problem = f"MADE_LIMIT_MB is {settings.MADE_LIMIT_MB}: every picture would be made each time."
+    return [Error(problem, hint=f"Allow 100 at least. {CONFIGURATION}", id="course.E006")]
+
+
 @register(Tags.security, deploy=True)
 def check_https_behind_proxies(**kwargs: Any) -> list[CheckMessage]:
     if not settings.HTTPS or settings.PROXIES:

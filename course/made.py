@@ -4,25 +4,41 @@ import hashlib
 import json
 import logging
 from collections.abc import Callable
+from threading import Lock
 
 from django.core.cache import caches
 
+from course.memory import give_back
 from exercises.drills.asks import Json
 from exercises.drills.media import facts
 from exercises.drills.rendering import REVISION, Made, render
 
 logger = logging.getLogger(__name__)
 
+# Making takes the processor, and up to 140 MB for a moment: one at a time in each worker.
+MAKING = Lock()
+
 
 def made_of(medium: Json) -> Made:
-    """Made now, or kept from before. Two at once make it twice, to the same bytes."""
+    """Made now, or kept from before. Two workers at once make it twice, to the same bytes."""
     name = name_of(medium)
-    kept = try_cache(lambda: caches["made"].get(name))
-    if isinstance(kept, tuple):
-        return Made(*kept)
-    made = render(medium)
-    try_cache(lambda: caches["made"].set(name, tuple(made)))
-    return made
+    return kept(name) or made_now(name, medium)
+
+
+def kept(name: str) -> Made | None:
+    found = try_cache(lambda: caches["made"].get(name))
+    return Made(*found) if isinstance(found, tuple) else None
+
+
+def made_now(name: str, medium: Json) -> Made:
+    """Whoever waited for the same one meanwhile finds it kept."""
+    with MAKING:
+        if found := kept(name):
+            return found
+        made = render(medium)
+        try_cache(lambda: caches["made"].set(name, tuple(made)))
+        give_back()
+        return made
 
 
 def name_of(medium: Json) -> str:

@@ -5,6 +5,7 @@ file: `SECRET_KEY_FILE=/run/secrets/key` does what `SECRET_KEY=…` does.
 """
 
 from pathlib import Path
+from typing import Any
 
 import environ
 
@@ -28,6 +29,9 @@ HTTPS = env.bool("HTTPS", default=not DEBUG)
 PROXIES = env.int("PROXIES", default=0)
 # May anyone make an account for self-study, or only people who hold a cohort's code?
 SELF_STUDY = env.bool("SELF_STUDY", default=True)
+
+# How much of the disk made pictures and sounds may take; where Redis keeps them, it has its own.
+MADE_LIMIT_MB = env.int("MADE_LIMIT_MB", default=500)
 
 # Pictures that learners send: to be backed up with the database.
 PICTURES_DIR = DATA_DIR / "pictures"
@@ -98,18 +102,15 @@ DATABASES = {"default": equipped(DATABASE)}
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 
 CACHE = env.cache("CACHE_URL", default=f"filecache://{DATA_DIR / 'cache'}")
-IN_FILES = CACHE["BACKEND"].endswith("FileBasedCache")
-CACHES = {
-    "default": CACHE,
-    # Pictures and sounds, kept by content: they never go out of date.
-    "made": {
-        **CACHE,
-        "LOCATION": f"{CACHE['LOCATION']}-made" if IN_FILES else CACHE.get("LOCATION", ""),
-        "KEY_PREFIX": "made",
-        "TIMEOUT": None,
-        "OPTIONS": {**CACHE.get("OPTIONS", {}), **({"MAX_ENTRIES": 4000} if IN_FILES else {})},
-    },
-}
+# Pictures and sounds, kept by content: they never go out of date.
+MADE: dict[str, Any] = {**CACHE, "KEY_PREFIX": "made", "TIMEOUT": None}
+if CACHE["BACKEND"].endswith("FileBasedCache"):
+    MADE |= {
+        "BACKEND": "course.kept_files.KeptFiles",
+        "LOCATION": f"{CACHE['LOCATION']}-made",
+        "OPTIONS": {**CACHE.get("OPTIONS", {}), "LIMIT": MADE_LIMIT_MB * 10**6},
+    }
+CACHES = {"default": CACHE, "made": MADE}
 
 # --- People -------------------------------------------------------------------
 

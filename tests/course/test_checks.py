@@ -44,6 +44,13 @@ def test_short_key_is_fine_for_debugging(safe: Settings) -> None:
     assert ids() == []
 
 
+@pytest.mark.parametrize("limit", [0, -5])
+def test_no_room_for_made_pictures_is_told(safe: Settings, limit: int) -> None:
+    safe.MADE_LIMIT_MB = limit
+
+    assert ids() == ["course.E006"]
+
+
 def test_data_dir_that_is_missing_is_told(safe: Settings, tmp_path: Path) -> None:
     safe.DATA_DIR = tmp_path / "nowhere"
 

@@ -2,8 +2,8 @@
 
 import os
 import secrets
+import subprocess
 import sys
-from io import StringIO
 from pathlib import Path
 from typing import Any
 
@@ -28,11 +28,11 @@ class Command(BaseCommand):
         if not Person.objects.exists():
             self.stdout.write("Building the demo: Quay Street Media Workshop …")
             call_command("demo", stdout=self.stdout)
-        call_command("tidy", stdout=StringIO())
         port = os.environ.get("PORT", "8000")
         self.stdout.write(f"\nRun-up is at http://127.0.0.1:{port}/ (stop it with Ctrl+C)\n")
         call_command("demo", "--sign-ins", stdout=self.stdout)
         self.stdout.flush()
+        keep_house()
         serve(port)
 
 
@@ -43,6 +43,12 @@ def keep_secret_key(folder: Path) -> None:
     if not path.exists():
         path.touch(mode=0o600)
         path.write_text(secrets.token_urlsafe(50))
+
+
+def keep_house() -> None:
+    """Have the daily work done by a process that ends with this one, which becomes the server."""
+    command = [sys.executable, "manage.py", "housekeeping", "--site", str(os.getpid())]
+    subprocess.Popen(command, cwd=settings.BASE_DIR)  # noqa: S603 - our own program and words
 
 
 def serve(port: str) -> None:

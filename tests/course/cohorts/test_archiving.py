@@ -77,4 +77,4 @@ def test_tidy_removes_what_is_due(
     call_command("tidy")
     call_command("tidy")
 
-    assert capsys.readouterr().out == "Removed: Harbour group\nNo cohort was due.\n"
+    assert capsys.readouterr().out == "Removed: Harbour group\nNothing was due.\n"

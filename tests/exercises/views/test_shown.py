@@ -18,8 +18,10 @@ from pytest_django import Settings
 from course.cohorts.models import Person
 from course.made import made_of, name_of
 from exercises.attempts import ask
+from exercises.drills.asks import Json
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
+from exercises.drills.rendering import Made, render
 from exercises.models import Asked
 from exercises.shown import token_of
 
@@ -174,14 +176,21 @@ def test_cache_that_cannot_be_used_still_answers(
     assert (response.status_code, response["Content-Type"]) == (200, "image/jpeg")
 
 
-def test_two_at_once_get_the_same(mina: Person) -> None:
-    medium = ask(mina, BY_EYE).as_question().media[0]
-    caches["made"].clear()
+def test_many_at_once_get_the_same_and_it_is_made_once(
+    mina: Person, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    medium, drawn = ask(mina, BY_EYE).as_question().media[0], []
 
+    def counted(medium: Json) -> Made:
+        drawn.append(medium)
+        return render(medium)
+
+    monkeypatch.setattr("course.made.render", counted)
+    caches["made"].clear()
     with ThreadPoolExecutor(4) as pool:
         made = set(pool.map(made_of, [medium] * 4))
 
-    assert len(made) == 1
+    assert (len(made), len(drawn)) == (1, 1)
 
 
 def test_head_has_the_headers_alone(mina: Person, client_of: ClientOf) -> None:

@@ -22,28 +22,31 @@ class KeptFiles(FileBasedCache):
 
     def __init__(self, folder: str, params: dict[str, Any]) -> None:
         super().__init__(folder, params)
-        self.folder = Path(self._dir)
+        self.folder = Path(folder).absolute()
         self.limit = int(params["OPTIONS"]["LIMIT"])
         self.written = 0
 
     def get(self, key: str, default: Any = None, version: int | None = None) -> Any:
         found = super().get(key, default, version)
         with suppress(OSError):  # it isn't kept, or was trimmed this moment
-            os.utime(self._key_to_file(key, version))
+            os.utime(self.path_of(key, version))
         return found
 
     def set(
         self,
         key: str,
         value: Any,
-        timeout: float | None = DEFAULT_TIMEOUT,  # type: ignore[assignment]
+        timeout: float | None = DEFAULT_TIMEOUT,
         version: int | None = None,
     ) -> None:
         super().set(key, value, timeout, version)
         with suppress(FileNotFoundError):  # trimmed by another process already
-            self.written += Path(self._key_to_file(key, version)).stat().st_size
+            self.written += self.path_of(key, version).stat().st_size
         if self.written > LOOKS * self.limit:
             self.trim()
+
+    def path_of(self, key: str, version: int | None = None) -> Path:
+        return Path(self._key_to_file(key, version))  # type: ignore[attr-defined]
 
     def _cull(self) -> None:
         """The number of files is no matter."""

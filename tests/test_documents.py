@@ -13,6 +13,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.processes import children_of, is_there, until
+
 ROOT = Path(__file__).parents[1]
 README = (ROOT / "README.md").read_text()
 DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text()
@@ -90,7 +92,7 @@ def front_page(server: subprocess.Popen[bytes], port: int) -> int:
         try:
             connection.request("GET", "/")
             return connection.getresponse().status
-        except ConnectionError:
+        except (ConnectionError, TimeoutError):
             time.sleep(0.25)
         finally:
             connection.close()
@@ -100,6 +102,9 @@ def front_page(server: subprocess.Popen[bytes], port: int) -> int:
 def test_start_serves_the_demo_and_keeps_it(tmp_path: Path, port: int) -> None:
     with started(tmp_path, port) as server:
         first = front_page(server, port)
+        children = children_of(server.pid)
+    (keeper,) = [child for child, command in children.items() if "housekeeping" in command]
+    until(lambda: not is_there(keeper))
     database = tmp_path / "run-up.sqlite3"
     key = (tmp_path / "secret-key").read_text()
     size = database.stat().st_size
@@ -108,4 +113,5 @@ def test_start_serves_the_demo_and_keeps_it(tmp_path: Path, port: int) -> None:
         again = front_page(server, port)
 
     assert (first, again) == (200, 200)
+    assert (tmp_path / "housekeeping").read_text()  # a round was done
     assert ((tmp_path / "secret-key").read_text(), database.stat().st_size) == (key, size)

@@ -18,7 +18,7 @@ def cache(folder: Path, limit: int) -> KeptFiles:
 
 def used(kept: KeptFiles, name: str, hours_ago: float) -> None:
     at = time.time() - 3600 * hours_ago
-    os.utime(kept._key_to_file(name), (at, at))
+    os.utime(kept.path_of(name), (at, at))
 
 
 def there(kept: KeptFiles, names: str) -> str:

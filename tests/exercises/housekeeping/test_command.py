@@ -3,11 +3,12 @@
 import os
 import subprocess
 import sys
-import time
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+
+from tests.processes import is_there, until
 
 ROOT = Path(__file__).parents[3]
 COMMAND = [sys.executable, "manage.py", "housekeeping"]
@@ -38,14 +39,6 @@ def keeper(environment: dict[str, str], tmp_path: Path) -> Iterator["subprocess.
         process.wait()
 
 
-def until(true: Callable[[], object]) -> None:
-    for _ in range(1200):
-        if true():
-            return
-        time.sleep(0.05)
-    raise AssertionError("it never came")
-
-
 def test_it_outlives_a_database_that_is_away_and_ends_when_told(
     keeper: "subprocess.Popen[bytes]", environment: dict[str, str], tmp_path: Path
 ) -> None:
@@ -58,15 +51,6 @@ def test_it_outlives_a_database_that_is_away_and_ends_when_told(
 
     assert (before, keeper.wait(30)) == ("", 0)
     assert "Traceback" not in complaints.read_text()
-
-
-def is_there(process: int) -> bool:
-    """What has ended and waits to be counted by its parent is not."""
-    try:
-        status = Path(f"/proc/{process}/stat").read_text()
-    except FileNotFoundError:
-        return False
-    return status.rpartition(")")[2].split()[0] != "Z"
 
 
 def test_it_ends_with_the_site_that_started_it(environment: dict[str, str], tmp_path: Path) -> None:

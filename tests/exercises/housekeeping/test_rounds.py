@@ -6,7 +6,6 @@ from pathlib import Path
 
 import pytest
 from django.contrib.sessions.models import Session
-from django.core.cache import caches
 from django.db import OperationalError
 from django.utils import timezone
 from pytest_django import Settings
@@ -15,6 +14,7 @@ from course.cohorts.archiving import archive
 from course.cohorts.models import Cohort, Person
 from course.cohorts.roster.upload import RosterUpload
 from exercises.housekeeping import rounds
+from exercises.housekeeping.chores import CHORES
 from exercises.housekeeping.rounds import alone, round_if_due
 
 pytestmark = pytest.mark.django_db
@@ -26,10 +26,9 @@ NOON = datetime(2033, 6, 14, 11, tzinfo=UTC)  # 12:00 in London
 def folder(tmp_path: Path, settings: Settings) -> Path:
     settings.DATA_DIR = tmp_path
     settings.PICTURES_DIR = tmp_path / "pictures"
-    settings.CACHES = {
-        **settings.CACHES,
-        "made": {**settings.CACHES["made"], "LOCATION": tmp_path / "made"},
-    }
+    made = {"LOCATION": tmp_path / "made", "OPTIONS": {"LIMIT": 100}}
+    settings.CACHES = {**settings.CACHES, "made": {**settings.CACHES["made"], **made}}
+    (tmp_path / "made").mkdir()
     return tmp_path
 
 
@@ -46,11 +45,8 @@ def test_everything_that_has_had_its_day_goes(ines: Person, harbour: Cohort, fol
         Session.objects.create(session_key=key, expire_date=NOON + timedelta(days=day))
     (folder / "pictures").mkdir()
     (folder / "pictures" / "stray.jpg").touch()
-    made = caches["made"]
-    made.limit = 100
     for name in "ab":
-        made.folder.mkdir(exist_ok=True)
-        (made.folder / name).write_bytes(b"x" * 80)
+        (folder / "made" / name).write_bytes(b"x" * 80)
 
     assert said() == [
         "Removed: Harbour group",
@@ -98,7 +94,7 @@ def test_chore_that_fails_hinders_no_other(
         raise KeyError(now)
         yield ""
 
-    monkeypatch.setattr(rounds, "CHORES", (broken, *rounds.CHORES))
+    monkeypatch.setattr(rounds, "CHORES", (broken, *CHORES))
     Session.objects.create(session_key="ended", expire_date=NOON - timedelta(days=1))
 
     assert said() == ["Sign-ins that have ended, removed: 1"]
@@ -112,7 +108,7 @@ def test_database_that_goes_away_leaves_the_round_due(monkeypatch: pytest.Monkey
         yield ""
 
     with monkeypatch.context() as outage:
-        outage.setattr(rounds, "CHORES", (*rounds.CHORES, away))
+        outage.setattr(rounds, "CHORES", (*CHORES, away))
         with pytest.raises(OperationalError):
             said()
 

@@ -115,7 +115,7 @@ def new_set(learner: Person, assignment: Assignment, now: datetime) -> PracticeS
     )
 
 
-def practical_of(learner: Person, assignment: Assignment) -> Asked:
+def practical_of(learner: Person, assignment: Assignment, *, now: datetime | None = None) -> Asked:
     """The open question that asks for the report; a new one where the last was answered.
 
     There is one open report a person at a time: that of another practical is put away, and
@@ -128,13 +128,20 @@ def practical_of(learner: Person, assignment: Assignment) -> Asked:
         return going
     with transaction.atomic():
         hold(learner)
-        return put(waiting.first() or new_report(learner, assignment, sent_back_of(mine)))
+        again = sent_back_of(mine)
+        return put(waiting.first() or new_report(learner, assignment, again, now=now))
 
 
-def new_report(learner: Person, assignment: Assignment, again: Attempt | None) -> Asked:
+def new_report(
+    learner: Person,
+    assignment: Assignment,
+    again: Attempt | None,
+    *,
+    now: datetime | None = None,
+) -> Asked:
     """What asks for one, in the stead of another where one was sent back; not saved yet."""
     question = practical(assignment.title, assignment.task)
-    made = new_asked(learner, BENCH_PRACTICAL, 0, question, None)
+    made = new_asked(learner, BENCH_PRACTICAL, 0, question, now)
     made.assignment, made.again = assignment, again
     return made
 

@@ -60,6 +60,7 @@ REPORT = (
     " it through from the start: the picture stood still after a second, and the tone was steady."
     " Next time I write the end of the black down before I rewind."
 )
+AT_WORK = timedelta(minutes=40)  # at the bench, between the task and the report
 FIRST_DAYS = timedelta(days=2, hours=12)  # what came then has been read, the rest waits
 GOOD_REPORT = "I have seen the leader. Clean, and long enough to run up over."
 SENT_BACK = {"jonah": "On the tape the tone stops after twenty seconds. Lay it again, and listen."}
@@ -125,7 +126,8 @@ def do(
         if lesson:
             finish(person, lesson, now)
     elif assignment.what == Assignment.What.PRACTICAL:
-        report = submit(practical_of(person, assignment), {"text": REPORT}, now=now)
+        asked = practical_of(person, assignment, now=now - AT_WORK)
+        report = submit(asked, {"text": REPORT}, now=now)
         if now < assignment.opens_at + FIRST_DAYS:
             look_at(report, learner, assignment.made_by, now + timedelta(hours=20))
     else:

@@ -7,6 +7,7 @@ from io import StringIO
 import pytest
 from django.core.management import call_command
 from django.db import transaction
+from django.db.models import F
 from django.utils import timezone
 from pytest_django.plugin import DjangoDbBlocker
 
@@ -46,6 +47,10 @@ def test_demo_has_a_bench_that_can_be_and_people_who_read() -> None:
     assert set(bench.cohorts.all()) == set(Cohort.objects.all())
     assert [each.done for each in readings_of(wren)][:3] == [True, True, True]
     assert sum(each.begun for each in readings_of(wren)) == 1
+
+
+def test_nothing_in_the_demo_is_answered_before_it_is_asked() -> None:
+    assert not Attempt.objects.filter(answered_at__lt=F("asked_at")).exists()
 
 
 def test_demo_has_answers_that_wait_and_a_reply_to_read() -> None:

@@ -6,7 +6,7 @@ from math import log10
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import POSITIONS, best_of, start_of
+from exercises.drills.knobs.control import POSITIONS, start_of
 from exercises.drills.knobs.job import Job
 from exercises.drills.knobs.question import Knob
 from exercises.drills.media import Strip
@@ -17,6 +17,7 @@ from exercises.drills.settings import Settings
 from exercises.signal.lines import Lines
 from exercises.tape.levels import WHITE, gained
 
+EDGE = 3  # positions at either end that are never the best
 STEP = 2  # 0.1 dB that a position is
 BAND = 2.5  # IRE (operating tolerance, from memory; this course's own choice)
 WEAKEST, STRONGEST = 68, 108  # IRE of white that a source carries
@@ -31,7 +32,8 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question]:
         version = drawn(draw)
         job = Job(draw, settings, version.shots)
         source = draw.whole(WEAKEST, STRONGEST)
-        yield question(job, version, source, best_of(draw))
+        best = draw.whole(EDGE, POSITIONS - 1 - EDGE)
+        yield question(job, version, source, best)
 
 
 def question(job: Job, version: Version, source: int, best: int) -> Question:

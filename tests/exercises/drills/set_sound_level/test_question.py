@@ -1,20 +1,16 @@
 """Set the sound level: two takes are two settings, and what any help comes to is the model’s."""
 
-from collections import Counter
 from functools import cache
 
 import pytest
 
 from exercises.drills.kind import Question
-from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import POSITIONS
 from exercises.drills.knobs.copy import Copy
 from exercises.drills.set_sound_level import SET_SOUND_LEVEL
 from exercises.drills.set_sound_level.outcomes import LEGENDS, Outcome, Way, outcome, setting
 from exercises.drills.set_sound_level.verdict import grade
 
-SEEDS = range(1000)
-CHANCE = 1 / len(Outcome)
+SEEDS = range(400)
 
 
 @cache
@@ -40,13 +36,6 @@ def test_outcome_is_what_the_tape_model_finds(way: Way) -> None:
         assert outcome(copied(question, way)) == question.right["outcome"]
 
 
-def test_no_outcome_is_right_much_more_often_than_another() -> None:
-    counts = Counter(question.right["outcome"] for question in questions())
-
-    assert set(counts) == set(Outcome)
-    assert max(counts.values()) / len(SEEDS) <= CHANCE + 0.05
-
-
 def test_automatic_gain_always_lifts_the_room() -> None:
     assert {each.right["outcome"] for each in of(Way.AUTOMATIC)} == {Outcome.SWELLS}
 
@@ -62,15 +51,6 @@ def test_takes_lie_further_apart_than_goes_unnoticed() -> None:
         away = abs(question.right["gain"] - question.key["start"]) / 2
 
         assert 4.5 <= away <= 9.5
-
-
-def test_no_place_of_the_control_is_right_much_more_often_than_by_chance() -> None:
-    def found(position: int) -> float:
-        asked = (Aim.from_json(each.key["aim"]).is_right(position) for each in questions())
-        return sum(asked) / len(SEEDS)
-
-    shares = [found(position) for position in range(POSITIONS)]
-    assert max(shares) <= sum(shares) / POSITIONS + 0.05
 
 
 def test_control_left_for_the_second_take_is_a_belief() -> None:

@@ -19,7 +19,7 @@ PUT_IN_ORDER = Kind(
         "planning-and-time-code",
     ),
     lesson="making-an-edit",
-    revision=3,
+    revision=4,
     template="drills/put_in_order.html",
     candidates=candidates,
     grade=grade,

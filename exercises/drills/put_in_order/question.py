@@ -68,6 +68,6 @@ def drawn(scene: Scene) -> Json:
     return {
         "tape": scene.draw.pick(quay_street.TAPES),
         "shot": scene.draw.pick(quay_street.ACTIONS).picture,
-        "sound": scene.draw.pick(quay_street.SOUNDS).sound,
+        "sound": scene.draw.pick(quay_street.TALKS).sound,
         "code": scene.code(at),
     }

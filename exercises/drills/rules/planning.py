@@ -1,0 +1,91 @@
+"""Rules of planning, time code and the order of the work."""
+
+from exercises.drills.rule import Rule
+
+AT_ONCE = Rule(
+    text="Play every joint as soon as it is made, and mend a bad one before the next shot.",
+    skill="mending",
+    lesson="knowing-a-bad-edit",
+    section="mend-now",
+)
+LEADER_FIRST = Rule(
+    text="A leader comes before the film, and the first edit needs pulses before it: record "
+    "black first.",
+    skill="continuing-a-master",
+    lesson="setting-up-the-recorder",
+    section="leader",
+)
+LEAVE_IN_ORDER = Rule(
+    text="Leave the edit master so that others can go on: its last joint good, its end noted "
+    "in time code.",
+    skill="planning-and-time-code",
+    lesson="finishing",
+    section="leave-in-order",
+)
+DROP_LABELS = Rule(
+    text="Drop-frame time code leaves out labels, never pictures: 00 and 01 of every minute "
+    "but each tenth.",
+    skill="planning-and-time-code",
+    lesson="planning",
+    section="time-code",
+)
+COUNTER = Rule(
+    text="The counter counts pulses from where it was set to zero; time code is recorded on "
+    "the tape.",
+    skill="planning-and-time-code",
+    lesson="planning",
+    section="time-code",
+)
+OUT_LESS_IN = Rule(
+    text="A length is edit out less edit in: the edit out is the first frame that no longer "
+    "belongs.",
+    skill="planning-and-time-code",
+    lesson="what-an-edit-is",
+    section="three-points",
+)
+ROOM_FOR_RUN_UP = Rule(
+    text="Count run-up with every take: the edit in lies at least a run-up after its first frame.",
+    skill="run-up",
+    lesson="what-is-on-the-tape",
+    section="run-up",
+)
+TOUCHING_TAKES = Rule(
+    text="Takes that touch are two recordings: the pulses jump between them, and each has only "
+    "the run-up of its own.",
+    skill="run-up",
+    lesson="what-is-on-the-tape",
+    section="takes",
+)
+NO_RUN_UP_BY_PRE_ROLL = Rule(
+    text="Run-up is on the tape, or it is not: a longer pre-roll makes none.",
+    skill="run-up",
+    lesson="run-up",
+    section="three-stretches",
+)
+BLACK_COUNTS = Rule(
+    text="Black is a recording like any other: its pulses give run-up, "
+    "and where it lies you can insert.",
+    skill="tracks-and-pulses",
+    lesson="what-is-on-the-tape",
+    section="black",
+)
+MARK_EARLY = Rule(
+    text="In assemble rather mark a little early than late: early costs a few frames, "
+    "late leaves a hole without pulses, and the shot must be laid again.",
+    skill="continuing-a-master",
+    lesson="making-an-edit",
+    section="too-late",
+)
+KEEP_CLEAR = Rule(
+    text="An assemble needs room past its end: it wipes tape there.",
+    skill="replacing-inside-it",
+    lesson="assemble-and-insert",
+    section="assemble-end",
+)
+GENERATIONS_ADD = Rule(
+    text="Each copy is one generation more, shot by shot, and the noise of every recording on the "
+    "way adds up: copy from the earliest tape you have.",
+    skill="what-a-copy-is",
+    lesson="what-an-edit-is",
+    section="generation",
+)

@@ -9,7 +9,10 @@ def main() -> None:
     os.environ.setdefault("DJANGO_SETTINGS_MODULE", "course.settings")
     from django.core.management import execute_from_command_line
 
-    execute_from_command_line(sys.argv)
+    from course.refusing import in_a_sentence
+
+    with in_a_sentence():
+        execute_from_command_line(sys.argv)
 
 
 if __name__ == "__main__":

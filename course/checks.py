@@ -14,8 +14,10 @@ from django.contrib.staticfiles.storage import ManifestFilesMixin, staticfiles_s
 from django.core.checks import CheckMessage, Error, Tags, Warning, register
 from django.core.exceptions import ImproperlyConfigured
 
+from course.data_dir import is_open
+from course.environment import Misconfigured
+
 SHORTEST_KEY = 50
-DATABASES = {"django.db.backends.sqlite3", "django.db.backends.postgresql"}
 CONFIGURATION = "See README.md, “Configuration”."
 ON_A_SERVER = "See README.md, “On a server”."
 
@@ -42,16 +44,6 @@ def check_data_dir(**kwargs: Any) -> list[CheckMessage]:
     return [Error(problem, hint=hint, id="course.E002")]
 
 
-@register(Tags.compatibility)
-def check_database(**kwargs: Any) -> list[CheckMessage]:
-    engine = settings.DATABASES["default"]["ENGINE"]
-    if engine in DATABASES:
-        return []
-    problem = f"The site is not made for the database {engine}."
-    hint = f"DATABASE_URL names an SQLite file or a PostgreSQL database. {CONFIGURATION}"
-    return [Error(problem, hint=hint, id="course.E003")]
-
-
 @register(Tags.caches)
 def check_cache(**kwargs: Any) -> list[CheckMessage]:
     backend = settings.CACHES["default"]["BACKEND"]
@@ -60,14 +52,6 @@ def check_cache(**kwargs: Any) -> list[CheckMessage]:
     problem = "CACHE_URL names a Redis server, but the redis package is not installed."
     hint = f"Install the site with its cache extra, or leave CACHE_URL out. {ON_A_SERVER}"
     return [Error(problem, hint=hint, id="course.E004")]
-
-
-@register(Tags.security)
-def check_proxies(**kwargs: Any) -> list[CheckMessage]:
-    if settings.PROXIES >= 0:
-        return []
-    problem = f"PROXIES is {settings.PROXIES}; there can’t be fewer than none."
-    return [Error(problem, hint=f"Count the proxies. {CONFIGURATION}", id="course.E005")]
 
 
 @register(Tags.caches)
@@ -106,3 +90,20 @@ def check_static_files(**kwargs: Any) -> list[CheckMessage]:
     problem = "The static files have not been collected: every page would fail."
     hint = f"Run manage.py collectstatic. {ON_A_SERVER}"
     return [Warning(problem, hint=hint, id="course.W003")]
+
+
+@register(Tags.security, deploy=True)
+def check_closed(**kwargs: Any) -> list[CheckMessage]:
+    folder = Path(settings.DATA_DIR)
+    if not folder.is_dir() or not is_open(folder):
+        return []
+    problem = f"Others can look into the folder {folder}."
+    hint = f"Set DATA_DIR to a folder of the site’s own, of the mode 0700. {CONFIGURATION}"
+    return [Warning(problem, hint=hint, id="course.W004")]
+
+
+def refuse_to_serve() -> None:
+    """Raise `Misconfigured` with the first thing that keeps the site from working or being safe."""
+    for check in (check_secret_key, check_data_dir, check_cache):
+        for message in check():
+            raise Misconfigured(f"{message.msg} {message.hint}")

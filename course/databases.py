@@ -6,7 +6,7 @@ from typing import Any
 import environ
 from django.core.exceptions import ImproperlyConfigured
 
-SQLITE = "django.db.backends.sqlite3"
+SQLITE = "course.sqlite"  # Django's own, see there
 POSTGRESQL = "django.db.backends.postgresql"
 
 # FULL: an answer that was acknowledged survives a power cut. IMMEDIATE: two submissions at once
@@ -22,6 +22,7 @@ WITH_SQLITE: dict[str, Any] = {
 }
 # A pool keeps the connections; Django’s own way of keeping them does not go with it.
 WITH_POSTGRESQL: dict[str, Any] = {"OPTIONS": {"pool": {"min_size": 2, "max_size": 16}}}
+ENGINES = {"django.db.backends.sqlite3": SQLITE, POSTGRESQL: POSTGRESQL}
 WITH = {SQLITE: WITH_SQLITE, POSTGRESQL: WITH_POSTGRESQL}
 
 
@@ -32,13 +33,14 @@ def database_at(url: str) -> dict[str, Any]:
             named = environ.Env.db_url_config(url)
     except (ImproperlyConfigured, KeyError) as error:
         raise ValueError("This is not the URL of a database.") from error
-    if named.get("ENGINE") not in WITH or not named.get("NAME"):
+    engine = ENGINES.get(named.get("ENGINE", ""))
+    if not engine or not named.get("NAME"):
         raise ValueError("The site works with SQLite and PostgreSQL.")
-    return equipped(named)
+    return equipped({**named, "ENGINE": engine})
 
 
 def equipped(database: dict[str, Any]) -> dict[str, Any]:
     """The setting of a database as its URL gives it, with the site's own ways."""
-    ours = WITH.get(database["ENGINE"], {})
-    options = {**database.get("OPTIONS", {}), **ours.get("OPTIONS", {})}
+    ours = WITH[database["ENGINE"]]
+    options = {**database.get("OPTIONS", {}), **ours["OPTIONS"]}
     return {**database, **ours, "OPTIONS": options}

@@ -6,12 +6,11 @@ file: `SECRET_KEY_FILE=/run/secrets/key` does what `SECRET_KEY=…` does.
 
 from pathlib import Path
 from typing import Any
+from urllib.parse import quote
 
-import environ
+from course.environment import Environment
 
-from course.databases import equipped
-
-env = environ.FileAwareEnv()
+env = Environment()
 
 BASE_DIR = Path(__file__).resolve().parent.parent
 
@@ -21,17 +20,17 @@ DEBUG = env.bool("DEBUG", default=False)
 DATA_DIR = Path(env.str("DATA_DIR", default=str(BASE_DIR / ".data")))
 # `manage.py start` keeps a key of its own beside the database.
 KEPT_KEY = DATA_DIR / "secret-key"
-SECRET_KEY = env.str("SECRET_KEY", default=KEPT_KEY.read_text() if KEPT_KEY.exists() else "")
-ALLOWED_HOSTS = env.list("ALLOWED_HOSTS", default=["127.0.0.1", "localhost"])
+SECRET_KEY = env.kept_secret("SECRET_KEY", KEPT_KEY)
+ALLOWED_HOSTS = env.names("ALLOWED_HOSTS", default=["127.0.0.1", "localhost"])
 # A workshop without internet has no certificate: HTTPS=false lets it run on its own network.
 HTTPS = env.bool("HTTPS", default=not DEBUG)
 # How many proxies in front of the site add to X-Forwarded-For; 0: trust none of it.
-PROXIES = env.int("PROXIES", default=0)
+PROXIES = env.number("PROXIES", default=0, most=100)
 # May anyone make an account for self-study, or only people who hold a cohort's code?
 SELF_STUDY = env.bool("SELF_STUDY", default=True)
 
 # How much of the disk made pictures and sounds may take; where Redis keeps them, it has its own.
-MADE_LIMIT_MB = env.int("MADE_LIMIT_MB", default=500)
+MADE_LIMIT_MB = env.number("MADE_LIMIT_MB", default=500, most=10**6)
 
 # Pictures that learners send: to be backed up with the database.
 PICTURES_DIR = DATA_DIR / "pictures"
@@ -91,20 +90,24 @@ TEMPLATES = [
 ]
 
 LANGUAGE_CODE = "en-gb"
-TIME_ZONE = env.str("TIME_ZONE", default="Europe/London")
+TIME_ZONE = env.time_zone("TIME_ZONE", default="Europe/London")
 USE_I18N = False
 USE_TZ = True
 
 # --- Database and cache ---------------------------------------------------------
 
-DATABASE = env.db("DATABASE_URL", default=f"sqlite:///{DATA_DIR / 'run-up.sqlite3'}")
-DATABASES = {"default": equipped(DATABASE)}
+KEPT_IN = f"sqlite:///{quote(str(DATA_DIR / 'run-up.sqlite3'))}"
+DATABASES = {"default": env.database("DATABASE_URL", default=KEPT_IN)}
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 
-CACHE = env.cache("CACHE_URL", default=f"filecache://{DATA_DIR / 'cache'}")
+CACHE = env.shared_cache("CACHE_URL", default=f"filecache://{DATA_DIR / 'cache'}")
+IN_FILES = CACHE["BACKEND"].endswith("FileBasedCache")
+if IN_FILES and not DATA_DIR.is_dir():
+    # The cache would make the folder, and nobody would be told that DATA_DIR is wrong.
+    IN_FILES, CACHE["BACKEND"] = False, "django.core.cache.backends.dummy.DummyCache"
 # Pictures and sounds, kept by content: they never go out of date.
 MADE: dict[str, Any] = {**CACHE, "KEY_PREFIX": "made", "TIMEOUT": None}
-if CACHE["BACKEND"].endswith("FileBasedCache"):
+if IN_FILES:
     MADE |= {
         "BACKEND": "course.kept_files.KeptFiles",
         "LOCATION": f"{CACHE['LOCATION']}-made",
@@ -157,15 +160,14 @@ DATA_UPLOAD_MAX_NUMBER_FILES = 4  # a form asks for one; two at once get a sente
 
 # --- E-mail: an extra, off unless EMAIL_URL names a server --------------------------
 
-EMAIL_URL = env.str("EMAIL_URL", default="")
-SENDS_MAIL = bool(EMAIL_URL)
+MAIL_SERVER = env.mail_server("EMAIL_URL")
+SENDS_MAIL = bool(MAIL_SERVER)
 EMAIL_TIMEOUT = 10
 DEFAULT_FROM_EMAIL = env.str("EMAIL_FROM", default="run-up@localhost")
 MAIL_ENDS = (
     "You find all of this on Today as well. Take your address out of My account to get no more."
 )
-if SENDS_MAIL:
-    vars().update(env.email_url_config(EMAIL_URL))
+vars().update(MAIL_SERVER)
 
 # --- Security: follows DEBUG, by way of HTTPS -------------------------------------
 

@@ -4,9 +4,15 @@ import os
 
 from django.core.wsgi import get_wsgi_application
 
+from course.checks import refuse_to_serve
 from course.memory import hold
+from course.refusing import in_a_sentence
+
+NOT_LOADED = 4  # gunicorn stops at this, where it would start such a worker again and again
 
 hold()
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "course.settings")
 
-application = get_wsgi_application()
+with in_a_sentence(NOT_LOADED):
+    application = get_wsgi_application()
+    refuse_to_serve()

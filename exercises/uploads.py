@@ -45,8 +45,9 @@ def keep(photograph: Photograph) -> str:
 
 
 def write_through(path: Path, content: bytes) -> None:
-    """To the disk itself, so that a power cut does not take it."""
-    with path.open("xb") as file:
+    """To the disk itself, so that a power cut does not take it; for the site alone to read."""
+    path.touch(mode=0o600, exist_ok=False)
+    with path.open("wb") as file:
         file.write(content)
         file.flush()
         os.fsync(file.fileno())

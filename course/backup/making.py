@@ -29,6 +29,8 @@ def back_up(target: Path) -> Manifest:
             "There is nothing to back up: nobody has an account. "
             "Are DATA_DIR and DATABASE_URL those of the site?"
         )
+    if not target.parent.is_dir():
+        raise BackupRefused(f"The folder {target.parent} is missing.")
     with TemporaryDirectory(prefix=f".{target.name}-", dir=target.parent) as folder:
         written = write(Path(folder), compressed=target.suffix in COMPRESSED)
         manifest = proved(written, Path(folder) / "proof")

@@ -22,6 +22,8 @@ def restore(source: Path) -> Manifest:
     The file is read whole before the site is touched. The database comes last: where something
     fails, the site is still empty, and restoring can begin again.
     """
+    if not source.is_file():
+        raise BackupRefused(f"There is no file {source}.")
     data = Path(settings.DATA_DIR)
     data.mkdir(mode=0o700, parents=True, exist_ok=True)
     refuse_full_database(connection, "The site")

@@ -102,6 +102,17 @@ def test_backup_that_fails_leaves_the_last_one(empty: Site, tmp_path: Path) -> N
     assert sorted(path.name for path in tmp_path.iterdir()) == ["empty", "last.tar"]
 
 
+@pytest.mark.parametrize(
+    ("command", "sentence"),
+    [
+        ("backup", "The folder /nowhere is missing."),
+        ("restore", "There is no file /nowhere/backup.tar."),
+    ],
+)
+def test_file_that_is_nowhere_is_told(demo: Site, command: str, sentence: str) -> None:
+    assert demo.run(command, "/nowhere/backup.tar").stderr == f"CommandError: {sentence}\n"
+
+
 def test_compressed_backup_is_restored_too(demo: Site, empty: Site, tmp_path: Path) -> None:
     demo.manage("backup", str(tmp_path / "small.tar.gz"))
     empty.manage("restore", str(tmp_path / "small.tar.gz"))

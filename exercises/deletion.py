@@ -13,10 +13,19 @@ from django.contrib.admin.models import LogEntry
 from django.contrib.contenttypes.models import ContentType
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
-from django.db.models import F, Model, QuerySet
+from django.db.models import F, Model, Q, QuerySet
 
 from course.cohorts.limits import forget_failures
-from course.cohorts.models import BenchChange, Membership, Notice, Person, ResetLink, RosterUpload
+from course.cohorts.models import (
+    BenchChange,
+    LinkAgreement,
+    LinkRequest,
+    Membership,
+    Notice,
+    Person,
+    ResetLink,
+    RosterUpload,
+)
 from course.lessons.models import Reading
 from exercises.models import (
     Asked,
@@ -121,6 +130,8 @@ def delete_rows(person: Person) -> None:
     for model in THEIRS:
         QuerySet(model).filter(person=person).delete()
     ResetLink.objects.filter(for_person=person).delete()
+    LinkRequest.objects.filter(Q(for_person=person) | Q(asked_by=person)).delete()
+    LinkAgreement.objects.filter(by=person).delete()
     Assignment.people.through.objects.filter(person=person).delete()
 
 

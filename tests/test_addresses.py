@@ -10,6 +10,7 @@ from django.test import Client
 from django.urls import NoReverseMatch, URLPattern, URLResolver, get_resolver, reverse
 from django.utils import timezone
 
+from course.cohorts.agreeing import ask as ask_for
 from course.cohorts.models import Cohort, Person
 from course.cohorts.roster.writing import send
 from course.lessons.shelf import shelf
@@ -22,6 +23,7 @@ from exercises.shown import token_of
 from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer
 from tests.own import picture_sent, published
+from tests.people import CohortFactory, instructor, learner
 
 ClientOf = Callable[[Person], Client]
 DRILL = "choose-the-mode"
@@ -43,6 +45,7 @@ class World:
     roster: str
     own: OwnDrill
     sent: str
+    asked_link: int
 
     def arguments(self, words: str) -> list[object]:
         found: dict[str, object] = {
@@ -66,6 +69,7 @@ class World:
             "own": self.own.pk,
             "own-slug": self.own.slug,
             "sent": self.sent,
+            "asked-link": self.asked_link,
             "uid": "no-uid",
             "token": "no-token",
         }
@@ -148,6 +152,10 @@ TABLE = [
     ("items", "get", "cohort", (403, 403, 200, 404, 403, 302)),
     ("items-of-kind", "get", "cohort drill", (403, 403, 200, 404, 403, 302)),
     ("reset-link", "post", "cohort person", (403, 403, 200, 404, 403, 302)),
+    ("ask-for-link", "get", "cohort person", (403, 403, 302, 404, 403, 302)),
+    ("ask-for-link", "post", "cohort person", (403, 403, 403, 404, 403, 302)),
+    ("link-request", "get", "asked-link", (403, 403, 200, 404, 403, 302)),
+    ("link-request", "post", "asked-link", (403, 403, 422, 404, 403, 302)),
     ("roster", "post", "", (403, 403, 422, 422, 403, 302)),
     ("roster-template", "get", "", (403, 403, 200, 200, 403, 302)),
     ("cohort-roster", "post", "cohort", (403, 403, 422, 404, 403, 302)),
@@ -186,6 +194,13 @@ TABLE = [
 ADMIN_STATUSES = (302, 302, 302, 302, 200, 302)
 
 
+def asked_of(cohort: Cohort) -> int:
+    """A request to those who teach the cohort, by another instructor of one of its learners."""
+    orla, quay = instructor("Orla Finch"), CohortFactory.create(name="Quay group")
+    quay.instructors.add(orla)
+    return ask_for(orla, learner("Pia Roscarrock", cohort, quay)).pk
+
+
 @pytest.fixture
 def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     answered = ask(mina, KINDS[DRILL])
@@ -203,7 +218,7 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     roster = send(ines, b"name\nWyn Carrow\n", harbour).token
     own = published(ines, harbour)
     sent = picture_sent(mina, published(ines, harbour, form="picture")).name
-    told = (waiting, picture, card, practice, assignment, roster, own, sent)
+    told = (waiting, picture, card, practice, assignment, roster, own, sent, asked_of(harbour))
     return World(harbour, mina, attempt, *told)
 
 

@@ -18,7 +18,7 @@ from django.shortcuts import get_object_or_404, resolve_url
 from django_htmx.http import HttpResponseClientRedirect
 from django_htmx.middleware import HtmxDetails
 
-from course.cohorts.models import Cohort, CohortQuerySet, Person, RosterUpload
+from course.cohorts.models import Cohort, CohortQuerySet, LinkRequest, Person, RosterUpload
 
 LONGEST_PATH = 2000  # characters; this site's longest has a few hundred
 
@@ -71,6 +71,11 @@ def pupil_for(person: Person, person_pk: int) -> Person:
     taught = Cohort.objects.taught_by(person)
     pupils = Person.objects.filter(role=Person.Role.LEARNER, memberships__cohort__in=taught)
     return get_object_or_404(pupils.distinct(), pk=person_pk)
+
+
+def link_request_for(person: Person, pk: int) -> LinkRequest:
+    """Another instructor's request about a learner whom the person teaches, or 404."""
+    return get_object_or_404(LinkRequest.objects.of_pupils(person), pk=pk)
 
 
 def may_delete(instructor: Person, learner: Person) -> bool:

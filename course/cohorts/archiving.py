@@ -7,7 +7,7 @@ from django.db import transaction
 from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
-from course.cohorts.moving import tell
+from course.cohorts.telling import tell
 
 
 def archive(

@@ -154,6 +154,15 @@ class FellowForm(forms.Form):
     )
 
 
+class AgreementForm(forms.Form):
+    """An answer to an instructor who asks to make a link."""
+
+    answer = forms.ChoiceField(
+        choices=[("agree", "I agree"), ("refuse", "I don’t agree")],
+        error_messages={"required": "Say which.", "invalid_choice": "Say which."},
+    )
+
+
 class CodeEndForm(forms.Form):
     """The last day on which a joining code works; empty for no end."""
 

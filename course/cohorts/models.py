@@ -13,6 +13,7 @@ from django.utils import timezone
 
 from course.cohorts.bench_changes import BenchChange
 from course.cohorts.benches import Bench
+from course.cohorts.link_requests import LinkAgreement, LinkRequest
 from course.cohorts.notices import Notice
 from course.cohorts.roster.upload import RosterUpload
 from course.cohorts.visible import refuse_invisible
@@ -21,6 +22,8 @@ __all__ = [
     "Bench",
     "BenchChange",
     "Cohort",
+    "LinkAgreement",
+    "LinkRequest",
     "Membership",
     "Notice",
     "Person",

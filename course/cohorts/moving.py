@@ -6,8 +6,8 @@ A place is all that goes. What the learner has done is theirs, and stays with th
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
 
-from course.cohorts.models import Cohort, Membership, Notice, Person
-from course.letters import write_to
+from course.cohorts.models import Cohort, Membership, Person
+from course.cohorts.telling import tell
 
 
 def move(instructor: Person, learner: Person, origin: Cohort, target: Cohort) -> bool:
@@ -43,9 +43,3 @@ def remove(instructor: Person, learner: Person, cohort: Cohort) -> bool:
 def both_taught(instructor: Person, one: Cohort, other: Cohort) -> bool:
     pks = {one.pk, other.pk}
     return Cohort.objects.taught_by(instructor).filter(pk__in=pks).count() == len(pks)
-
-
-def tell(person: Person, sentence: str) -> None:
-    """On Today; by e-mail too where that is set. Within the transaction that it tells of."""
-    Notice.objects.create(person=person, text=sentence)
-    write_to(person, "Your place in a cohort", sentence)

@@ -4,7 +4,7 @@ from django.core.exceptions import PermissionDenied
 from django.db import transaction
 
 from course.cohorts.models import Cohort, Person
-from course.cohorts.moving import tell
+from course.cohorts.telling import tell
 
 
 class UnknownInstructorError(Exception):

@@ -7,6 +7,7 @@ from course.cohorts.views import (
     bench,
     cohorts,
     joining,
+    link_requests,
     people,
     reset,
     roster,
@@ -54,6 +55,12 @@ cohort_urls = [
         reset.reset_link,
         name="reset-link",
     ),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/reset-link/ask/",
+        link_requests.ask_for_link,
+        name="ask-for-link",
+    ),
+    path("cohorts/link-requests/<int:pk>/", link_requests.link_request, name="link-request"),
 ]
 
 # /cohorts/…: those that are over

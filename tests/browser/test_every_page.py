@@ -9,6 +9,7 @@ from django.utils import timezone
 from playwright.sync_api import BrowserContext, Page
 from pytest_django.live_server_helper import LiveServer
 
+from course.cohorts.agreeing import ask as ask_for_link
 from course.cohorts.models import Cohort, Person
 from course.cohorts.roster.writing import send
 from course.lessons.shelf import shelf
@@ -22,6 +23,7 @@ from exercises.sign_offs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
 from tests.own import picture_sent, published
+from tests.people import CohortFactory, instructor, learner
 
 LESSONS = [lesson.slug for lesson in shelf().lessons]
 
@@ -118,7 +120,20 @@ def people_pages(harbour: Cohort, mina: Person) -> list[str]:
         reverse("instructors", args=[harbour.pk]),
         reverse("archive-cohort", args=[harbour.pk]),
         reverse("archived-cohorts"),
+        *link_pages(harbour, mina),
     ]
+
+
+def link_pages(harbour: Cohort, mina: Person) -> list[str]:
+    """A link that the instructor makes alone, one for which others are asked, and their asking."""
+    ines, orla = harbour.instructors.get(), instructor("Orla Finch")
+    quay = CohortFactory.create(name="Quay group")
+    quay.instructors.add(orla)
+    pia, wyn = learner("Pia Roscarrock", harbour, quay), learner("Wyn Carrow", harbour, quay)
+    ask_for_link(ines, wyn)
+    asked = ask_for_link(orla, pia)
+    shared = [reverse("reset-link", args=[harbour.pk, each.pk]) for each in (mina, pia, wyn)]
+    return [*shared, reverse("link-request", args=[asked.pk]), "/cohorts/"]
 
 
 def code_of(harbour: Cohort, mina: Person) -> str:

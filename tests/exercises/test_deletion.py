@@ -10,7 +10,7 @@ from django.test import Client
 from django.urls import reverse
 
 from course.cohorts.models import Cohort, Membership, Person
-from course.cohorts.moving import tell
+from course.cohorts.telling import tell
 from course.lessons.models import Reading
 from exercises.attempts import ask, submit
 from exercises.deletion import ANSWERED_FOR, delete_learner

@@ -95,8 +95,8 @@ class Writing:
         """What the learner reads of it on Today."""
         if fate.what == What.NEW:
             return (
-                f"{self.instructor} made this account for you, in {fate.cohort}. Its instructors "
-                "see your name, e-mail and practice."
+                f"{self.instructor} made this account for you, in {fate.cohort}, and a link to "
+                "choose its password. Its instructors see your name, e-mail and practice."
             )
         return moved_sentence(self.instructor, fate.leaves, fate.cohort)
 

@@ -29,7 +29,9 @@ NAME_TAKEN = "Someone already signs in with this name. Choose another."
 def account(request: SignedInRequest) -> HttpResponse:
     places = request.user.memberships.select_related("cohort").order_by("joined_at", "pk")
     taught = Cohort.objects.taught_by(request.user)
-    return render(request, "account/account.html", {"places": places, "taught": taught})
+    links = request.user.reset_links.select_related("made_by")
+    context = {"places": places, "taught": taught, "links": links}
+    return render(request, "account/account.html", context)
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

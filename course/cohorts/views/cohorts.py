@@ -8,7 +8,7 @@ from django.views.decorators.http import require_http_methods, require_safe
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required
 from course.cohorts.forms import CodeEndForm, CohortForm
 from course.cohorts.joining import NameInUseError, end_code, renew_code, start_cohort
-from course.cohorts.models import Cohort, Notice
+from course.cohorts.models import Cohort, LinkRequest, Notice
 from course.cohorts.views.pages import form_page, posted
 
 
@@ -20,6 +20,7 @@ def cohorts(request: SignedInRequest) -> HttpResponse:
         "cohorts": [cohort for cohort in taught if not cohort.is_archived],
         "archived": [cohort for cohort in taught if cohort.is_archived],
         "told": Notice.objects.waiting_for(request.user),
+        "asked": LinkRequest.objects.waiting_for(request.user),
     }
     return render(request, "cohorts/cohorts.html", context)
 

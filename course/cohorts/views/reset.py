@@ -12,6 +12,7 @@ from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_http_methods
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
+from course.cohorts.agreeing import refused_of, standing_of
 from course.cohorts.forms import NewPasswordForm
 from course.cohorts.known_browser import remember
 from course.cohorts.models import Person
@@ -34,8 +35,12 @@ def reset_link(request: SignedInRequest, cohort_pk: int, person_pk: int) -> Http
     if request.method == "POST":
         link = make_reset_link(request.user, learner, request)
         return render(request, "cohorts/reset_link.html", context | {"link": link, "ends": ends()})
-    made = learner.reset_links.select_related("made_by")
-    return render(request, "cohorts/reset_link_asked.html", context | {"made": made})
+    context |= {
+        "made": learner.reset_links.select_related("made_by"),
+        "standing": standing_of(request.user, learner),
+        "refused": refused_of(request.user, learner),
+    }
+    return render(request, "cohorts/reset_link_asked.html", context)
 
 
 @sensitive_post_parameters()

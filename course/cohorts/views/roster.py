@@ -9,7 +9,7 @@ from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, roster_for
 from course.cohorts.models import Cohort, Person, RosterUpload
-from course.cohorts.reset import ends, make_first_links
+from course.cohorts.reset import ends, make_first_links, waiting_among
 from course.cohorts.roster.fates import What, digest_of
 from course.cohorts.roster.form import RosterForm
 from course.cohorts.roster.reckoning import fates_of
@@ -96,12 +96,14 @@ def written(request: SignedInRequest, upload: RosterUpload, *, links: bool = Fal
     """What was written; with `links`, those of new people who have not chosen a password."""
     made = Person.objects.filter(pk__in=upload.made, memberships__cohort__instructors=request.user)
     people = list(made.distinct().order_by("name", "pk"))
-    waiting = [person for person in people if not person.has_usable_password()]
+    waiting = waiting_among(request.user, people)
+    unset = [each for each in people if each.is_active and not each.has_usable_password()]
     context = {
         "upload": upload,
         "counts": [(TITLES[What(what)], count) for what, count in upload.counts.items()],
         "made": people,
         "waiting": waiting,
+        "others": [person for person in unset if person not in waiting],
         "links": make_first_links(request.user, waiting, request) if links else [],
         "ends": ends(),
     }

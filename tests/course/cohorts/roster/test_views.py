@@ -7,7 +7,7 @@ from django.core.files.uploadedfile import SimpleUploadedFile
 from django.test import Client
 from django.urls import reverse
 
-from course.cohorts.models import Cohort, Person, ResetLink, RosterUpload
+from course.cohorts.models import Cohort, Membership, Person, ResetLink, RosterUpload
 from tests.pages import heading, notices, refusals, texts
 
 pytestmark = pytest.mark.django_db
@@ -58,9 +58,26 @@ def test_link_on_the_result_lets_the_person_choose_a_password(
     assert wyn.check_password("swing-bridge-keeper")
     assert list(wyn.cohorts.all()) == [harbour]
     assert texts(own.get("/"), "section", "sheet")[0].startswith(
-        "Ines Marlow made this account for you, in Harbour group."
+        "Ines Marlow made this account for you, in Harbour group, and a link to choose its "
+        "password."
     )
     assert texts(client.get(url), "p", "plain") == ["Everybody new has chosen a password."]
+
+
+def test_no_link_is_made_here_for_whom_others_teach_by_now(
+    at: tuple[Client, str], slipway: Cohort
+) -> None:
+    client, url = at
+    client.post(url, {"seen": seen_in(client, url)})
+    Membership.objects.create(cohort=slipway, person=Person.objects.get(name="Wyn Carrow"))
+    made = ResetLink.objects.count()
+    page = client.post(url)
+
+    assert (texts(page, "p", "reset-link"), ResetLink.objects.count()) == ([], made)
+    assert texts(page, "p", "plain") == [
+        "Others teach Wyn Carrow, too: where somebody has chosen no password yet, the link is made "
+        "on their own page."
+    ]
 
 
 def test_second_confirmation_shows_the_links_again(at: tuple[Client, str]) -> None:

@@ -90,8 +90,8 @@ def test_writing_does_what_was_told(
         ),
         (
             wyn,
-            "Ines Marlow made this account for you, in Harbour group. Its instructors see your "
-            "name, e-mail and practice.",
+            "Ines Marlow made this account for you, in Harbour group, and a link to choose its "
+            "password. Its instructors see your name, e-mail and practice.",
         ),
     ]
 

@@ -17,6 +17,7 @@ from exercises.assignments import (
 )
 from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
+from exercises.demo.in_order import Story
 from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
 from exercises.models import Assignment, Attempt, PracticeSession, Review
@@ -102,13 +103,15 @@ def give_more_time(
         extend(instructor, late, person, late.due_at + timedelta(days=5), reason)
 
 
-def do_all(person: Person, learner: Learner, asked: list[Assignment], until: datetime) -> None:
+def do_all(
+    person: Person, learner: Learner, asked: list[Assignment], until: datetime
+) -> Iterator[Story]:
     """Each on the first of their days after it opened, if there was one."""
     draw = Random(f"{learner.sign_in_name} at work")
     for assignment in asked:
         day = next(days_after(learner, assignment, until), None)
         if day:
-            do(person, learner, assignment, day, draw)
+            yield do(person, learner, assignment, day, draw)
 
 
 def days_after(learner: Learner, assignment: Assignment, until: datetime) -> Iterator[datetime]:
@@ -120,7 +123,8 @@ def days_after(learner: Learner, assignment: Assignment, until: datetime) -> Ite
 
 def do(
     person: Person, learner: Learner, assignment: Assignment, now: datetime, draw: Random
-) -> None:
+) -> Story:
+    yield now
     if assignment.what == Assignment.What.LESSON:
         lesson = shelf().find(assignment.lesson)
         if lesson:
@@ -129,9 +133,11 @@ def do(
         asked = practical_of(person, assignment, now=now - AT_WORK)
         report = submit(asked, {"text": REPORT}, now=now)
         if now < assignment.opens_at + FIRST_DAYS:
+            yield now + timedelta(hours=20)
             look_at(report, learner, assignment.made_by, now + timedelta(hours=20))
     else:
-        answer_set(person, learner, begin_set(person, assignment, now=now), draw)
+        session = begin_set(person, assignment, now=now)
+        yield from answer_set(person, learner, session, draw)
 
 
 def look_at(report: Attempt, learner: Learner, instructor: Person, now: datetime) -> None:
@@ -145,16 +151,18 @@ def look_at(report: Attempt, learner: Learner, instructor: Person, now: datetime
     review(instructor, report, said, now=now)
 
 
-def answer_set(person: Person, learner: Learner, session: PracticeSession, draw: Random) -> None:
+def answer_set(person: Person, learner: Learner, session: PracticeSession, draw: Random) -> Story:
     """By what they believe to the last, so that some get it wrong and begin no second set."""
     held = {belief for belief, days in learner.beliefs.items() if days > len(learner.days)}
     kinds = [KINDS[slug] for slug in session.kinds]
     now = session.started_at
     for number in range(session.length):
         now += timedelta(seconds=100 + int(80 * draw.random()))
+        yield now
         asked = ask(person, kinds[number % len(kinds)], seed=draw.getrandbits(31), now=now)
         asked.session = session
         asked.save(update_fields=["session"])
         now += timedelta(seconds=30)
+        yield now
         submit(asked, believed(asked.as_question(), held), now=now)
     stop(session, now=now)

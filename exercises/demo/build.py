@@ -14,8 +14,9 @@ from exercises.demo.cast import (
     PASSWORD,
     Learner,
 )
-from exercises.demo.decisions import Signing
+from exercises.demo.decisions import sign
 from exercises.demo.groups import GROUPS, make_cohorts, put_away
+from exercises.demo.in_order import Story, happen
 from exercises.demo.own import answer_drills, write_drills
 from exercises.demo.pictured import send, write_own
 from exercises.demo.practice import practise, read
@@ -37,6 +38,7 @@ def build(until: datetime) -> None:
     """All of it or nothing. Raises `OtherPeopleError` where somebody else has an account."""
     if Person.objects.exclude(sign_in_name__in=SIGN_IN_NAMES).exists():
         raise OtherPeopleError
+    until = until.replace(second=0, microsecond=0)  # so that the same comes first every time
     with transaction.atomic():
         make_person(*ADMINISTRATOR, role=Person.Role.ADMINISTRATOR)
         instructor = make_person(*INSTRUCTOR, role=Person.Role.INSTRUCTOR)
@@ -46,18 +48,22 @@ def build(until: datetime) -> None:
         asked = {cohort: set_all(instructor, cohort, until) for cohort in current}
         leads = write_own(instructor, current, until)
         own = write_drills(instructor, current, until)
+        stories: list[Story] = []
         for learner in LEARNERS:
             cohort = cohorts[learner.cohort]
             person = enrol(learner, cohort)
             signer = fellow if GROUPS[learner.cohort].co_taught else instructor
-            signing = Signing(signer, person, cohort, until)
-            read(person, learner, until)
-            practise(person, learner, until, before_day=signing.before)
             give_more_time(instructor, person, learner, asked.get(cohort, []))
-            do_all(person, learner, asked.get(cohort, []), until)
-            write(person, instructor, until)
-            send(person, instructor, leads, until)
-            answer_drills(person, learner, own, until)
+            stories += [
+                read(person, learner, until),
+                practise(person, learner, until),
+                *do_all(person, learner, asked.get(cohort, []), until),
+                sign(signer, person, cohort, until),
+                write(person, instructor, until),
+                send(person, instructor, leads, until),
+                *answer_drills(person, learner, own, until),
+            ]
+        happen(*stories)
         put_away(instructor, cohorts, until)
 
 

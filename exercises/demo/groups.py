@@ -33,8 +33,12 @@ GROUPS = (
 
 
 def make_cohorts(instructor: Person, fellow: Person, until: datetime) -> list[Cohort]:
-    """One for each of `GROUPS`, all at the same bench; none is archived yet."""
-    cohorts = [make_cohort(group, instructor, fellow, until) for group in GROUPS]
+    """One for each of `GROUPS`, all at the same bench, the oldest made first; none is archived."""
+    made = {
+        group: make_cohort(group, instructor, fellow, until)
+        for group in sorted(GROUPS, key=lambda group: -group.begun)
+    }
+    cohorts = [made[group] for group in GROUPS]
     equip(instructor, cohorts, until)
     return cohorts
 

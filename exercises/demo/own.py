@@ -1,11 +1,13 @@
 """The drills that the demo's instructor wrote about her own tapes, and what was answered."""
 
+from collections.abc import Iterator
 from datetime import datetime, timedelta
 from random import Random
 
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
+from exercises.demo.in_order import Story
 from exercises.desk import Text, publish, write
 from exercises.drills.believer import believed
 from exercises.drills.own import Described, DescribedEdits, Made, Recorded
@@ -95,7 +97,7 @@ def write_drills(instructor: Person, cohorts: list[Cohort], until: datetime) -> 
 
 def answer_drills(
     person: Person, learner: Learner, drills: list[OwnDrill], until: datetime
-) -> None:
+) -> Iterator[Story]:
     """By what they believe, on the first day on which they practised after they were asked."""
     days = [ago for ago in sorted(learner.days, reverse=True) if ago < 7]
     draw = Random(f"{learner.sign_in_name} at the desk")
@@ -103,6 +105,12 @@ def answer_drills(
         day = len(learner.days) - len(days)
         held = {belief for belief, until_day in learner.beliefs.items() if day < until_day}
         now = (until - timedelta(days=days[0])).replace(hour=17, minute=draw.randrange(60))
-        asked = ask(person, drill.kind, seed=0, now=now)
-        later = now + timedelta(seconds=40 + draw.randrange(90))
-        submit(asked, believed(asked.as_question(), held), now=later)
+        yield answer(person, drill, held, now, timedelta(seconds=40 + draw.randrange(90)))
+
+
+def answer(
+    person: Person, drill: OwnDrill, held: set[str], now: datetime, thinking: timedelta
+) -> Story:
+    yield now + thinking
+    asked = ask(person, drill.kind, seed=0, now=now)
+    submit(asked, believed(asked.as_question(), held), now=now + thinking)

@@ -8,6 +8,7 @@ from PIL import Image, ImageDraw, ImageFilter, ImageFont
 
 from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
+from exercises.demo.in_order import Story
 from exercises.desk import Text, publish, write
 from exercises.drills.own import Pictured
 from exercises.models import Attempt, OwnDrill, Review
@@ -58,22 +59,26 @@ def write_own(instructor: Person, cohorts: list[Cohort], until: datetime) -> Own
     return drill
 
 
-def send(person: Person, instructor: Person, drill: OwnDrill, until: datetime) -> None:
+def send(person: Person, instructor: Person, drill: OwnDrill, until: datetime) -> Story:
     """What somebody sent, judged as the cast has it."""
     for each in SENT:
         if each.sign_in_name == person.sign_in_name:
             at = (until - timedelta(days=each.ago)).replace(hour=16, minute=20)
-            asked, made = ask(person, drill.kind, seed=0, now=at), back_of_recorder(each.missing)
             later = at + timedelta(minutes=14)
+            yield later
+            asked, made = ask(person, drill.kind, seed=0, now=at), back_of_recorder(each.missing)
             answer = {"picture": made.digest}
-            judge(submit(asked, answer, photograph=made, now=later), each, instructor, later)
+            attempt = submit(asked, answer, photograph=made, now=later)
+            yield from judge(attempt, each, instructor, later)
 
 
-def judge(attempt: Attempt, sent: Sent, instructor: Person, at: datetime) -> None:
+def judge(attempt: Attempt, sent: Sent, instructor: Person, at: datetime) -> Story:
     if sent.said:
+        at += timedelta(hours=19)
+        yield at
         key = f"demo-leads-{sent.sign_in_name}"
         said = Said(what=Review.What.SCORE, text=sent.said, score=sent.score, key=key)
-        review(instructor, attempt, said, now=at + timedelta(hours=19))
+        review(instructor, attempt, said, now=at)
 
 
 def back_of_recorder(missing: str) -> Photograph:

@@ -10,6 +10,7 @@ from course.lessons.reading import finish, reach
 from course.lessons.shelf import shelf
 from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
+from exercises.demo.in_order import Story
 from exercises.drills.believer import believed
 from exercises.drills.kind import Question
 from exercises.drills.register import KINDS
@@ -18,37 +19,34 @@ Draw = Callable[[], float]
 KINDS_A_DAY = 3  # the next three of the register each day, in turn
 
 
-def practise(
-    person: Person, learner: Learner, until: datetime, *, before_day: Callable[[int], None]
-) -> None:
-    """Their answers on each of their days, the same for the same learner and day.
-
-    `before_day` is told how many days ago the next day was, and at the end 0 once more.
-    """
+def practise(person: Person, learner: Learner, until: datetime) -> Story:
+    """Their answers on each of their days, the same for the same learner and day."""
     draw = Random(learner.sign_in_name).random
     for day, ago in enumerate(learner.days):
-        before_day(ago)
-        practise_once(person, learner, day, until - timedelta(days=ago), draw)
-    before_day(0)
+        yield from practise_once(person, learner, day, until - timedelta(days=ago), draw)
 
 
-def practise_once(person: Person, learner: Learner, day: int, date: datetime, draw: Draw) -> None:
+def practise_once(person: Person, learner: Learner, day: int, date: datetime, draw: Draw) -> Story:
     """The answers of one of their days, the first of which is 0."""
     kinds = [kind for kind in KINDS.values() if not kind.by_hand]
     held = {belief for belief, days in learner.beliefs.items() if day < days}
     for number, now in enumerate(moments(date, learner.answers, draw)):
+        yield now
         kind = kinds[(day * KINDS_A_DAY + number % KINDS_A_DAY) % len(kinds)]
         asked = ask(person, kind, seed=int(draw() * 2**31), now=now)
         answer = believed(asked.as_question(), held)
         if 100 * draw() < learner.slips:
             answer = slipped(asked.as_question(), draw)
-        submit(asked, answer, now=now + timedelta(seconds=20 + int(100 * draw())))
+        now += timedelta(seconds=20 + int(100 * draw()))
+        yield now
+        submit(asked, answer, now=now)
 
 
-def read(person: Person, learner: Learner, until: datetime) -> None:
+def read(person: Person, learner: Learner, until: datetime) -> Story:
     """A lesson on each of their days, in the course's order; the last one only begun."""
     for lesson, ago in zip(shelf().lessons, learner.days, strict=False):
         at = (until - timedelta(days=ago)).replace(hour=17, minute=30)
+        yield at
         reach(person, lesson, lesson.contents[0].id, at)
         if ago > min(learner.days):
             finish(person, lesson, at)

@@ -6,6 +6,7 @@ from itertools import count
 
 from course.cohorts.models import Person
 from exercises.attempts import ask, submit
+from exercises.demo.in_order import Story
 from exercises.drills.register import kind
 from exercises.models import Attempt, Review
 from exercises.reviews import Said, reply, review
@@ -82,26 +83,30 @@ WRITTEN = (
 )
 
 
-def write(person: Person, instructor: Person, until: datetime) -> None:
+def write(person: Person, instructor: Person, until: datetime) -> Story:
     """What somebody wrote, judged as the cast has it."""
     for each in WRITTEN:
         if each.sign_in_name == person.sign_in_name:
             at = (until - timedelta(days=each.ago)).replace(hour=19, minute=10)
-            asked = ask(person, FREE_ANSWER, seed=seed_of(each.situation), now=at)
             later = at + timedelta(minutes=9)
-            read(submit(asked, {"text": each.text}, now=later), each, instructor, at)
+            yield later
+            asked = ask(person, FREE_ANSWER, seed=seed_of(each.situation), now=at)
+            attempt = submit(asked, {"text": each.text}, now=later)
+            yield from read(attempt, each, instructor, at)
 
 
 def seed_of(situation: str) -> int:
     return next(seed for seed in count() if FREE_ANSWER.make(seed).situation == situation)
 
 
-def read(attempt: Attempt, written: Written, instructor: Person, at: datetime) -> None:
+def read(attempt: Attempt, written: Written, instructor: Person, at: datetime) -> Story:
     if not written.said:
         return
+    yield at + timedelta(hours=20)
     what = Review.What.SENT_BACK if written.score is None else Review.What.SCORE
     key = f"demo-{written.sign_in_name}"
     said = Said(what=what, text=written.said, score=written.score, key=key)
     review(instructor, attempt, said, now=at + timedelta(hours=20))
     if written.reply:
+        yield at + timedelta(hours=26)
         reply(attempt.person, attempt, written.reply, now=at + timedelta(hours=26))

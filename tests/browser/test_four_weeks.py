@@ -19,6 +19,7 @@ from exercises.assignments import begin_set
 from exercises.attempts import ask, submit
 from exercises.demo.assigned import answer_set
 from exercises.demo.cast import LEARNERS
+from exercises.demo.in_order import happen
 from exercises.demo.practice import practise_once
 from exercises.demo.written import write
 from exercises.models import Assignment, Attempt, Extension, OwnDrill, Review, SignOff, Withdrawal
@@ -71,7 +72,7 @@ def they_practise(days_ago: range) -> None:
             if ago in days_ago:
                 draw = Random(f"{learner.sign_in_name} {day}").random
                 date = timezone.localtime() - timedelta(days=ago)
-                practise_once(person_of(learner.sign_in_name), learner, day, date, draw)
+                happen(practise_once(person_of(learner.sign_in_name), learner, day, date, draw))
 
 
 def they_do_the_set(assignment: Assignment) -> None:
@@ -80,13 +81,13 @@ def they_do_the_set(assignment: Assignment) -> None:
         if learner.sign_in_name not in {"piran", "bram"}:
             person = person_of(learner.sign_in_name)
             session = begin_set(person, assignment, now=timezone.now())
-            answer_set(person, learner, session, Random(learner.sign_in_name))
+            happen(answer_set(person, learner, session, Random(learner.sign_in_name)))
 
 
 def they_write(orla: Person) -> None:
     """Answers in own words that wait for her."""
     for name in ("tamsin", "nell", "sorrel"):
-        write(person_of(name), orla, timezone.localtime())
+        happen(write(person_of(name), orla, timezone.localtime()))
 
 
 def they_answer(drill: OwnDrill) -> None:

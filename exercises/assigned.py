@@ -27,9 +27,12 @@ class Standing:
 
     @property
     def late(self) -> bool:
-        """Done after its time, or not done and its time is over."""
+        """Done after its time, or not done and its time is over.
+
+        What a clock that was ahead has dated into the future may have been in time.
+        """
         when = self.work.at if self.work.doing in (Doing.DONE, Doing.WAITS) else self.now
-        return when is not None and when > self.due_at
+        return when is not None and self.due_at < when <= self.now
 
     @property
     def words(self) -> str:
@@ -121,7 +124,7 @@ def extensions_of(found: Iterable[Assignment], person: Person | None = None) -> 
     rows = Extension.objects.filter(assignment__in=list(found))
     if person:
         rows = rows.filter(person=person)
-    return {(row.assignment_id, row.person_id): row.due_at for row in rows.order_by("at", "pk")}
+    return {(row.assignment_id, row.person_id): row.due_at for row in rows.order_by("pk")}
 
 
 def counts(assignment: Assignment, stands: Sequence[Standing]) -> Counts:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
-from django.db.models import Count, Max, Q, QuerySet
+from django.db.models import Count, OuterRef, Q, QuerySet, Subquery
 
 from course.cohorts.models import Person
 from course.lessons.models import Reading
@@ -49,11 +49,13 @@ def works_of(found: Sequence[Assignment], person: Person | None = None) -> dict[
 
 def sets_done(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:
     """By the sets that were begun for it: done with the first that had enough right."""
-    rows = PracticeSession.objects.filter(assignment__in=found).order_by("started_at", "pk")
+    rows = PracticeSession.objects.filter(assignment__in=found).order_by("pk")
     if person:
         rows = rows.filter(person=person)
+    answers = Attempt.objects.filter(asked__session=OuterRef("pk")).latest_first()
     counted = rows.annotate(
-        right=Count("asked__attempt", filter=NOW_RIGHT), last=Max("asked__attempt__answered_at")
+        right=Count("asked__attempt", filter=NOW_RIGHT),
+        last=Subquery(answers.values("answered_at")[:1]),
     )
     sets: dict[Key, list[PracticeSession]] = defaultdict(list)
     for row in counted:
@@ -108,7 +110,7 @@ def practicals_reported(found: Sequence[Assignment], person: Person | None) -> d
     rows = Attempt.objects.filter(asked__assignment__in=found).select_related("asked")
     rows = (rows.filter(person=person) if person else rows).with_standing()
     works = {}
-    for row in rows.order_by("answered_at", "pk"):
+    for row in rows.order_by("pk"):
         key = (row.asked.assignment_id or 0, row.person_id)
         works[key] = Work(doing=report_doing(row), at=row.answered_at, key=row.key)
     return works

@@ -14,6 +14,8 @@ from exercises.mastery.states import State
 from exercises.models import Summary
 from exercises.scores import practised_skills
 
+Since = tuple[datetime, datetime]  # whoever answered within it is not idle
+CLOCKS_DIFFER = timedelta(hours=1)
 PER_PAGE = 25
 WHOLE = 1000  # people on the page that is made for printing
 NAMED = 5  # people that the overview names
@@ -95,7 +97,7 @@ class BoardPage:
 
 def readiness(cohort: Cohort, wanted: Wanted, *, now: datetime) -> BoardPage:
     """One page of the board. Five queries, however many people and attempts there are."""
-    since = now - timedelta(days=wanted.idle_days)
+    since = (now - timedelta(days=wanted.idle_days), now + CLOCKS_DIFFER)
     everybody = Person.objects.learning_in(cohort).select_related("summary")
     chosen = chosen_of(everybody, wanted, since).order_by(*ORDERS[wanted.sort])
     page = Paginator(chosen, WHOLE if wanted.whole else PER_PAGE).get_page(wanted.page)
@@ -104,7 +106,7 @@ def readiness(cohort: Cohort, wanted: Wanted, *, now: datetime) -> BoardPage:
     return BoardPage(skills, rows, page, overview(everybody, since))
 
 
-def chosen_of(people: QuerySet[Person], wanted: Wanted, since: datetime) -> QuerySet[Person]:
+def chosen_of(people: QuerySet[Person], wanted: Wanted, since: Since) -> QuerySet[Person]:
     if wanted.show == "idle":
         people = people.filter(is_idle(since))
     if wanted.show == "stuck":
@@ -118,9 +120,10 @@ def chosen_of(people: QuerySet[Person], wanted: Wanted, since: datetime) -> Quer
     return people
 
 
-def is_idle(since: datetime) -> Q:
-    """No answer since then, or none ever."""
-    return Q(summary=None) | Q(summary__last_practised=None) | Q(summary__last_practised__lt=since)
+def is_idle(since: Since) -> Q:
+    """No answer since then, or none ever. One from the future tells nothing of when it was."""
+    practised = Q(summary__last_practised__range=since)
+    return Q(summary=None) | Q(summary__last_practised=None) | ~practised
 
 
 def board_row(person: Person, skills: list[Skill]) -> BoardRow:
@@ -135,7 +138,7 @@ def cell(skill: Skill, known: dict[str, Any] | None) -> Cell:
     return Cell(skill, State(known["state"]), known["score"])
 
 
-def overview(everybody: QuerySet[Person], since: datetime) -> Overview:
+def overview(everybody: QuerySet[Person], since: Since) -> Overview:
     """Three queries."""
     numbers = everybody.aggregate(
         people=Count("pk"),

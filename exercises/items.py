@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from datetime import datetime
 from typing import NamedTuple
 
 from django.db.models import QuerySet
@@ -82,13 +83,18 @@ def given_by(people: QuerySet[Person], kinds: Kinds) -> list[Given]:
     rows = (
         Attempt.objects.judged()
         .filter(person__in=people, drill__in=list(kinds))
-        .order_by("answered_at", "pk")
+        .order_by("pk")
         .values_list("person", "drill", "situation", RIGHT_NOW, "asked_at", "answered_at")
     )
     return [
-        Given(person, drill, situation, right, (answered - asked).total_seconds())
+        Given(person, drill, situation, right, seconds_between(asked, answered))
         for person, drill, situation, right, asked, answered in rows.iterator(chunk_size=AT_ONCE)
     ]
+
+
+def seconds_between(asked: datetime, answered: datetime) -> float:
+    """Nought where the clock was set back between them."""
+    return max(0.0, (answered - asked).total_seconds())
 
 
 def first_answers(given: Iterable[Given], item_of: Callable[[Given], str]) -> Answers:

@@ -22,7 +22,7 @@ class OwnProgress:
 
 
 def own_progress_of(person: Person) -> list[OwnProgress]:
-    drills = own_for(person).select_related("published").order_by("-published_at", "pk")
+    drills = own_for(person).select_related("published").order_by("-published_id", "pk")
     kinds = [drill.kind for drill in drills]
     answers = Attempt.objects.filter(person=person, drill__in=[kind.slug for kind in kinds])
     latest = {each.drill: each for each in answers.with_standing().order_by("pk")}

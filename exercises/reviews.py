@@ -138,7 +138,7 @@ def queue_of(by: Person, cohort: Cohort | None = None) -> QuerySet[Attempt]:
     placed = Attempt.objects.waiting().annotate(cohort_pk=place_of("person", by, cohort))
     placed = placed.exclude(cohort_pk=None)
     placed = placed.select_related("person", "upload", "asked__assignment").defer("asked__question")
-    return placed.order_by("answered_at", "pk")
+    return placed.order_by("pk")
 
 
 def replies_to(by: Person, cohort: Cohort | None = None) -> QuerySet[Review]:
@@ -146,7 +146,7 @@ def replies_to(by: Person, cohort: Cohort | None = None) -> QuerySet[Review]:
     unread = Review.objects.unread().filter(what=Review.What.REPLY)
     place = place_of("attempt__person", by, cohort)
     placed = unread.annotate(cohort_pk=place).exclude(cohort_pk=None)
-    return placed.select_related("attempt", "by").order_by("at", "pk")
+    return placed.select_related("attempt", "by").order_by("pk")
 
 
 def place_of(person: str, by: Person, cohort: Cohort | None) -> Subquery:

@@ -101,7 +101,7 @@ def beliefs_of(person: Person) -> list[tuple[Misconception, int, datetime]]:
 
 def board_of(cohort: Cohort) -> Board:
     """A cohort's people by the skills they practise; two queries."""
-    people = list(cohort.learners.order_by("name", "pk"))
+    people = list(cohort.learners.select_related("summary").order_by("name", "pk"))
     found = standings(people)
     skills = practised_skills()
     return Board(skills, [board_row(person, skills, found[person.pk]) for person in people])
@@ -109,8 +109,8 @@ def board_of(cohort: Cohort) -> Board:
 
 def board_row(person: Person, skills: list[Skill], own: dict[str, Standing]) -> Row:
     cells = [own.get(skill.slug) for skill in skills]
-    last = max((standing.last_practised for standing in own.values()), default=None)
-    return Row(person, cells, last)
+    summary = getattr(person, "summary", None)
+    return Row(person, cells, summary.last_practised if summary else None)
 
 
 def progress_of(person: Person) -> list[Progress]:
@@ -130,5 +130,5 @@ def row_in_words(attempt: Attempt) -> str:
     if attempt.result.waits or is_own(attempt.drill):
         return ""
     same = Attempt.objects.filter(person=attempt.person_id, drill=attempt.drill).judged()
-    until = same.filter(answered_at__lte=attempt.answered_at).latest_first()
+    until = same.filter(pk__lte=attempt.pk).latest_first()
     return row_words(list(until.values_list(RIGHT_NOW, flat=True)))

@@ -71,7 +71,7 @@ def next_question(session: PracticeSession) -> Asked | None:
 
 def taken_by(session: PracticeSession) -> list[str]:
     """The drills that it has asked so far, in the order of the answers."""
-    answers = answers_of(session).order_by("answered_at", "pk")
+    answers = answers_of(session).order_by("pk")
     return list(answers.values_list("drill", flat=True))
 
 
@@ -82,7 +82,7 @@ def answers_of(session: PracticeSession) -> QuerySet[Attempt]:
 def in_order(session: PracticeSession) -> list[Attempt]:
     """Its answers as they were given, the first one first."""
     found = Attempt.objects.filter(asked__session=session).with_standing().with_again()
-    return list(found.order_by("answered_at", "pk"))
+    return list(found.order_by("pk"))
 
 
 def left_of(session: PracticeSession) -> int:

@@ -48,7 +48,7 @@ def today_of(person: Person) -> dict[str, Any]:
 
 def latest_begun(readings: list[Read]) -> Read | None:
     """Where the person was reading last, in a lesson that they have not read to its end."""
-    begun = [(each.reading.reached_at, each) for each in readings if each.reading and each.begun]
+    begun = [(each.reading.turn, each) for each in readings if each.reading and each.begun]
     return max(begun, key=lambda each: each[0])[1] if begun else None
 
 

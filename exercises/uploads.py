@@ -112,15 +112,18 @@ def without_picture() -> int:
 def sweep(now: datetime) -> int:
     """Take away the files that no row names, and say how many."""
     kept = set(Upload.objects.values_list("name", flat=True))
-    strays = [path for path in files_before(now - WRITING) if path.stem not in kept]
+    strays = [path for path in settled_files(now) if path.stem not in kept]
     for path in strays:
         path.unlink(missing_ok=True)
     return len(strays)
 
 
-def files_before(moment: datetime) -> Iterator[Path]:
-    """Those of the folder that were last written before then."""
+def settled_files(now: datetime) -> Iterator[Path]:
+    """Those of the folder that nobody is writing: their dates are not about now.
+
+    What is dated into the future was written while the clock was ahead.
+    """
     for path in Path(settings.PICTURES_DIR).glob("*"):
         with suppress(FileNotFoundError):  # taken away meanwhile, with its learner
-            if path.stat().st_mtime < moment.timestamp():
+            if abs(path.stat().st_mtime - now.timestamp()) > WRITING.total_seconds():
                 yield path

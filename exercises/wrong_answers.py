@@ -65,7 +65,7 @@ def wrong_answers(kind: Kind, people: QuerySet[Person]) -> dict[str, Wrong]:
     rows = (
         Attempt.objects.judged()
         .filter(person__in=people, drill=kind.slug)
-        .order_by("answered_at", "pk")
+        .order_by("pk")
         .values_list(
             "asked",
             "situation",

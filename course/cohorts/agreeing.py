@@ -13,7 +13,6 @@ from django.http import Http404
 from django.utils import timezone
 
 from course.cohorts.access import teaches
-from course.cohorts.link_requests import LASTS
 from course.cohorts.models import Cohort, LinkAgreement, LinkRequest, Person
 from course.cohorts.telling import tell
 from course.letters import write_to
@@ -93,8 +92,7 @@ def ask(maker: Person, learner: Person) -> LinkRequest:
         raise PermissionDenied(NOBODY_TO_ASK if standing.nobody else ENOUGH)
     with transaction.atomic():
         now = timezone.now()
-        passed = LinkRequest.objects.filter(ended_at=None, at__lte=now - LASTS)
-        passed.update(ended_at=now, ending=Ending.PASSED)
+        LinkRequest.objects.passed(now).update(ended_at=now, ending=Ending.PASSED)
         found, new = LinkRequest.objects.get_or_create(
             for_person=learner, asked_by=maker, ended_at=None
         )

@@ -26,11 +26,9 @@ def bench_of(person: Person) -> BenchFigures:
     where that cohort has no bench, or there is no cohort.
     """
     theirs = (
-        Cohort.objects.taught_by(person).order_by("-started_at", "-pk")
+        Cohort.objects.taught_by(person).order_by("-pk")
         if person.is_instructor
-        else Cohort.objects.filter(memberships__person=person).order_by(
-            "-memberships__joined_at", "-memberships__pk"
-        )
+        else Cohort.objects.filter(memberships__person=person).order_by("-memberships__pk")
     )
     newest = theirs.select_related("bench").first()
     return newest.bench.as_figures() if newest and newest.bench else BenchFigures.usual()
@@ -122,5 +120,5 @@ def move_to(instructor: Person, cohort: Cohort, bench: Bench | None) -> bool:
 def usual_bench_of(instructor: Person) -> Bench | None:
     """The bench of the instructor's newest cohort that has one: a new cohort takes it."""
     equipped = Cohort.objects.taught_by(instructor).exclude(bench=None)
-    newest = equipped.select_related("bench").order_by("-started_at", "-pk").first()
+    newest = equipped.select_related("bench").order_by("-pk").first()
     return newest.bench if newest else None

@@ -10,10 +10,19 @@ from django.utils import timezone
 LASTS = timedelta(days=7)
 
 
+def lasting(now: datetime) -> tuple[datetime, datetime]:
+    """When a request that still lasts was made. None lies ahead unless the clock was."""
+    return now - LASTS, now + LASTS
+
+
 class LinkRequestQuerySet(models.QuerySet["LinkRequest"]):
     def open(self, now: datetime | None = None) -> Self:
         """Those that can still be answered, or made use of."""
-        return self.filter(ended_at=None, at__gt=(now or timezone.now()) - LASTS)
+        return self.filter(ended_at=None, at__range=lasting(now or timezone.now()))
+
+    def passed(self, now: datetime) -> Self:
+        """Those whose time is over, and that nobody has ended yet."""
+        return self.filter(ended_at=None).exclude(at__range=lasting(now))
 
     def of_pupils(self, person: object) -> Self:
         """Those of others about somebody whom the person teaches."""
@@ -49,7 +58,7 @@ class LinkRequest(models.Model):
     objects = LinkRequestQuerySet.as_manager()
 
     class Meta:
-        ordering = ["at", "pk"]
+        ordering = ["pk"]
         constraints = [
             models.UniqueConstraint(
                 fields=["for_person", "asked_by"],
@@ -63,7 +72,8 @@ class LinkRequest(models.Model):
 
     @property
     def is_open(self) -> bool:
-        return self.ended_at is None and self.at > timezone.now() - LASTS
+        since, until = lasting(timezone.now())
+        return self.ended_at is None and since <= self.at <= until
 
     @property
     def ends(self) -> datetime:

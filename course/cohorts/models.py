@@ -242,7 +242,7 @@ class ResetLink(models.Model):
     at = models.DateTimeField(default=timezone.now)
 
     class Meta:
-        ordering = ["-at", "-pk"]
+        ordering = ["-pk"]
 
     def __str__(self) -> str:
         return f"for {self.for_person} at {self.at:%F %R}"

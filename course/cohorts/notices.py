@@ -23,7 +23,7 @@ class Notice(models.Model):
     objects = NoticeQuerySet.as_manager()
 
     class Meta:
-        ordering = ["at", "pk"]
+        ordering = ["pk"]
 
     def __str__(self) -> str:
         return self.text

@@ -8,7 +8,6 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from django.conf import settings
-from django.contrib.auth.tokens import default_token_generator
 from django.core.exceptions import PermissionDenied
 from django.db import transaction
 from django.http import Http404, HttpRequest
@@ -19,6 +18,7 @@ from django.views.decorators.debug import sensitive_variables
 
 from course.cohorts.access import teaches
 from course.cohorts.agreeing import CLOSED, SUBJECT, spend_agreement
+from course.cohorts.link_tokens import LINK_TOKENS
 from course.cohorts.models import Cohort, Membership, Person, ResetLink
 from course.cohorts.passwords import set_password
 from course.cohorts.telling import tell
@@ -82,7 +82,7 @@ def waiting_among(maker: Person, people: Iterable[Person]) -> list[Person]:
 
 def link_of(person: Person, request: HttpRequest) -> str:
     uid = urlsafe_base64_encode(str(person.pk).encode())
-    path = reverse("new-password", args=[uid, default_token_generator.make_token(person)])
+    path = reverse("new-password", args=[uid, LINK_TOKENS.make_token(person)])
     return request.build_absolute_uri(path)
 
 
@@ -94,7 +94,7 @@ def ends() -> datetime:
 def person_of_link(uid: str, token: str) -> Person:
     """Whose password the link sets. Raises `LinkSpentError`."""
     person = Person.objects.filter(pk=pk_of(uid), is_active=True).first()
-    if person is None or not default_token_generator.check_token(person, token):
+    if person is None or not LINK_TOKENS.check_token(person, token):
         raise LinkSpentError
     return person
 

@@ -11,6 +11,10 @@ class ReadingQuerySet(models.QuerySet["Reading"]):
     def of(self, person: Any) -> Self:
         return self.filter(person=person)
 
+    def next_turn(self, person: Any) -> int:
+        last: int | None = self.of(person).aggregate(last=models.Max("turn"))["last"]
+        return (last or 0) + 1
+
 
 class Reading(models.Model):
     """Somebody and a lesson: the furthest section they came to, and when they had read it all."""
@@ -19,6 +23,9 @@ class Reading(models.Model):
     lesson = models.SlugField(max_length=80)
     section = models.SlugField(max_length=80, blank=True)
     reached_at = models.DateTimeField(default=timezone.now)
+    turn = models.PositiveIntegerField(
+        default=0, help_text="the lesson in which somebody came on last has their highest"
+    )
     done_at = models.DateTimeField(null=True, blank=True)
 
     objects = ReadingQuerySet.as_manager()

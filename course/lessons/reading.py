@@ -57,10 +57,11 @@ def reach(person: Person, lesson: Lesson, section: str, now: datetime | None = N
         finish(person, lesson, at)
         return
     order = ["", *(each.id for each in lesson.sections)]
-    reading, _ = Reading.objects.get_or_create(person=person, lesson=lesson.slug)
+    reading, new = Reading.objects.get_or_create(person=person, lesson=lesson.slug)
     known = reading.section if reading.section in order else ""
-    if order.index(section) > order.index(known):
-        Reading.objects.filter(pk=reading.pk).update(section=section, reached_at=at)
+    if new or order.index(section) > order.index(known):
+        turn = Reading.objects.next_turn(person)
+        Reading.objects.filter(pk=reading.pk).update(section=section, reached_at=at, turn=turn)
 
 
 def finish(person: Person, lesson: Lesson, now: datetime | None = None) -> None:

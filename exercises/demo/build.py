@@ -21,6 +21,7 @@ from exercises.demo.own import answer_drills, write_drills
 from exercises.demo.pictured import send, write_own
 from exercises.demo.practice import practise, read
 from exercises.demo.written import write
+from exercises.models import Assignment
 
 STAFF = {ADMINISTRATOR[0], INSTRUCTOR[0], FELLOW[0]}
 SIGN_IN_NAMES = STAFF | {learner.sign_in_name for learner in LEARNERS}
@@ -53,18 +54,31 @@ def build(until: datetime) -> None:
             cohort = cohorts[learner.cohort]
             person = enrol(learner, cohort)
             signer = fellow if GROUPS[learner.cohort].co_taught else instructor
-            give_more_time(instructor, person, learner, asked.get(cohort, []))
+            stories += weeks_of(person, learner, asked.get(cohort, []), instructor, until)
             stories += [
-                read(person, learner, until),
-                practise(person, learner, until),
-                *do_all(person, learner, asked.get(cohort, []), until),
                 sign(signer, person, cohort, until),
-                write(person, instructor, until),
                 send(person, instructor, leads, until),
                 *answer_drills(person, learner, own, until),
             ]
         happen(*stories)
         put_away(instructor, cohorts, until)
+
+
+def weeks_of(
+    person: Person,
+    learner: Learner,
+    asked: list[Assignment],
+    instructor: Person,
+    until: datetime,
+) -> list[Story]:
+    """What somebody read, practised, did as it was asked of them, and wrote."""
+    give_more_time(instructor, person, learner, asked)
+    return [
+        read(person, learner, until),
+        practise(person, learner, until),
+        *do_all(person, learner, asked, until),
+        write(person, instructor, until),
+    ]
 
 
 def make_person(sign_in_name: str, name: str, role: str = Person.Role.LEARNER) -> Person:

@@ -61,14 +61,14 @@ class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
         return self.with_standing().latest_first()
 
     def latest_first(self) -> Self:
-        return self.order_by("-answered_at", "-pk")
+        return self.order_by("-pk")
 
     def recent(self, each: int) -> Self:
         """A person's latest attempts at every skill, so many of each."""
         back = models.Window(
             RowNumber(),
             partition_by=[models.F("person"), models.F("skill")],
-            order_by=[models.F("answered_at").desc(), models.F("pk").desc()],
+            order_by=models.F("pk").desc(),
         )
         return self.annotate(back=back).filter(back__lte=each)
 
@@ -99,7 +99,9 @@ class Attempt(AppendOnly):
     class Meta:
         indexes = [
             # Used by scores.of_people and by the learner's record.
-            models.Index(fields=["person", "skill", "-answered_at"], name="attempts_of_person"),
+            models.Index(fields=["person", "skill", "-id"], name="attempts_of_person"),
+            # Used wherever somebody's last answers are read, of whatever skill.
+            models.Index(fields=["person", "-id"], name="attempts_in_order"),
         ]
 
     def __str__(self) -> str:
@@ -134,6 +136,12 @@ class Attempt(AppendOnly):
     def remember_no_outcome(self) -> None:
         """Spare the query for it: nobody can have scored what was answered only now."""
         Attempt._meta.get_field("outcome").set_cached_value(self, None)
+
+    @property
+    def seconds_taken(self) -> float | None:
+        """From the question to the answer; None where the clock was set back between them."""
+        seconds = (self.answered_at - self.asked_at).total_seconds()
+        return seconds if seconds >= 0 else None
 
     @property
     def verdict(self) -> Verdict:

@@ -18,7 +18,7 @@ class PracticeSessionQuerySet(models.QuerySet["PracticeSession"]):
         return self.filter(person=person, ended_at=None)
 
     def latest_first(self) -> Self:
-        return self.order_by("-started_at", "-pk")
+        return self.order_by("-pk")
 
 
 class PracticeSession(models.Model):

@@ -12,7 +12,7 @@ from exercises.models.tokens import new_token
 
 class ReviewQuerySet(AppendOnlyQuerySet["Review"]):
     def in_order(self) -> Self:
-        return self.order_by("at", "pk")
+        return self.order_by("pk")
 
     def unread(self) -> Self:
         """Those that nobody whom they are for has opened yet."""
@@ -46,10 +46,6 @@ class Review(AppendOnly):
     objects = ReviewQuerySet.as_manager()
 
     class Meta:
-        indexes = [
-            # Used by reviews.thread_of.
-            models.Index(fields=["attempt", "at"], name="reviews_of_attempt"),
-        ]
         constraints = [
             models.UniqueConstraint(
                 fields=["attempt"],

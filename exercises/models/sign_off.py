@@ -19,14 +19,14 @@ def new_card_code() -> str:
 
 class SignOffQuerySet(AppendOnlyQuerySet["SignOff"]):
     def latest_first(self) -> Self:
-        return self.order_by("-at", "-pk")
+        return self.order_by("-pk")
 
     def latest(self) -> Self:  # type: ignore[override]
         """The last one of each person in each cohort: the only one that counts."""
         back = models.Window(
             RowNumber(),
             partition_by=[models.F("person"), models.F("cohort")],
-            order_by=[models.F("at").desc(), models.F("pk").desc()],
+            order_by=models.F("pk").desc(),
         )
         return self.annotate(back=back).filter(back=1)
 
@@ -67,7 +67,7 @@ class SignOff(AppendOnly):
         verbose_name = "sign-off"
         indexes = [
             # Used by SignOffQuerySet.latest, for a cohort's list and a learner's own.
-            models.Index(fields=["person", "cohort", "-at"], name="sign_offs_of_person"),
+            models.Index(fields=["person", "cohort", "-id"], name="sign_offs_of_person"),
         ]
 
     def __str__(self) -> str:

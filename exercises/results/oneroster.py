@@ -81,7 +81,8 @@ class Package:
         self.cohort = cohort
         self.board: Board = board_of(cohort)
         self.begins = cohort.started_at.date().isoformat()
-        self.ends = now.date().isoformat()
+        # The clock may have been ahead when the cohort was started.
+        self.ends = max(self.begins, now.date().isoformat())
         self.year = str(now.year)
         self.class_id = f"cohort-{cohort.pk}"
         self.session_id = f"session-{cohort.pk}"

@@ -46,7 +46,7 @@ def attempts(cohort: Cohort) -> Iterator[Row]:
         .select_related("person")
         .defer("feedback", "answer")
     )
-    for attempt in found.order_by("answered_at", "pk").iterator(chunk_size=AT_ONCE):
+    for attempt in found.order_by("pk").iterator(chunk_size=AT_ONCE):
         yield (
             attempt.answered_at.isoformat(timespec="seconds"),
             attempt.person.name,
@@ -56,10 +56,15 @@ def attempts(cohort: Cohort) -> Iterator[Row]:
             attempt.situation,
             result(attempt),
             "" if attempt.result.waits else attempt.result.score,
-            round((attempt.answered_at - attempt.asked_at).total_seconds()),
+            seconds(attempt),
             "yes" if attempt.described else "no",
             " ".join(attempt.misconceptions),
         )
+
+
+def seconds(attempt: Attempt) -> int | str:
+    taken = attempt.seconds_taken
+    return "" if taken is None else round(taken)
 
 
 def result(attempt: Attempt) -> str:
@@ -102,7 +107,7 @@ def sign_offs_header() -> Sequence[str]:
 
 def sign_offs(cohort: Cohort) -> Iterator[Row]:
     """Every decision made in the cohort, the earliest first."""
-    made = SignOff.objects.filter(cohort=cohort).order_by("at", "pk").defer("evidence")
+    made = SignOff.objects.filter(cohort=cohort).order_by("pk").defer("evidence")
     for each in made.select_related("person", "withdrawal__by"):
         gone = each.withdrawal if each.is_withdrawn else None
         yield (

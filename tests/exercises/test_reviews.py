@@ -224,7 +224,7 @@ def test_sent_back_again_stays_one_question(mina: Person, ines: Person) -> None:
 def test_queue_holds_what_waits_in_own_cohorts_the_oldest_first(
     mina: Person, tom: Person, lena: Person, ines: Person, rafe: Person, harbour: Cohort
 ) -> None:
-    second, first, others = written(mina, day=2), written(tom, day=1), written(lena)
+    first, second, others = written(tom, day=1), written(mina, day=2), written(lena)
     back, done = written(mina, day=3), written(tom, day=4)
     judged(mina, right=False)
     review(ines, back, said("sent-back"))

@@ -35,7 +35,11 @@ class RosterUpload(models.Model):
 
 
 def purge(now: datetime) -> None:
-    """Delete those never written after a day, and written ones when their links have ended."""
-    links_end = now - timedelta(seconds=settings.PASSWORD_RESET_TIMEOUT)
-    waited = Q(written_at=None, at__lte=now - WAITS)
-    RosterUpload.objects.filter(waited | Q(written_at__lte=links_end)).delete()
+    """Delete those never written after a day, and written ones when their links have ended.
+
+    What is dated further into the future than that was sent while the clock was ahead.
+    """
+    links = timedelta(seconds=settings.PASSWORD_RESET_TIMEOUT)
+    waits = Q(written_at=None, at__gt=now - WAITS, at__lte=now + WAITS)
+    useful = Q(written_at__gt=now - links, written_at__lte=now + links)
+    RosterUpload.objects.exclude(waits | useful).delete()

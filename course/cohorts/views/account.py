@@ -27,7 +27,7 @@ NAME_TAKEN = "Someone already signs in with this name. Choose another."
 @require_safe
 @sign_in_required
 def account(request: SignedInRequest) -> HttpResponse:
-    places = request.user.memberships.select_related("cohort").order_by("joined_at", "pk")
+    places = request.user.memberships.select_related("cohort").order_by("pk")
     taught = Cohort.objects.taught_by(request.user)
     links = request.user.reset_links.select_related("made_by")
     context = {"places": places, "taught": taught, "links": links}

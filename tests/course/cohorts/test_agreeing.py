@@ -229,12 +229,13 @@ def test_agreement_is_for_whoever_asked(
         link_for(rafe, pia)
 
 
+@pytest.mark.parametrize("days", [-7, 3650], ids=["a week ago", "by a clock that was ahead"])
 def test_request_passes_after_a_week(
-    ines: Person, rafe: Person, harbour: Cohort, pia: Person, client_of: ClientOf
+    days: int, ines: Person, rafe: Person, harbour: Cohort, pia: Person, client_of: ClientOf
 ) -> None:
     request = ask(ines, pia)
     agree(rafe, request)
-    LinkRequest.objects.update(at=timezone.now() - timedelta(days=7))
+    LinkRequest.objects.update(at=timezone.now() + timedelta(days=days))
     page = client_of(rafe).get(reverse("link-request", args=[request.pk]))
 
     assert texts(page, "p", "plain") == ["This request is over. There is nothing to answer."]

@@ -86,8 +86,8 @@ def test_who_made_a_link_for_whom_is_kept_and_the_link_is_not(
 def test_asking_for_a_link_makes_none_and_lists_earlier_ones(
     ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
 ) -> None:
-    ResetLink.objects.create(made_by=ines, for_person=mina, at="2026-03-02T09:05:00Z")
     ResetLink.objects.create(made_by=None, for_person=mina, at="2026-03-01T09:05:00Z")
+    ResetLink.objects.create(made_by=ines, for_person=mina, at="2026-03-02T09:05:00Z")
     page = client_of(ines).get(reverse("reset-link", args=[harbour.pk, mina.pk]))
 
     assert ResetLink.objects.count() == 2

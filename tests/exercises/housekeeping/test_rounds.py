@@ -41,7 +41,7 @@ def said(now: datetime = NOON) -> list[str] | None:
 def test_everything_that_has_had_its_day_goes(ines: Person, harbour: Cohort, folder: Path) -> None:
     archive(ines, harbour, timezone.localdate(NOON))
     RosterUpload.objects.create(person=ines, text="a,b", at=NOON - timedelta(days=2))
-    for key, day in {"ended": -1, "goes on": 1}.items():
+    for key, day in {"ended": -1, "goes on": 1, "dated ahead": 3650}.items():
         Session.objects.create(session_key=key, expire_date=NOON + timedelta(days=day))
     (folder / "pictures").mkdir()
     (folder / "pictures" / "stray.jpg").touch()
@@ -51,7 +51,7 @@ def test_everything_that_has_had_its_day_goes(ines: Person, harbour: Cohort, fol
     assert said() == [
         "Removed: Harbour group",
         "Pictures without an answer, removed: 1",
-        "Sign-ins that have ended, removed: 1",
+        "Sign-ins that have ended, removed: 2",
         "Made pictures and sounds over the limit, removed: 1",
     ]
     assert not Cohort.objects.exists()

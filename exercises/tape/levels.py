@@ -61,6 +61,9 @@ def decibels(ratio: float) -> float:
 def automatic_white(white: float) -> float:
     """IRE that automatic picture level makes of a white: what it should be, within reach.
 
+    Of the kind that goes by the brightest part; another goes by sync, and leaves a white alone
+    that its signal carries so (both are common practice).
+
     >>> round(automatic_white(60)), round(automatic_white(30))
     (100, 60)
     """

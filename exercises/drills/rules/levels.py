@@ -83,7 +83,7 @@ EACH_TAKE = Rule(
     section="setting-speech",
 )
 BELOW_SPEECH = Rule(
-    text="Ambience belongs below speech: at its loudest, at about −10 VU.",
+    text="Ambience belongs below speech: at its loudest, at about −10 VU (common practice).",
     skill="sound-level",
     lesson="picture-and-sound-levels",
     section="setting-speech",

@@ -110,7 +110,9 @@ class OwnBadEditForm(OwnTapeForm):
             )
 
     def drawn(self) -> DrawnEdits | None:
-        return drawn_edits(self.described()) if self.can_be_drawn else None
+        if not self.can_be_drawn or not any(map(self.is_written, NUMBERS)):
+            return None
+        return drawn_edits(self.described())
 
     @classmethod
     def typed(cls, revision: OwnRevision) -> dict[str, Any]:

@@ -73,6 +73,17 @@ def test_tape_is_drawn_without_keeping_anything(ines: Person, client_of: ClientO
     assert not OwnDrill.objects.exists()
 
 
+def test_tape_without_an_edit_is_not_drawn_yet(ines: Person, client_of: ClientOf) -> None:
+    """Whoever types slowly is asked to draw before the first edit, and before the title too."""
+    places = {f"edit_{n}_{name}": "" for n in (1, 2) for name in ("at", "end")}
+    typed = {name: value for name, value in UNSEEN.items() if not name.startswith("edit_")}
+    for missing in ({}, {"title": ""}, places | {"title": ""}):
+        fragment = client_of(ines).post("/desk/draw/bad-edit/", typed | missing)
+
+        assert fragment.status_code == 200
+        assert "as soon as one edit has its place" in fragment.content.decode()
+
+
 def test_rubbish_is_refused_without_falling_over(ines: Person, client_of: ClientOf) -> None:
     client = client_of(ines)
     for value in ("", "\0", "x" * 5000, "99:99:99:99", "²", "-1"):

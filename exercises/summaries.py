@@ -12,11 +12,11 @@ from datetime import datetime
 from typing import Any
 
 from django.db import IntegrityError, transaction
-from django.db.models import Count, QuerySet, Window
+from django.db.models import Count, Exists, OuterRef, Q, QuerySet, Window
 
 from course.cohorts.models import Person
 from exercises.mastery.progress import RECENT
-from exercises.mastery.states import Counted, SkillState, State, skill_state
+from exercises.mastery.states import RULES, Counted, SkillState, State, skill_state
 from exercises.models import RIGHT_NOW, SCORE_NOW, Attempt, Summary
 
 COLUMNS = ("skills", "answers", "last_practised", "steady", "stuck", "weakest", "weakest_score")
@@ -26,6 +26,9 @@ COUNTED = (RIGHT_NOW, SCORE_NOW, "misconceptions", "answered_at")
 def refresh(person_id: int, skill: str) -> None:
     """Work out one skill of somebody's summary again. Within the transaction that changed it."""
     summary = locked(person_id)
+    if summary.rules != RULES:
+        fill(summary)
+        return
     found = state_in(person_id, skill)
     if found is None:
         summary.skills.pop(skill, None)
@@ -33,6 +36,12 @@ def refresh(person_id: int, skill: str) -> None:
         summary.skills[skill] = as_json(found)
     summary.__dict__.update(totals(summary.skills))
     summary.last_practised = last_practised(person_id)
+    summary.save()
+
+
+def fill(summary: Summary) -> None:
+    """Make all of it anew. It is locked."""
+    summary.__dict__.update(worked_out(summary.person_id), rules=RULES)
     summary.save()
 
 
@@ -109,9 +118,7 @@ def rebuild(people: Iterable[int]) -> int:
     made = 0
     for person_id in people:
         with transaction.atomic():
-            summary = locked(person_id)
-            summary.__dict__.update(worked_out(person_id))
-            summary.save()
+            fill(locked(person_id))
         made += 1
     return made
 
@@ -123,6 +130,8 @@ def differing(people: Iterable[int]) -> Iterator[tuple[int, Sequence[str]]]:
             kept = locked(person_id)
             right = worked_out(person_id)
         columns = [name for name in COLUMNS if getattr(kept, name) != right[name]]
+        if kept.rules != RULES:
+            columns.append("rules")
         if columns:
             yield person_id, columns
 
@@ -134,3 +143,11 @@ def who_has_answered() -> list[int]:
     return sorted(
         {*with_attempts.values_list("pk", flat=True), *with_summary.values_list("pk", flat=True)}
     )
+
+
+def outdated() -> list[int]:
+    """Everybody whose summary goes by other rules, or who should have one."""
+    answered = Exists(Attempt.objects.filter(person=OuterRef("pk")))
+    missing = Q(answered, summary=None)
+    other = Q(summary__isnull=False) & ~Q(summary__rules=RULES)
+    return list(Person.objects.filter(missing | other).order_by("pk").values_list("pk", flat=True))

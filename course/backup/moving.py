@@ -7,8 +7,8 @@ from course.backup import copying
 from course.backup.emptiness import refuse_full_database
 from course.backup.manifest import Rows
 from course.backup.refusal import BackupRefused
-from course.backup.unprepared import is_unprepared
 from course.databases import database_at
+from course.unprepared import is_unprepared
 
 OTHER = "other"  # the alias of the database that is moved to
 

@@ -9,7 +9,8 @@ class Summary(models.Model):
 
     `skills` has, by skill, what `mastery.states.SkillState` says, as JSON. The other columns
     are there to sort and filter by. Written by `exercises.summaries` alone, in the transaction
-    that adds the attempt or the score which changes it.
+    that adds the attempt or the score which changes it. `rules` is the `mastery.states.RULES`
+    that it goes by; 0 is of before they were numbered, or of nothing yet.
     """
 
     person = models.OneToOneField(
@@ -22,6 +23,8 @@ class Summary(models.Model):
     stuck = models.PositiveSmallIntegerField(default=0, help_text="skills")
     weakest = models.CharField(max_length=50, blank=True, help_text="a skill")
     weakest_score = models.PositiveSmallIntegerField(null=True, help_text="in hundredths")
+
+    rules = models.PositiveSmallIntegerField(default=0)
 
     class Meta:
         verbose_name_plural = "summaries"

@@ -17,7 +17,7 @@ from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, Summary
 from exercises.reviews import Said, review
-from exercises.summaries import COLUMNS, differing, rebuild, worked_out
+from exercises.summaries import COLUMNS, differing, outdated, rebuild, worked_out
 from tests.answers import right_answer, wrong_answer
 
 DRILLS = ("choose-the-mode", "care-and-safety", "free-answer")
@@ -139,3 +139,27 @@ def test_rebuild_makes_what_is_missing(mina: Person) -> None:
     rebuild([mina.pk])
 
     assert kept(mina) == before
+
+
+def test_who_needs_a_summary_by_these_rules(mina: Person, tom: Person, solo: Person) -> None:
+    for person in (mina, tom):
+        answer(person, "care-and-safety", right=True)
+    assert outdated() == []
+
+    Summary.objects.filter(pk=mina.pk).delete()
+    Summary.objects.filter(pk=tom.pk).update(rules=0)
+
+    assert outdated() == sorted([mina.pk, tom.pk])
+    rebuild(outdated())
+    assert outdated() == []
+
+
+def test_next_answer_brings_a_summary_by_other_rules_in_step(mina: Person) -> None:
+    for drill in ("choose-the-mode", "care-and-safety"):
+        answer(mina, drill, right=True)
+    Summary.objects.filter(pk=mina.pk).update(rules=0, skills={}, answers=0)
+    assert list(differing([mina.pk])) == [(mina.pk, ["skills", "answers", "rules"])]
+
+    answer(mina, "care-and-safety", right=False)
+
+    assert list(differing([mina.pk])) == []

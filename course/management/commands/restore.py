@@ -8,7 +8,7 @@ from django.core.management.base import BaseCommand, CommandError, CommandParser
 from course.backup.kept import another_key_is_set
 from course.backup.refusal import BackupRefused
 from course.backup.restoring import restore
-from course.backup.unprepared import is_unprepared
+from course.unprepared import is_unprepared
 
 
 class Command(BaseCommand):

@@ -58,8 +58,8 @@ class Version:
             bar = level(white_bar(self.bars, lines), lines)
             return (
                 f"The bars are {numbers(self.bars, lines)}, by the card: the first figure is the "
-                f"white bar’s, and puts it at {bar}. There it comes nearest to that, and the whites of "
-                "all that follows on the tape come right with it."
+                f"white bar’s, and puts it at {bar}. There it comes nearest to that, and the "
+                "whites of all that follows on the tape come right with it."
             )
         told = f"There the brightest white comes nearest to {level(WHITE, lines)}."
         if not self.contrast:

@@ -4,12 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
 
-import numpy as np
-
 from exercises.drills.read_the_bench.reading import Reading
 from exercises.drills.rules import TWO_METERS
 from exercises.drills.scene import Scene
-from exercises.signal.meters import peak, vu
+from exercises.signal.meters import both, peak
 from exercises.signal.meters.scale import in_words
 from exercises.signal.sound.samples import RATE, Samples
 from exercises.signal.sound.struck import winch
@@ -66,8 +64,7 @@ KNOCKED = {DOWN: range(70, 120, 5), STAY: range(-10, 45, 5), UP: range(-170, -70
 @lru_cache
 def readings(sound: Sound) -> tuple[float, float]:
     """The highest that a VU meter and a peak meter read, in tenths of a dB over line-up."""
-    samples = sound.samples()
-    return vu.peak(np.pad(samples, (0, RATE))), peak.highest(samples)
+    return both.highest(sound.samples())
 
 
 def read(scene: Scene) -> Reading:

@@ -18,7 +18,7 @@ UNFIT = re.compile(
     re.IGNORECASE,
 )
 # They are about such tapes: what is to be done with one is the question.
-ABOUT_THEM = {"care-and-safety", "put-in-order"}
+ABOUT_THEM = {"care-and-safety", "put-in-order", "read-the-bench"}
 OTHERS = {slug: kind for slug, kind in KINDS.items() if slug not in ABOUT_THEM}
 
 
@@ -53,6 +53,18 @@ def test_where_such_a_tape_is_the_question_it_is_not_right_to_play_it() -> None:
 
     assert len(rights) > 50
     assert [text for text in rights if PLAYED.match(text)] == []
+
+
+def test_machine_whose_dew_lamp_is_lit_is_left_alone() -> None:
+    lit = [
+        question
+        for question in map(KINDS["read-the-bench"].make, range(300))
+        if ["Dew", "lit"] in question.shown.get("facts", [])
+    ]
+
+    assert len(lit) > 10
+    for question in lit:
+        assert question.asks[0].in_words(question.right["reply"]).startswith("Leave it as it is")
 
 
 def test_order_of_work_puts_such_a_tape_into_no_machine() -> None:

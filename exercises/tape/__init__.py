@@ -47,6 +47,7 @@ from exercises.tape.tape import Tape
 from exercises.tape.tapemap import TapeMap, tape_map
 from exercises.tape.timecode import frame_of, label
 from exercises.tape.track import Laid, Pulses, Track
+from exercises.tape.work import TooMuchWork
 
 __all__ = [
     "Assemble",
@@ -98,6 +99,7 @@ __all__ = [
     "TapeError",
     "TapeMap",
     "TimecodeError",
+    "TooMuchWork",
     "Track",
     "Unit",
     "Wanted",

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from exercises.tape.making import Drift, Player
 from exercises.tape.rate import Rate
+from exercises.tape.work import spend
 
 REEL = 600  # seconds in which tracking moves by what is told of a reel
 
@@ -27,6 +28,7 @@ def adjustments(player: Player, frames: int, rate: Rate) -> tuple[Adjustment, ..
     if player.drift is None:
         return (Adjustment(0, player.tracking, player.skew),)
     seconds = -(-frames // rate.nominal)
+    spend(2 * seconds)
     return tuple(
         Adjustment(second * rate.nominal, tracking, skew)
         for second, (tracking, skew) in enumerate(islice(_wandering(player, player.drift), seconds))

@@ -3,6 +3,7 @@
 TapeError
 ├── TimecodeError   a label that does not exist, or a frame that has none
 ├── EditRefused     an edit that two machines can't make on this tape
+├── TooMuchWork     an answer that takes more work than allowed: work.py
 └── DocumentError   a session document that can't be read, with the path of the trouble
 
 Every message is one line.

@@ -5,6 +5,8 @@ from collections.abc import Iterator, Sequence
 from itertools import chain
 from typing import Generic, NamedTuple, Protocol, Self, TypeVar
 
+from exercises.tape.work import spend
+
 PAGE = 64  # runs; small enough to copy at every edit, large enough to keep pages few
 
 
@@ -97,6 +99,7 @@ class Runs(Generic[V]):
         if low and window[low - 1].end >= start:
             low -= 1
         high = bisect_left(window, (end + 1,), low)
+        spend(1 + 2 * len(laid) + (high - low) // 2 + len(window) // 16)
         middle = _laid_over(window[low:high], start, end, laid)
         return Runs(pages[:first] + _paged(window[:low] + middle + window[high:]) + pages[last:])
 

@@ -9,6 +9,9 @@ from exercises.tape.playback import State, play
 from exercises.tape.recording import record
 from exercises.tape.source import Source
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend, working_on
+
+EDIT = 20  # steps of work, whatever it records
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +37,9 @@ class Session:
         """The master after ``count`` of the edits, or all; each is the cause, by index."""
         tape = self.master
         for index, edit in enumerate(self.edits[:count]):
-            tape = record(tape, edit, self.bench, index)
+            with working_on(f"edits[{index}]"):
+                spend(EDIT)
+                tape = record(tape, edit, self.bench, index)
         return tape
 
     def judged(self, brief: Brief) -> Judgement:

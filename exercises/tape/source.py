@@ -1,6 +1,7 @@
 from bisect import bisect_right
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import islice
 from operator import attrgetter
 
 from exercises.tape.made import LINED_UP_TAKE, Carried
@@ -49,7 +50,7 @@ class Source:
     def takes_in(self, start: int, end: int) -> Iterator[Take]:
         """The takes with a frame in ``[start, end)``, in order."""
         first = max(bisect_right(self.takes, start, key=attrgetter("start")) - 1, 0)
-        for take in self.takes[first:]:
+        for take in islice(self.takes, first, None):
             if take.start >= end:
                 return
             if take.end > start:

@@ -3,7 +3,7 @@
 The same random edits on a 90-minute master, once on the tape model (all three tracks,
 causes and states) and once chopped into a single ``intervaltree``, in turns. The best of
 several turns counts, on both sides. Then a whole master, played back and judged, by the
-edits that made it; and plans, by judging what they make.
+edits that made it; plans, by judging what they make; and documents that are refused.
 """
 
 import json
@@ -26,7 +26,7 @@ from exercises.tape import (
     record,
     simulate,
 )
-from tests.bench import ten_shots, whole_master
+from tests.bench import heavy, ten_shots, whole_master
 from tests.bench.stopwatch import milliseconds
 
 MASTER = 90 * 60 * Rate.R29_97.nominal
@@ -151,6 +151,7 @@ def main() -> None:
     print("Goals: the first ratio at most 1 (first row), the second at most 15.\n")
     figures |= judged_masters()
     figures |= ten_shots.compared()
+    figures |= heavy.compared()
     print(json.dumps({name: round(figure, 3) for name, figure in figures.items()}))
 
 

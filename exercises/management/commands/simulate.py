@@ -1,13 +1,15 @@
 import json
 import os
 import sys
-from argparse import ArgumentParser
-from collections.abc import Iterable
-from typing import Any
+from argparse import ArgumentParser, ArgumentTypeError
+from collections.abc import Iterable, Iterator
+from typing import IO, Any
 
+from django.conf import settings
 from django.core.management.base import BaseCommand
 
 from exercises.tape import DocumentError, answer_text
+from exercises.tape.work import BYTES
 
 REFUSED = 2
 
@@ -23,10 +25,21 @@ class Command(BaseCommand):
         parser.add_argument(
             "--lines", action="store_true", help="read a document a line, print an answer a line"
         )
+        parser.add_argument(
+            "--steps",
+            type=steps,
+            default=settings.SIMULATE_STEPS,
+            help="of work that an answer may take (%(default)s)",
+        )
 
-    def handle(self, *args: Any, lines: bool, **options: Any) -> None:
+    def handle(self, *args: Any, lines: bool, steps: int, **options: Any) -> None:
+        self.steps = steps
+        most = steps * BYTES + 1  # of what is longer, enough is read to refuse it
         try:
-            status = self.answer_lines(sys.stdin.buffer) if lines else self.answer_one()
+            if lines:
+                status = self.answer_lines(documents(sys.stdin.buffer, most))
+            else:
+                status = self.answer_one(sys.stdin.buffer.read(most))
         except BrokenPipeError:
             # Whoever read the answers has gone. Python flushes once more when it ends;
             # let it flush into nothing.
@@ -35,9 +48,9 @@ class Command(BaseCommand):
         if status:
             sys.exit(status)
 
-    def answer_one(self) -> int:
+    def answer_one(self, document: bytes) -> int:
         try:
-            answer = answer_text(sys.stdin.buffer.read())
+            answer = answer_text(document, steps=self.steps)
         except DocumentError as refusal:
             self.stderr.write(str(refusal))
             return REFUSED
@@ -49,7 +62,7 @@ class Command(BaseCommand):
         status = 0
         for document in documents:
             try:
-                answer = answer_text(document)
+                answer = answer_text(document, steps=self.steps)
             except DocumentError as refusal:
                 answer = json.dumps({"error": str(refusal)})
                 status = REFUSED
@@ -59,3 +72,17 @@ class Command(BaseCommand):
     def say(self, answer: str) -> None:
         self.stdout.write(answer)
         self.stdout.flush()
+
+
+def steps(text: str) -> int:
+    if not (text.isascii() and text.isdigit() and int(text[:20]) > 0):
+        raise ArgumentTypeError("must be a whole number, at least 1")
+    return int(text[:20])
+
+
+def documents(lines: IO[bytes], most: int) -> Iterator[bytes]:
+    """Each line, whatever of it is beyond `most` bytes left out."""
+    while line := lines.readline(most):
+        yield line
+        while len(line) == most and not line.endswith(b"\n"):
+            line = lines.readline(most)

@@ -26,10 +26,12 @@ from exercises.tape.faults.severity import Severity
 from exercises.tape.faults.step import sound_out_of_step
 from exercises.tape.faults.words import cut_words, stray_breaths
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend
 
 __all__ = ["Fault", "Kind", "Measured", "Severity", "Unit", "faults"]
 
 ORDER = {kind: number for number, kind in enumerate(Kind)}
+RUN = 8  # steps of work to find what is wrong with one
 CONTENT = (flash_frames, cut_words, stray_breaths, sound_out_of_step)
 METERED = (
     picture_jumps,
@@ -50,6 +52,7 @@ METERED = (
 
 def faults(tape: Tape, bench: Bench) -> tuple[Fault, ...]:
     """The faults of a tape beyond its states, in the order in which they are met."""
+    spend(RUN * sum(len(track.laid) for track in (tape.control, tape.picture, tape.sound)))
     return tuple(sorted(_found(tape, bench), key=_place))
 
 

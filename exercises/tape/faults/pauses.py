@@ -15,6 +15,7 @@ from exercises.tape.marks import Marks, Span
 from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid
+from exercises.tape.work import spend
 
 NOTICED = 10  # 0.1 dB; about the smallest change of level that is heard
 STEP = 50  # 0.1 dB; so much more noise is one grade lower
@@ -61,6 +62,7 @@ def lifted(run: Run[Laid], levels: Levels, bench: Bench) -> Iterator[Pause]:
     frame = float(1000 / bench.rate.fraction)
     gain = rest
     for start, end, loud in _passages(made.carried.marks, max(0, began - bench.lock), out):
+        spend()
         gain = gains.toward(rest if loud else most, frame * (end - start), gain=gain)
         if loud or end <= first or gain - rest < NOTICED:
             continue

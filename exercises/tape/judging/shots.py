@@ -10,6 +10,7 @@ from exercises.tape.judging.extras import extras
 from exercises.tape.judging.stretches import Stretch, stretches
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid, Track
+from exercises.tape.work import spend
 
 ABSENT = {DifferenceKind.MISSING, *WRONG.values()}
 
@@ -63,6 +64,7 @@ def _with_unasked(
     shot: Wanted, pieces: list[Piece], unasked: list[Stretch[Laid]]
 ) -> tuple[list[Piece], list[Stretch[Laid]]]:
     """The pieces, when what lies where nothing is wanted may be the shot; and what is not it."""
+    spend(1 + len(unasked) // 4)
     if all(piece.kind in ABSENT for piece in pieces):
         pieces = _elsewhere(shot, unasked) or pieces
     return pieces, [stretch for stretch in unasked if not _belongs(stretch, shot, pieces)]

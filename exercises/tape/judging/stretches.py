@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from typing import Generic, NamedTuple, TypeVar
 
 from exercises.tape.runs import Run, Runs, Value
+from exercises.tape.work import spend
 
 V = TypeVar("V", bound=Value)
 
@@ -25,6 +26,7 @@ def stretches(runs: Runs[V], start: int, end: int) -> Iterator[Stretch[V]]:
     """The runs and the blanks between them, in order, that cover ``[start, end)``."""
     at = start
     for run in runs.between(start, end):
+        spend(2)
         if run.start > at:
             yield Stretch(at, run.start, None)
             at = run.start

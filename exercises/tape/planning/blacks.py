@@ -10,6 +10,7 @@ from exercises.tape.planning.settling import source_start
 from exercises.tape.planning.stand import Stand
 from exercises.tape.planning.target import Strand, Target
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +31,9 @@ class Blacks:
         """The shortest first."""
         yield from self._covers()
         ends = self._ends()
-        ranges = [(end - start, start, end) for start in self._starts(ends) for end in ends]
+        starts = self._starts(ends)
+        spend(len(starts) * len(ends) // 16)
+        ranges = [(end - start, start, end) for start in starts for end in ends]
         for frames, start, end in sorted(ranges):
             if frames > 0 and (laid := self._laid(start, end)):
                 yield laid
@@ -39,6 +42,7 @@ class Blacks:
         """Inserts over what must not stay, or over several such places at once."""
         extra = self.stand.extra
         starts, ends = {start for _, start, _ in extra}, {end for _, _, end in extra}
+        spend(len(starts) * len(ends) * len(extra) // 16)
         for start, end in sorted(product(starts, ends), key=lambda ends: ends[1] - ends[0]):
             sides = {side for side, first, last in extra if start <= first and last <= end}
             strand = black_strand(self.target, start, end) if sides else None

@@ -10,6 +10,7 @@ from itertools import chain
 
 from exercises.tape.planning.cells import BLACK, Board
 from exercises.tape.planning.target import Strand
+from exercises.tape.work import spend
 
 Masks = tuple[int, int]  # of the cells of picture and sound
 Crossing = tuple[Strand, Strand]
@@ -22,6 +23,7 @@ def crossings(
 
     ``gift`` if black is for nothing.
     """
+    spend(len(wrong) * len(board.strands) // 8)
     reaches = {strand: _reach(board, masks) for strand, masks in wrong.items()}
     found = {
         tuple(sorted((strand, other))): (strand, other)
@@ -38,6 +40,7 @@ def fewest(found: Sequence[Crossing]) -> int:
 
     Either the one that crosses most has, or else all that it crosses have.
     """
+    spend(1 + len(found) // 4)
     shares = Counter(chain.from_iterable(found))
     if not shares:
         return 0

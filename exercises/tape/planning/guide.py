@@ -20,6 +20,7 @@ from exercises.tape.planning.stand import Stand
 from exercises.tape.planning.strokes import STROKE
 from exercises.tape.planning.target import Strand, Target
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend
 
 Ranges = Sequence[tuple[int, int]]
 
@@ -75,6 +76,7 @@ class Way:
     def edits(self, tape: Tape, made: Iterable[Edit]) -> Iterator[Edit]:
         """The strokes that can be recorded next, leftmost first, as inserts and assembles."""
         pending = self._pending(made)
+        spend(len(pending) ** 2 // 64)
         for number, stroke in sorted(enumerate(pending), key=_place):
             if not any(_meet(earlier, stroke) for earlier in pending[:number]):
                 yield from self._recordings(tape, stroke)
@@ -88,6 +90,7 @@ class Way:
     def _pending(self, made: Iterable[Edit]) -> list[Stroke]:
         pending = list(self.strokes)
         for edit in made:
+            spend(1 + len(pending) // 32)
             done = next((stroke for stroke in pending if self._is_made(stroke, edit)), None)
             if done:
                 pending.remove(done)

@@ -15,6 +15,7 @@ from exercises.tape.planning.stand import Stand, stand
 from exercises.tape.planning.target import Part, Target
 from exercises.tape.timecode import label
 from exercises.tape.wording import lasting, listed, run_up, span
+from exercises.tape.work import spend
 
 
 class Hindrances:
@@ -141,6 +142,7 @@ class Hindrances:
         bare = self._bare(start, end)
         if bare is None:
             return
+        spend(len(self.target.brief.kept) // 8)
         for kept in self.target.brief.kept:
             if kept.start <= bare < kept.end:
                 yield (
@@ -171,6 +173,7 @@ class Hindrances:
         tape = self.target.before
         wiped = min(last + self.bench.erase_gap, tape.length)
         for kept in self.target.brief.kept:
+            spend()
             over = kept.start < last and first < kept.end
             start, end = max(kept.start, last), min(kept.end, wiped)
             gone = start < end and is_solid(tape, kept, start, end)
@@ -180,6 +183,7 @@ class Hindrances:
 
     def _kept_in(self, start: int, end: int) -> list[str]:
         """What has to stay in a range."""
+        spend(len(self.target.brief.kept) // 8)
         kept = (each for each in self.target.brief.kept if each.start < end and start < each.end)
         return list(dict.fromkeys(_named(each) for each in kept))
 

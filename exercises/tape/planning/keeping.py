@@ -7,6 +7,7 @@ from exercises.tape.judging.shots import side_of
 from exercises.tape.planning.stand import lays
 from exercises.tape.planning.target import Target
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend
 
 
 def harms(target: Target, tape: Tape, edit: Edit) -> bool:
@@ -15,6 +16,7 @@ def harms(target: Target, tape: Tape, edit: Edit) -> bool:
 
 
 def _harmed(target: Target, tape: Tape, edit: Edit, kept: Kept) -> bool:
+    spend()
     if kept.start < edit.end and edit.at < kept.end and _records(edit, kept):
         return True
     if not isinstance(edit, Assemble):

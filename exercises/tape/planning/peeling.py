@@ -14,6 +14,7 @@ from exercises.tape.planning.crossings import Masks, crossings, fewest
 from exercises.tape.planning.puzzle import CHOICES, Chosen, Solution, Stroke
 from exercises.tape.planning.strokes import STROKE
 from exercises.tape.planning.target import Strand
+from exercises.tape.work import spend
 
 PATIENCE = 6_000  # states looked at before it is given up
 
@@ -40,6 +41,7 @@ class Peeling:
         looked_at = 0
         while pending and looked_at < PATIENCE:
             *_, rest = heappop(pending)
+            spend(len(self._strands))
             wrong = self._wrong(rest)
             if not wrong:
                 return _told(rest, self.first, costs[rest], ways)

@@ -17,6 +17,7 @@ from exercises.tape.recording import record
 from exercises.tape.source import Source
 from exercises.tape.tape import Tape
 from exercises.tape.wording import span
+from exercises.tape.work import USUAL, limited
 
 IMPOSSIBLE = "No list of recordings does it: each spoils something that is wanted or has to stay."
 NOT_FOUND = f"No list of up to {MOST} recordings was found that does it."
@@ -58,6 +59,7 @@ def plan(
     bench: Bench,
     pace: Pace | None = None,
     first: int = 0,
+    steps: int = USUAL,
 ) -> Plan | NoPlan:
     """The cheapest list of recordings that makes the tape fulfil the brief without a fault.
 
@@ -68,7 +70,21 @@ def plan(
     well-adjusted bench, its sound brought to line-up, from source tape without blanks,
     and lies where the brief wants it: a cut is moved only within its tolerance, and only
     for a run-up. ``first`` is the index that the first recording is to have as a cause.
+
+    Raises TooMuchWork where it takes more than so many ``steps`` (see work.py).
     """
+    with limited(steps):
+        return _plan(brief, tape, sources, bench, pace, first)
+
+
+def _plan(
+    brief: Brief,
+    tape: Tape,
+    sources: Mapping[str, Source],
+    bench: Bench,
+    pace: Pace | None,
+    first: int,
+) -> Plan | NoPlan:
     asked = Target(brief, tape, sources, bench)
     target = replace(asked, brief=moved(asked))
     hindrances = tuple(Hindrances(target))

@@ -15,6 +15,7 @@ from exercises.tape.planning.cells import BLACK, Board, Sides
 from exercises.tape.planning.crossings import Masks, crossings, fewest
 from exercises.tape.planning.strokes import STROKE, from_nothing, to_complete
 from exercises.tape.planning.target import Part, Strand
+from exercises.tape.work import spend
 
 Chosen = tuple[bool, bool]  # whether picture, and whether sound
 CHOICES: tuple[tuple[Sides, Chosen], ...] = (
@@ -71,6 +72,7 @@ class Puzzle:
         patience = HASTE if tangle >= TANGLED else PATIENCE
         while pending and looked_at < patience:
             *_, state = heappop(pending)
+            spend(len(self._strands))
             if state[:2] == self.board.all:
                 return _told(self.first, state, costs[state], ways)
             for stroke, cost, after in self._next(state):

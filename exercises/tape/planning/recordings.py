@@ -11,6 +11,7 @@ from exercises.tape.planning.settling import settled_start, settles, takes_betwe
 from exercises.tape.planning.stand import Stand, lays
 from exercises.tape.planning.target import Strand, Target
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend
 
 Sides = tuple[Side, ...]
 SUBSETS: tuple[Sides, ...] = (("picture",), ("sound",), SIDES)
@@ -64,6 +65,7 @@ class Choices:
             yield start, end, (tuple(side for side in SIDES if side in sides),)
             return
         for start, end in combinations(sorted(self._edges(numbers)), 2):
+            spend(1 + len(lacking) // 4)
             at_start, at_end = self._lacking_at(lacking, start), self._lacking_at(lacking, end - 1)
             subsets = tuple(
                 subset

@@ -23,6 +23,7 @@ from exercises.tape.planning.stand import Stand, stand, stand_after
 from exercises.tape.planning.target import Target
 from exercises.tape.recording import record
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend
 
 MOST = 12  # recordings up to which no list goes untried
 PATIENCE = 5_000  # tapes looked at before a search no longer tries everything
@@ -179,6 +180,7 @@ class Search:
         yield from (edit for _, edit in sorted(wasteful, key=itemgetter(0)))
 
     def _after(self, step: Step, edit: Edit) -> Step:
+        spend(2 * len(self.target.parts))
         tape = record(step.tape, edit, self.target.bench, self.first + len(step.edits))
         lacks = stand_after(self.target, step.stand, edit, tape)
         return Step(tape, lacks, (*step.edits, edit), step.frames + edit.out - edit.in_)

@@ -11,8 +11,10 @@ from exercises.tape.judging.brief import SIDES, Brief, Side
 from exercises.tape.judging.extras import free
 from exercises.tape.judging.faulty import faulty
 from exercises.tape.judging.ranges import Ranges, merged
+from exercises.tape.making import WELL_ADJUSTED, Recorder
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
+from exercises.tape.work import spend
 
 # Faults that lie in how a stretch was recorded, not in where it was cut.
 MADE_BADLY = {
@@ -119,10 +121,21 @@ class Target:
                 reached = self.parts[number].end
         return lone
 
+    @cached_property
+    def recorder(self) -> Recorder:
+        """The machine that the master was begun on, if it was begun on one."""
+        used = {run.value.made.making.recorder for run in self.before.picture.laid}
+        if len({recorder.name for recorder in used}) != 1:
+            return WELL_ADJUSTED.recorder
+        first = min(used, key=lambda recorder: (abs(recorder.tracking), recorder.snr or 0))
+        return Recorder(first.name, snr=first.snr)
+
     def takes(self, strand: Strand) -> Iterator[tuple[int, int, Take]]:
         """The takes of a strand with the master frames that they could fill."""
         source = self.sources.get(strand.source)
-        for take in source.takes if source else ():
+        takes = source.takes if source else ()
+        spend(1 + len(takes) // 16)
+        for take in takes:
             yield take.start + strand.shift, take.end + strand.shift, take
 
 

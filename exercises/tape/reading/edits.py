@@ -7,9 +7,11 @@ from exercises.tape.node import Node
 from exercises.tape.rate import Rate
 from exercises.tape.reading.making import MAKING, read_making
 from exercises.tape.source import Source
+from exercises.tape.work import spend, working_on
 
 # Drift is told second by second; no tape lasts as long as this.
 LONGEST_DRIFT = Rate.R29_97.day()
+LEAST_SECOND = Rate.R25.nominal  # frames
 
 SHOT = ("mode", "source", "in", "out", "at")
 
@@ -41,6 +43,9 @@ def _making(fields: Mapping[str, Node], shot: "Shot") -> Making:
     making = read_making(fields)
     if making.player.drift is not None and shot.out - shot.in_ > LONGEST_DRIFT:
         fields["player"].fields()["drift"].refuse("can't be told of a recording over a day long")
+    if making.player.drift is not None:
+        with working_on(fields["player"].fields()["drift"].path):
+            spend((shot.out - shot.in_) // LEAST_SECOND)
     return making
 
 

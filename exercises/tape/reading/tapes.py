@@ -10,6 +10,7 @@ from exercises.tape.reading.making import read_recorder
 from exercises.tape.reading.ranges import read_range
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
+from exercises.tape.work import working_on
 
 
 def read_master(node: Node) -> Tape:
@@ -23,7 +24,8 @@ def read_master(node: Node) -> Tape:
             recorded["end"].refuse(f"is past the end of the tape ({tape.length})")
         generation = _generation(recorded)
         made = _pass_made(recorded, end - start, generation)
-        tape = tape.with_pass(start, end, recorded["what"].text(), generation, made=made)
+        with working_on(item.path):
+            tape = tape.with_pass(start, end, recorded["what"].text(), generation, made=made)
         reached = end
     return tape
 

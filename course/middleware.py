@@ -10,6 +10,8 @@ from django.middleware.gzip import GZipMiddleware
 from django_htmx.http import HttpResponseClientRedirect, reswap, retarget
 from django_htmx.middleware import HtmxDetails
 
+NO_STORE = "private, no-store"
+
 
 class HtmxRequest(HttpRequest):
     """A request that `HtmxMiddleware` has seen. For type checkers only, never made."""
@@ -69,10 +71,12 @@ def kept_by_nobody(
 
     def middleware(request: HttpRequest) -> HttpResponse:
         response = get_response(request)
-        public = response.headers.get("Cache-Control", "").startswith("public")
+        policy = response.headers.get("Cache-Control", "")
+        if policy.startswith("public") or policy == NO_STORE:
+            return response
         user = getattr(request, "user", None)  # missing where the request got no further
-        if not public and user and user.is_authenticated:
-            response.headers["Cache-Control"] = "private, no-store"
+        if user and user.is_authenticated:
+            response.headers["Cache-Control"] = NO_STORE
         return response
 
     return middleware

@@ -1,7 +1,6 @@
 """One sentence in place of a traceback, for what whoever runs the site can put right."""
 
 import errno
-import shutil
 import sqlite3
 import sys
 from collections.abc import Iterator
@@ -13,10 +12,10 @@ from django.core.exceptions import ImproperlyConfigured
 from django.db import DatabaseError, OperationalError
 
 from course.environment import Misconfigured
+from course.unwritable import causes_of, kind_of, no_room
 
 CLOSED = {errno.EROFS, errno.EACCES, errno.EPERM}
 DISK_FULL = {errno.ENOSPC, errno.EDQUOT}
-LEAST = 1 << 16  # bytes; with less room SQLite says this and that, but not that the disk is full
 NOT_PREPARED = {"42P01", "42703"}  # PostgreSQL: no such table, no such column
 FULL = "The disk is full. Make room on it, then try again."
 PREPARE = "The database has not been prepared for this version: run manage.py migrate."
@@ -60,22 +59,13 @@ def sentence_of(error: Exception) -> str:
     return ""
 
 
-def causes_of(error: BaseException | None) -> Iterator[BaseException]:
-    """The error, what led to it, what led to that."""
-    while error:
-        yield error
-        error = error.__cause__ or error.__context__
-
-
 def of_sqlite(error: sqlite3.Error) -> str:
     if "no such table" in str(error) or "no such column" in str(error):
         return PREPARE
-    path = Path(settings.DATABASES["default"]["NAME"])
-    if path.parent.is_dir() and shutil.disk_usage(path.parent).free < LEAST:
+    if no_room():
         return FULL
-    # The lowest byte is the kind of error; the one above it is more exact, as in IOERR_WRITE.
-    kind = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF
-    return OF_SQLITE.get(kind, "").format(path=path)
+    path = Path(settings.DATABASES["default"]["NAME"])
+    return OF_SQLITE.get(kind_of(error), "").format(path=path)
 
 
 def of_server(error: DatabaseError) -> str:

@@ -61,7 +61,7 @@ MIDDLEWARE = [
     "course.middleware.GZipText",
     "course.middleware.content_security_policy",
     "course.middleware.no_nul",
-    "django.contrib.sessions.middleware.SessionMiddleware",
+    "course.unwritable.Sessions",
     "course.middleware.kept_by_nobody",
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
@@ -209,6 +209,14 @@ LOGGING = {
     "version": 1,
     "disable_existing_loggers": False,
     "formatters": {"line": {"format": "{asctime} {levelname} {name}: {message}", "style": "{"}},
-    "handlers": {"stderr": {"class": "logging.StreamHandler", "formatter": "line"}},
+    "filters": {
+        "brief": {
+            "()": "django.utils.log.CallbackFilter",
+            "callback": "ext://course.away.without_trace",
+        }
+    },
+    "handlers": {
+        "stderr": {"class": "logging.StreamHandler", "formatter": "line", "filters": ["brief"]}
+    },
     "root": {"handlers": ["stderr"], "level": "WARNING"},
 }

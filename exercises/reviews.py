@@ -11,6 +11,7 @@ from django.utils import timezone
 from course.cohorts.access import teaches
 from course.cohorts.models import Cohort, Membership, Person
 from course.letters import write_to
+from course.unwritable import where_it_can_be_kept
 from exercises.assignments import report_again
 from exercises.attempts import ask_again
 from exercises.drills.bench_practical import BENCH_PRACTICAL
@@ -121,7 +122,8 @@ def mark_read(thread: list[Review], *, by_learner: bool) -> None:
     meant = [each for each in thread if (each.what != Review.What.REPLY) == by_learner]
     unread = [ReviewRead(review=each) for each in meant if each.pk not in known]
     if unread:
-        ReviewRead.objects.bulk_create(unread, ignore_conflicts=True)
+        with where_it_can_be_kept():  # they are shown all the same
+            ReviewRead.objects.bulk_create(unread, ignore_conflicts=True)
 
 
 def news_of(person: Person) -> list[Review]:

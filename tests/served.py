@@ -53,9 +53,10 @@ class Visitor:
 
 
 @contextmanager
-def served(site: Site) -> Iterator[str]:
+def served(site: Site, *, prepared: bool = False) -> Iterator[str]:
     """The address of the site while gunicorn serves it, as README.md says for a server."""
-    site.manage("collectstatic", "--no-input", "--verbosity=0")
+    if not prepared:
+        site.manage("collectstatic", "--no-input", "--verbosity=0")
     with socket.socket() as probe:
         probe.bind(("127.0.0.1", 0))
         port = probe.getsockname()[1]

@@ -1,11 +1,12 @@
 """Every address of the site, and what each role gets there. A new address needs a row."""
 
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import timedelta
 
 import pytest
-from django.db import transaction
+from django.db import connection, transaction
 from django.test import Client
 from django.urls import NoReverseMatch, URLPattern, URLResolver, get_resolver, reverse
 from django.utils import timezone
@@ -263,6 +264,45 @@ def test_address_answers_each_role(
     url = reverse(name, args=world.arguments(words))
 
     assert statuses(clients, method, url) == expected
+
+
+# What has to be kept first: a new question, a try of a joining code.
+NEEDS_THE_DISK = {"drill", "practice", "join-link"}
+
+
+@pytest.mark.django_db(transaction=True)
+def test_pages_are_read_where_nothing_can_be_kept(world: World, clients: dict[str, Client]) -> None:
+    for client in clients.values():
+        client.raise_request_exception = False
+    asked = [
+        (name, reverse(name, args=world.arguments(words)), expected)
+        for name, method, words, expected in TABLE
+        if method == "get"
+    ]
+    with only_reading():
+        got = {(name, url): statuses(clients, "get", url) for name, url, _ in asked}
+
+    differing = {name for name, url, expected in asked if got[name, url] != expected}
+    assert differing == NEEDS_THE_DISK
+    assert {status for each in got.values() for status in each} <= {200, 302, 403, 404, 503}
+
+
+@contextmanager
+def only_reading() -> Iterator[None]:
+    """A database that takes no changes, as on a disk that is full."""
+    off, on = {
+        "sqlite": ("PRAGMA query_only = ON", "PRAGMA query_only = OFF"),
+        "postgresql": (
+            "SET default_transaction_read_only = ON",
+            "SET default_transaction_read_only = OFF",
+        ),
+    }[connection.vendor]
+    with connection.cursor() as cursor:
+        cursor.execute(off)
+        try:
+            yield
+        finally:
+            cursor.execute(on)
 
 
 KEPT_BY_NOBODY = "private, no-store"

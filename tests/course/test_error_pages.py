@@ -76,10 +76,11 @@ def test_page_of_a_fault_needs_neither_database_nor_request() -> None:
     assert (page.status_code, heading(page)) == (500, "Something went wrong")
 
 
-def test_page_of_a_fault_links_files_that_exist() -> None:
+@pytest.mark.parametrize("name", ["500.html", "503.html"])
+def test_page_without_the_database_links_files_that_exist(name: str) -> None:
     from django.contrib.staticfiles import finders
 
-    source = get_template("500.html").render({})
+    source = get_template(name).render({})
     linked = [part.split('"')[0] for part in source.split('href="/static/')[1:]]
 
     assert [name for name in linked if not finders.find(name)] == []

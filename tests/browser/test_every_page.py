@@ -37,6 +37,10 @@ SHIFT = """async () => {
   return observer.takeRecords().filter(ours).reduce((sum, entry) => sum + entry.value, 0);
 }"""
 
+AT_FIRST = """requestAnimationFrame(() => {
+  window.wholeAtFirst = document.querySelector("#whole") !== null;
+})"""
+
 
 def learner_pages(mina: Person) -> list[str]:
     pages = [
@@ -210,6 +214,17 @@ def faults_of(page: Page, url: str) -> list[str]:
     page.emulate_media(color_scheme="dark")  # which changes colours, and nothing else
     found += [f"dark: {fault}" for fault in violations(page, "color-contrast")]
     return [f"{url}: {fault}" for fault in found]
+
+
+def test_page_shows_once_it_is_whole(
+    live_server: LiveServer, context: BrowserContext, page: Page
+) -> None:
+    """On a slow machine, parts that are painted before the rest has come would move with it."""
+    context.new_cdp_session(page).send("Emulation.setCPUThrottlingRate", {"rate": 16})
+    page.add_init_script(AT_FIRST)
+    page.goto(f"{live_server.url}/glossary/")
+
+    assert page.evaluate("wholeAtFirst")
 
 
 def test_what_moves_while_a_page_loads_is_found(page: Page) -> None:

@@ -2,7 +2,7 @@
 
 from playwright.sync_api import Locator, Page, expect
 
-MOST = 60  # presses of Tab to anything on a page
+MOST = 80  # presses of Tab to anything on a page
 
 # How everything looks that can have the focus, while it has not.
 REMEMBER = """() => {

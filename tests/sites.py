@@ -38,7 +38,12 @@ class Site:
     variables: dict[str, str] = field(default_factory=dict)
 
     def environment(self) -> dict[str, str]:
-        own = {name: value for name, value in os.environ.items() if name in ("PATH", "HOME")}
+        # PG…: who the tests are to a PostgreSQL of their own, as libpq is told.
+        own = {
+            name: value
+            for name, value in os.environ.items()
+            if name in ("PATH", "HOME") or name.startswith("PG")
+        }
         told = {"DATA_DIR": str(self.data), "HTTPS": "false", "SECRET_KEY": KEY}
         return own | told | ({"DATABASE_URL": self.url} if self.url else {}) | self.variables
 

@@ -20,8 +20,19 @@ WITH_SQLITE: dict[str, Any] = {
         "init_command": "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL;",
     },
 }
-# A pool keeps the connections; Django’s own way of keeping them does not go with it.
-WITH_POSTGRESQL: dict[str, Any] = {"OPTIONS": {"pool": {"min_size": 2, "max_size": 16}}}
+# Connections stay open here too, one a thread, and each is tried before a request uses it: what a
+# restart of the server has cut is then made anew, and no request fails. A server that is silent is
+# given up within seconds, so that whoever waits is told.
+WITH_POSTGRESQL: dict[str, Any] = {
+    "CONN_MAX_AGE": 600,  # seconds
+    "CONN_HEALTH_CHECKS": True,
+    "OPTIONS": {
+        "connect_timeout": 5,  # seconds
+        "tcp_user_timeout": 10_000,  # milliseconds: what was sent, and is not acknowledged
+        "keepalives_idle": 10,  # seconds: how soon a server that owes an answer is looked for
+        "keepalives_interval": 5,
+    },
+}
 ENGINES = {"django.db.backends.sqlite3": SQLITE, POSTGRESQL: POSTGRESQL}
 WITH = {SQLITE: WITH_SQLITE, POSTGRESQL: WITH_POSTGRESQL}
 

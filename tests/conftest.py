@@ -46,8 +46,6 @@ def django_db_modify_db_settings(django_db_modify_db_settings_parallel_suffix: N
     if connection.vendor == "sqlite":
         path = Path(django_settings.DATA_DIR) / "tests.sqlite3"
         connection.settings_dict["TEST"]["NAME"] = str(path)
-    else:  # a pool keeps sessions open, and a database in use can't be dropped at the end
-        connection.settings_dict["OPTIONS"].pop("pool", None)
 
 
 @pytest.fixture

@@ -83,3 +83,13 @@ def wait_for(port: int) -> None:
 def heading(page: str) -> str:
     found = re.search(r"<h1[^>]*>(.*?)</h1>", page, re.DOTALL)
     return " ".join(re.sub(r"<[^>]+>", "", found[1]).split()) if found else ""
+
+
+def question_in_words(visitor: Visitor) -> tuple[str, str]:
+    """Where the answer to an open question goes, and the name of its field."""
+    page = visitor.get("/drills/free-answer/").page
+    action = re.search(r'action="(/answers/[^"]+|/drills/[^"]*answer[^"]*)"', page)
+    field = re.search(r'<textarea[^>]* name="([^"]+)"', page)
+    assert action, page
+    assert field, page
+    return action[1], field[1]

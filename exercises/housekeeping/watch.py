@@ -41,8 +41,6 @@ def let_go() -> None:
     """Hold no connection until the next look."""
     for connection in connections.all(initialized_only=True):
         connection.close()
-        if hasattr(connection, "close_pool"):
-            connection.close_pool()
 
 
 def wait(over: Event, site: int | None, seconds: float) -> None:

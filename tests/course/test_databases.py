@@ -29,7 +29,7 @@ def test_url_names_a_database() -> None:
 def test_what_a_url_asks_for_is_kept() -> None:
     options = database_at("postgres://run-up@host/site?sslmode=require")["OPTIONS"]
 
-    assert (options["sslmode"], "pool" in options) == ("require", True)
+    assert (options["sslmode"], options["connect_timeout"]) == ("require", 5)
 
 
 @pytest.mark.parametrize("url", ["", "run-up", "mysql://host/name", "postgres://host/"])

@@ -1,13 +1,12 @@
 """A disk that is full, really: pages are read on, and nothing that somebody typed is lost."""
 
-import re
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from tests.disks import fill, small_disk
-from tests.served import Visitor, heading, served
+from tests.served import Visitor, heading, question_in_words, served
 from tests.sites import Site, quay_street
 
 MEGABYTES = 48
@@ -28,16 +27,6 @@ def filled(site: Site) -> Path:
 
 def statuses(visitor: Visitor, paths: list[str]) -> dict[str, int]:
     return {path: visitor.get(path).status for path in paths}
-
-
-def question_in_words(visitor: Visitor) -> tuple[str, str]:
-    """Where the answer to an open question goes, and the name of its field."""
-    page = visitor.get("/drills/free-answer/").page
-    action = re.search(r'action="(/answers/[^"]+|/drills/[^"]*answer[^"]*)"', page)
-    field = re.search(r'<textarea[^>]* name="([^"]+)"', page)
-    assert action, page
-    assert field, page
-    return action[1], field[1]
 
 
 def test_pages_are_read_and_an_answer_is_kept_on_its_page(site: Site) -> None:

@@ -1,47 +1,46 @@
 """An effect that somebody asks for, and what people would answer to it."""
 
-from collections.abc import Collection
-from dataclasses import dataclass
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass, field
 
+from exercises.drills.draw import Draw
 from exercises.drills.rules import Rule
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Reply:
-    """An answer, who gives it (`held`: nobody in particular where None), and why not."""
-
-    text: str
-    why: str
-    held: frozenset[str] | None = None
+OPTIONS = 4
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Effect:
     """`wish` is in words with names to be drawn: `{person}`, `{shot}`, `{talk}`, …
 
-    `right` is true, and `replies` are the other three answers.
+    `right` is true, and `because` says why; `wrong` gives three other answers or more, with what
+    is against each. `held` says which of them somebody gives who holds a belief. `skill` is what
+    it practises, where that is not what its rule is about.
     """
 
     name: str
-    wish: tuple[str, ...]
+    wish: str
     right: str
     because: str
-    replies: tuple[Reply, ...]
+    wrong: Mapping[str, str]
     rule: Rule
+    held: Mapping[str, str] = field(default_factory=dict)
+    skill: str = ""
 
+    @property
     def beliefs(self) -> list[str]:
-        held = [belief for reply in self.replies for belief in sorted(reply.held or ())]
-        return list(dict.fromkeys(held))
+        return list(self.held.values())
 
-    def texts(self) -> list[str]:
-        return [self.right, *(reply.text for reply in self.replies)]
+    @property
+    def whys(self) -> dict[str, str]:
+        """What is to be said of each answer, the right one first."""
+        return {self.right: self.because, **self.wrong}
+
+    def texts(self, draw: Draw) -> list[str]:
+        """The right answer and three others, shuffled; what believers answer is among them."""
+        others = draw.shuffled([text for text in self.wrong if text not in self.held])
+        return draw.shuffled([self.right, *[*self.held, *others][: OPTIONS - 1]])
 
     def believed(self, beliefs: Collection[str]) -> str:
         """What somebody with these beliefs answers."""
-        held = frozenset(self.beliefs()) & frozenset(beliefs)
-        return next((reply.text for reply in self.replies if reply.held == held), self.right)
-
-
-def says(text: str, why: str, *held: str) -> Reply:
-    """The reply of whoever holds all of these beliefs; of nobody in particular without any."""
-    return Reply(text=text, why=why, held=frozenset(held) or None)
+        return next((text for text, belief in self.held.items() if belief in beliefs), self.right)

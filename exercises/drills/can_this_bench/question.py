@@ -4,10 +4,8 @@ from collections.abc import Iterator
 
 from exercises.drills import quay_street
 from exercises.drills.asks import Choice, Json, Option
-from exercises.drills.can_this_bench.changes import CHANGED
-from exercises.drills.can_this_bench.copies import COPIED
 from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.mixes import MIXED
+from exercises.drills.can_this_bench.effects import EFFECTS
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.phrases import begun
@@ -15,7 +13,6 @@ from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
 from exercises.drills.telling_apart import told_apart
 
-EFFECTS = (*MIXED, *CHANGED, *COPIED)
 LETTERS = "abcd"
 
 
@@ -27,31 +24,36 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 
 
 def question(effect: Effect, scene: Scene) -> Question | None:
-    letters = dict(zip(scene.draw.shuffled(effect.texts()), LETTERS, strict=True))
-    kept = told_apart(
-        effect.beliefs(), lambda beliefs: {"reply": letters[effect.believed(beliefs)]}
-    )
-    if kept is None:
+    letters = dict(zip(effect.texts(scene.draw), LETTERS, strict=True))
+    beliefs = believed(effect, letters)
+    if beliefs is None:
         return None
     options = tuple(Option(value=letter, text=text) for text, letter in letters.items())
-    whys = {letters[reply.text]: reply.why for reply in effect.replies}
     return Question(
         situation=effect.name.replace(" ", "-"),
-        skill=effect.rule.skill,
-        asks=(Choice(name="reply", legend="Can this bench do it?", options=options),),
+        skill=effect.skill or effect.rule.skill,
+        asks=(Choice(name="reply", legend="Can this bench do it, and how?", options=options),),
         shown={
             "story": opening(scene),
-            "wish": begun(scene.draw.pick(effect.wish).format(**drawn(scene))),
-            "bench": f"{scene.room}: one player, one recorder, nothing between them but cables.",
+            "wish": begun(effect.wish.format(**drawn(scene))),
+            "bench": f"{scene.room}: a player, a recorder; a mixer for sound, none for pictures.",
         },
         right={"reply": letters[effect.right]},
         reveals={},
         key={
-            "believed": kept,
-            "whys": {**whys, letters[effect.right]: effect.because},
+            **beliefs,
+            "whys": {letter: effect.whys[text] for text, letter in letters.items()},
             "rule": effect.rule.at(scene.bench),
         },
     )
+
+
+def believed(effect: Effect, letters: dict[str, str]) -> Json | None:
+    """What believers answer, where beliefs have answers; None where two would answer alike."""
+    if not effect.held:
+        return {}
+    kept = told_apart(effect.beliefs, lambda held: {"reply": letters[effect.believed(held)]})
+    return {"believed": kept} if kept else None
 
 
 def drawn(scene: Scene) -> Json:
@@ -59,6 +61,7 @@ def drawn(scene: Scene) -> Json:
     return {
         "person": scene.person,
         "room": scene.room,
+        "tape": scene.draw.pick(quay_street.TAPES),
         "shot": scene.draw.pick(quay_street.ACTIONS).picture,
         "talk": scene.draw.pick(quay_street.TALKS).picture,
         "sound": scene.draw.pick(quay_street.SOUNDS).sound,

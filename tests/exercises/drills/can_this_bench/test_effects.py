@@ -1,14 +1,21 @@
 """What the replies say of tapes, against the tape model."""
 
+import re
+
 import pytest
 
-from exercises.drills.can_this_bench import CAN_THIS_BENCH
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.question import EFFECTS
+from exercises.drills.can_this_bench import CAN_THIS_BENCH, answers
+from exercises.drills.can_this_bench.effect import OPTIONS, Effect
+from exercises.drills.can_this_bench.effects import EFFECTS
+from exercises.drills.draw import Draw
+from exercises.drills.rules import ONE_RECORDER, OTHERS_TAPE
 from exercises.drills.telling_apart import subsets
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import Assemble, Bench, Condition, Insert, Source, Take, Tape, play, record
 
+ENOUGH = 40
+RECORDERS = (ONE_RECORDER, OTHERS_TAPE)
+ANSWERS = [text for name, text in vars(answers).items() if name.isupper()]
 EACH = pytest.mark.parametrize("effect", EFFECTS, ids=lambda each: each.name)
 BENCH = Bench.default()
 SHOTS = Source("Tape 1", (Take(0, 6000),))
@@ -26,24 +33,71 @@ def inserted(tape: Tape, at: int, frames: int, *, picture: bool, sound: bool) ->
     return record(tape, edit, BENCH)
 
 
+def test_there_are_enough_effects_and_each_is_asked_about() -> None:
+    asked = {CAN_THIS_BENCH.make(seed).situation for seed in range(1_000)}
+
+    assert asked == {effect.name.replace(" ", "-") for effect in EFFECTS}
+    assert len(asked) == len(EFFECTS) >= ENOUGH
+
+
 @EACH
-def test_effect_has_four_different_answers(effect: Effect) -> None:
-    assert len(set(effect.texts())) == 4
+def test_effect_has_four_different_answers_and_the_right_one_among_them(effect: Effect) -> None:
+    for seed in range(20):
+        texts = effect.texts(Draw(seed))
+
+        assert len(set(texts)) == len(texts) == OPTIONS
+        assert effect.right in texts
+        assert set(effect.held) <= set(texts)
 
 
 @EACH
 def test_every_set_of_its_beliefs_has_an_answer_of_its_own(effect: Effect) -> None:
-    sets = subsets(effect.beliefs())
+    sets = subsets(effect.beliefs)
 
     assert len({effect.believed(held) for held in sets}) == len(sets)
-    assert [belief for belief in effect.beliefs() if belief not in MISCONCEPTIONS] == []
+    assert set(effect.held) <= set(effect.wrong)
+    assert [belief for belief in effect.beliefs if belief not in MISCONCEPTIONS] == []
 
 
-@EACH
-def test_effect_is_asked_about(effect: Effect) -> None:
-    asked = {CAN_THIS_BENCH.make(seed).situation for seed in range(400)}
+@pytest.mark.parametrize("answer", ANSWERS)
+def test_answer_is_right_for_one_effect_and_wrong_for_another(answer: str) -> None:
+    right = [effect.name for effect in EFFECTS if effect.right == answer]
+    wrong = [effect.name for effect in EFFECTS if answer in effect.wrong]
 
-    assert effect.name.replace(" ", "-") in asked
+    assert len(right) >= 2
+    assert len(wrong) >= len(right)
+
+
+def test_effects_answer_in_the_same_words() -> None:
+    said = {text for effect in EFFECTS for text in effect.whys}
+
+    assert said == set(ANSWERS)
+
+
+def test_film_is_built_on_one_recorder_and_anothers_tape_is_asked_about() -> None:
+    """Common practice, and lesson 5."""
+    rights = {rule: {each.right for each in EFFECTS if each.rule == rule} for rule in RECORDERS}
+
+    assert rights == {ONE_RECORDER: {answers.WAIT}, OTHERS_TAPE: {answers.TRIAL}}
+
+
+def test_recorders_tracking_is_turned_only_while_it_plays() -> None:
+    """Lesson 5: while it records, it stays at its fixed position."""
+    turned = [effect.wish for effect in EFFECTS if effect.right == answers.RECORDER_TRACKING]
+
+    assert turned
+    assert all(re.search("Nothing is recorded|can’t be recorded on", wish) for wish in turned)
+
+
+@pytest.mark.parametrize(
+    "name", ["an insert without erase heads on the drum", "a film of inserts planned"]
+)
+def test_drum_without_erase_heads_makes_no_clean_insert(name: str) -> None:
+    """Erasing by the drum’s own heads, or not: mrbetamax.com, videocide.com, m2w.net."""
+    effect = next(each for each in EFFECTS if each.name == name)
+
+    assert answers.INSERT_PICTURE in effect.wrong
+    assert "false colour" in effect.wrong[answers.INSERT_PICTURE]
 
 
 def test_cutaway_leaves_the_sound_and_all_around_it() -> None:
@@ -88,3 +142,46 @@ def test_nothing_moves_to_make_room() -> None:
     assert before is not None
     assert after is not None
     assert after.tail(1200).value == before.tail(1200).value
+
+
+def test_hole_is_filled_by_no_single_recording() -> None:
+    """Lesson 7: neither mode fills it and joins what follows."""
+    tape = record(FILM, Assemble(SHOTS, 2000, 2600, END + 180), BENCH)
+    insert = inserted(tape, END, 180, picture=True, sound=True)
+    assemble = record(tape, Assemble(SHOTS, 3000, 3180, END), BENCH)
+
+    assert not clean(insert, END, END + 780)
+    assert not clean(assemble, END, END + 780)
+
+
+def test_late_last_shot_is_mended_by_one_assemble() -> None:
+    late = record(FILM, Assemble(SHOTS, 2000, 2300, END + 2), BENCH)
+
+    assert not clean(late, END, END + 300)
+    assert clean(record(late, Assemble(SHOTS, 2000, 2300, END), BENCH), END, END + 300)
+
+
+def test_early_mark_costs_two_frames_and_nothing_else() -> None:
+    assert clean(record(FILM, Assemble(SHOTS, 2000, 2300, END - 2), BENCH), 30, END + 298)
+
+
+def test_take_without_run_up_begins_unsteady_even_behind_black() -> None:
+    late = Source("Tape 2", (Take(0, 600),))
+    assert not clean(record(FILM, Assemble(late, 0, 300, END), BENCH), END, END + 300)
+
+
+def test_edit_across_takes_that_touch_rolls() -> None:
+    touching = Source("Tape 2", (Take(0, 600), Take(600, 1500)))
+    one = record(FILM, Assemble(touching, 400, 900, END), BENCH)
+    first = record(FILM, Assemble(touching, 400, 600, END), BENCH)
+    two = record(first, Assemble(touching, 800, 1100, END + 200), BENCH)
+
+    assert not clean(one, END, END + 500)
+    assert clean(two, END, END + 500)
+
+
+def test_black_that_stands_plays_between_two_inserts() -> None:
+    tape = Tape.blank(6000).with_pass(0, 6000, "black")
+    tape = inserted(tape, 1000, 300, picture=True, sound=True)
+
+    assert clean(inserted(tape, 1360, 300, picture=True, sound=True), 30, 1660)

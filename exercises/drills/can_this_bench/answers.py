@@ -1,0 +1,31 @@
+"""What can be answered. Each is right for one effect and wrong for another.
+
+So none tells by its words whether it is right; `tests/exercises/drills/can_this_bench` sees to it
+that they are about as long, and right about as often.
+"""
+
+INSERT_PICTURE = "Insert the picture alone, and leave the sound there"
+INSERT_SOUND = "Insert the sound alone, and leave the picture there"
+INSERT_BOTH = "Insert picture and sound, from edit in to edit out"
+ONE_CHANNEL = "Insert it on one sound channel, and leave the other"
+SPLIT = "Insert its picture and its sound at different frames"
+ASSEMBLE = "Assemble it there, for as long as it is wanted"
+BLACK_FIRST = "Assemble black there first, and then insert over it"
+TWO_EDITS = "Make two recordings, each with a run-up of its own"
+LAY_AGAIN = "No single recording makes it: lay the rest again"
+SAME_LENGTH = "Let another shot of just that length take its place"
+BY_HAND = "Turn the level by hand while it is being recorded"
+MIX = "Let both play together, and mix them as they are copied"
+FILM_IT = "No copy makes it: it must be so before the camera"
+CUT = "Not as asked: make a cut, with a shot to lead over"
+ONE_BY_ONE = "Not as asked: show one after the other, by a cut"
+ELSEWHERE = "Not here: have it made elsewhere, as a source tape"
+SOURCE = "Copy it once more from the tape that the camera made"
+MASTER = "Play the edit master, and make a copy of what it has"
+OTHER_TAKE = "It can’t be had from this tape: look for another take"
+WAIT = "Wait for the recorder on which the film was begun"
+TRIAL = "Ask first, and try a joint with a tape you can spare"
+OTHER_RECORDER = "Choose another recorder, before the film is begun"
+PLAYER_TRACKING = "Turn the player’s tracking until the picture is clear"
+RECORDER_TRACKING = "Turn the recorder’s tracking until the picture is clear"
+LEAVE = "Leave the tape there as it is: it plays as it should"

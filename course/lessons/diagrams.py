@@ -18,7 +18,7 @@ from course.lessons.lesson import Diagram
 from course.lessons.problems import LessonProblem
 from course.lessons.showing import Showing
 from course.lessons.toml import load_toml
-from exercises.tape import DocumentError, TapeError, read_session
+from exercises.tape import DocumentError, TapeError, read_edit_session
 
 DOCUMENT = ("rate", "bench", "master", "sources", "edits")
 
@@ -28,7 +28,7 @@ def read_diagram(source: str, line: int) -> Diagram:
     given = load_toml(source, line + 1)
     try:
         document = {key: given.pop(key) for key in DOCUMENT if key in given}
-        session = read_session(document)
+        session = read_edit_session(document)
         how = Showing.read(given, session)
         return Diagram(
             name=how.name,

@@ -6,10 +6,10 @@ from course.lessons.figures import duration
 from course.lessons.lesson import Answer, Lesson
 from course.lessons.plays import plays, side
 from course.lessons.showing import after
-from exercises.tape import Session, Tape, Track
+from exercises.tape import EditSession, Tape, Track
 
 
-def session_of(lesson: Lesson, *, diagram: str, edits: int | None = None) -> Session:
+def session_of(lesson: Lesson, *, diagram: str, edits: int | None = None) -> EditSession:
     """The session of a diagram of the lesson, with its first `edits` only, if told."""
     session = lesson.diagrams()[diagram].session
     return session if edits is None else after(session, edits)

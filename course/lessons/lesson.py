@@ -9,7 +9,7 @@ from course.lessons.blocks.figure import Figure
 from course.lessons.placeholders import fill
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
-from exercises.tape import Session
+from exercises.tape import EditSession
 
 Answer = str | int | bool
 BoxKind = Literal["example", "goes-wrong", "caution"]
@@ -86,7 +86,7 @@ class Diagram:
     caption: str
     panels: tuple[Panel, ...]
     document: dict[str, Any] = field(repr=False)
-    session: Session
+    session: EditSession
 
     @property
     def id(self) -> str:

@@ -6,7 +6,7 @@ from typing import Any
 from course.lessons.drawn import session_of
 from course.lessons.figures import duration
 from course.lessons.lesson import Answer, Lesson
-from exercises.tape import Edit, Pace, Rate, Session, frame_of, label
+from exercises.tape import Edit, EditSession, Pace, Rate, frame_of, label
 from exercises.tape.judging.economy import economy
 
 
@@ -78,5 +78,5 @@ def behind_the_clock(lesson: Lesson, *, code: str) -> Answer:
     return f"{float(lag):.1f} seconds"
 
 
-def _some(session: Session, first: int, last: int | None) -> list[Edit]:
+def _some(session: EditSession, first: int, last: int | None) -> list[Edit]:
     return list(session.edits[first : None if last is None else last + 1])

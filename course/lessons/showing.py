@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Self
 
 from course.lessons.lesson import Panel
-from exercises.tape import Laid, Pulses, Run, Session, Source, Tape, tape_map
+from exercises.tape import EditSession, Laid, Pulses, Run, Source, Tape, tape_map
 
 PAIR_LINES = ("Before", "After")
 
@@ -27,7 +27,7 @@ class Showing:
     names: Mapping[str, str] | None = None
 
     @classmethod
-    def read(cls, given: dict[str, Any], session: Session) -> Self:
+    def read(cls, given: dict[str, Any], session: EditSession) -> Self:
         """Raises TypeError, with a sentence, for what a block may not say."""
         for key in ("name", "title", "caption"):
             if key not in given:
@@ -39,7 +39,7 @@ class Showing:
                 raise TypeError(f"{key} is not what it should be.")
         return cls(**given)
 
-    def panels(self, session: Session) -> list[Panel]:
+    def panels(self, session: EditSession) -> list[Panel]:
         if self.pair is not None:
             return [
                 self._panel(after(session, edits).recorded(), session, line)
@@ -51,7 +51,7 @@ class Showing:
         shown = session if self.until is None else after(session, self.until)
         return [self._panel(shown.recorded(), session)]
 
-    def _panel(self, tape: Tape, session: Session, line: str = "") -> Panel:
+    def _panel(self, tape: Tape, session: EditSession, line: str = "") -> Panel:
         window = self.window or {"start": 0, "end": tape.length}
         drawn = tape_map(
             tape,
@@ -64,7 +64,7 @@ class Showing:
         return Panel(spec=drawn.as_json(), line=line)
 
 
-def after(session: Session, edits: int) -> Session:
+def after(session: EditSession, edits: int) -> EditSession:
     """The session with its first so many edits only."""
     return replace(session, edits=session.edits[:edits])
 
@@ -84,7 +84,7 @@ def as_tape(source: Source, length: int = 0) -> Tape:
     return tape
 
 
-def _may_be(key: str, value: Any, session: Session) -> bool:
+def _may_be(key: str, value: Any, session: EditSession) -> bool:
     """Whether a key of the block may have this value."""
     last = len(session.edits)
     match key:

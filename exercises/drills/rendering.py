@@ -23,7 +23,7 @@ from exercises.signal.sound.soundtrack import Sound, Soundtrack
 from exercises.signal.sound.wav import streamed
 from exercises.signal.sound.worn import Worn
 from exercises.signal.speech.reel import reel
-from exercises.tape import read_session
+from exercises.tape import read_edit_session
 
 REVISION = 2  # raise it when the same facts give another picture or sound
 
@@ -61,7 +61,7 @@ def look(fields: Json) -> Look:
 
 
 def clip(spec: Json) -> Iterable[bytes]:
-    session = read_session(spec["session"])
+    session = read_edit_session(spec["session"])
     tracks = {name: soundtrack(sound) for name, sound in spec["sounds"].items()}
     hearing = Hearing(session.recorded(), session.bench, tracks, spec["start"], spec["end"])
     return streamed(hearing.stream(), hearing.length)

@@ -14,6 +14,7 @@ here is a value; an edit makes a new tape. Standard library only.
 from exercises.tape.answer import answer, answer_text, simulate
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit, Insert
+from exercises.tape.edit_session import EditSession
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
 from exercises.tape.explaining import explain
 from exercises.tape.faults import Fault, Kind, Measured, Severity, Unit, faults
@@ -38,10 +39,9 @@ from exercises.tape.marks import Marks, Span
 from exercises.tape.planning import NoPlan, Plan, Planned, plan
 from exercises.tape.playback import Condition, State, play
 from exercises.tape.rate import Rate
-from exercises.tape.reading import read_session
+from exercises.tape.reading import read_edit_session
 from exercises.tape.recording import record
 from exercises.tape.runs import Run, Runs
-from exercises.tape.session import Session
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
 from exercises.tape.tapemap import TapeMap, tape_map
@@ -63,6 +63,7 @@ __all__ = [
     "Economy",
     "Edit",
     "EditRefused",
+    "EditSession",
     "Fault",
     "Insert",
     "Judgement",
@@ -87,7 +88,6 @@ __all__ = [
     "Recorder",
     "Run",
     "Runs",
-    "Session",
     "Severity",
     "SoundLevel",
     "SoundMode",
@@ -112,7 +112,7 @@ __all__ = [
     "label",
     "plan",
     "play",
-    "read_session",
+    "read_edit_session",
     "record",
     "simulate",
     "tape_map",

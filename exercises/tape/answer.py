@@ -3,13 +3,13 @@
 import json
 
 from exercises.tape.document import read_document
+from exercises.tape.edit_session import EditSession
 from exercises.tape.errors import DocumentError
 from exercises.tape.faults import faults
 from exercises.tape.plain import Plain, plain_fault, plain_judgement, plain_plan, plain_state
 from exercises.tape.playback import play
-from exercises.tape.reading import read_session
+from exercises.tape.reading import read_edit_session
 from exercises.tape.runs import Run
-from exercises.tape.session import Session
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid, Pulses
 from exercises.tape.work import BYTES, USUAL, TooMuchWork, limited, working_on
@@ -23,7 +23,7 @@ def simulate(document: object, *, steps: int = USUAL) -> Plain:
     """
     try:
         with limited(steps):
-            return answer(read_session(document))
+            return answer(read_edit_session(document))
     except TooMuchWork as refused:
         raise DocumentError(refused.path, str(refused)) from None
 
@@ -35,7 +35,7 @@ def answer_text(raw: bytes, *, steps: int = USUAL) -> str:
     return json.dumps(simulate(read_document(raw), steps=steps))
 
 
-def answer(session: Session) -> Plain:
+def answer(session: EditSession) -> Plain:
     tape = session.recorded()
     with working_on("edits" if session.edits else "master"):
         found = _found(tape, session)
@@ -50,7 +50,7 @@ def answer(session: Session) -> Plain:
     return found
 
 
-def _found(tape: Tape, session: Session) -> Plain:
+def _found(tape: Tape, session: EditSession) -> Plain:
     """What is on the tape, and how it plays."""
     return {
         "tracks": {

@@ -11,7 +11,7 @@ from exercises.tape import (
     Take,
     Tape,
     play,
-    read_session,
+    read_edit_session,
     record,
 )
 from tests.strategies import Document, documents
@@ -48,7 +48,7 @@ def test_cut_is_all_that_two_machines_can_do(document: Document) -> None:
     """Common practice: a fade or a dissolve needs two pictures at once, and so a third machine.
     Here, whatever is recorded, a frame has one picture and one sound, or none.
     """
-    tape = read_session(document).recorded()
+    tape = read_edit_session(document).recorded()
 
     for track in (tape.picture, tape.sound):
         for frame in range(tape.length):

@@ -7,7 +7,7 @@ from exercises.drills.media import Sound
 from exercises.drills.spot_by_ear.described import over_line_up
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import Reel, reel
-from exercises.tape import Condition, Laid, Run, Session, State, Tape
+from exercises.tape import Condition, EditSession, Laid, Run, State, Tape
 from exercises.tape.faults.meter import Meter
 from exercises.tape.faults.pauses import lifted
 from exercises.tape.making import SoundMode
@@ -25,7 +25,7 @@ def reel_of(sound: Sound) -> Reel:
 class Stretch:
     """`[start, end)` of the edit master of a session, played; `sounds` by source."""
 
-    session: Session
+    session: EditSession
     sounds: Mapping[str, Sound]
     start: int
     end: int

@@ -22,7 +22,7 @@ from exercises.drills.asks import Json
 from exercises.drills.media import Clip, Sound, media
 from exercises.drills.rendering import ROOMS
 from exercises.signal.speech.line import lines
-from exercises.tape import DocumentError, Session, read_session
+from exercises.tape import DocumentError, EditSession, read_edit_session
 from exercises.tape.faults.meter import Meter
 
 LONGEST = 20  # seconds
@@ -57,7 +57,7 @@ def read_sound(given: Given, maps: Mapping[str, Diagram]) -> Heard:
     document = _marked(drawn.document, sounds, drawn.session)
     document["edits"] = document["edits"][:made]
     try:
-        session = read_session(document)
+        session = read_edit_session(document)
     except DocumentError as refused:
         raise given.problem("says", f"The session is refused at {refused}.") from refused
     start = given.whole("start", 0, session.master.length - 1)
@@ -74,7 +74,7 @@ def read_sound(given: Given, maps: Mapping[str, Diagram]) -> Heard:
     return Heard(**told, spec=spec, words=words, stretch=stretch)
 
 
-def _sounds(given: Given, session: Session) -> Iterator[tuple[str, Sound]]:
+def _sounds(given: Given, session: EditSession) -> Iterator[tuple[str, Sound]]:
     for source in given.values:
         if source not in session.sources:
             raise given.problem(source, f"The map has no source “{source}”.")
@@ -94,7 +94,7 @@ def _sounds(given: Given, session: Session) -> Iterator[tuple[str, Sound]]:
         )
 
 
-def _marked(document: Json, sounds: Mapping[str, Sound], session: Session) -> dict[str, Any]:
+def _marked(document: Json, sounds: Mapping[str, Sound], session: EditSession) -> dict[str, Any]:
     """The session with the marks of what is said, in the place of the map's own."""
     sources = {name: {**source} for name, source in document["sources"].items()}
     for name, sound in sounds.items():

@@ -8,7 +8,7 @@ from exercises.drills.change import Change
 from exercises.drills.rules import Rule
 from exercises.drills.scene import Clip, Scene
 from exercises.drills.wants import SIDES, Side, Want, playing
-from exercises.tape import Bench, Session, Tape, read_session, record
+from exercises.tape import Bench, EditSession, Tape, read_edit_session, record
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +62,7 @@ def scenario(
     for what follows to move later.
     """
     document = scene.document()
-    session = read_session(document)
+    session = read_edit_session(document)
     master = replayed(session)
     source = session.sources[clip.tape]
     change = Change(source=source, in_=clip.in_, out=clip.out, at=at, tracks=tracks)
@@ -86,7 +86,7 @@ def scenario(
     )
 
 
-def replayed(session: Session) -> Tape:
+def replayed(session: EditSession) -> Tape:
     """The session's master after its edits, which are long past: none is named as a cause."""
     tape = session.master
     for edit in session.edits:

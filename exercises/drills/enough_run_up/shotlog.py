@@ -7,7 +7,7 @@ from functools import cached_property
 from exercises.drills.asks import Json
 from exercises.drills.beliefs.run_ups import without_black
 from exercises.drills.scene import Clip, Scene
-from exercises.tape import Session, Tape, read_session, record
+from exercises.tape import EditSession, Tape, read_edit_session, record
 
 NO_SOURCE, NO_MASTER = "no-source-run-up", "no-master-run-up"
 TOUCHING, PRE_ROLL = "touching-takes-share-pulses", "pre-roll-makes-run-up"
@@ -66,8 +66,8 @@ class Log:
             self._at = self.scene.insert(clip, self._at)
 
     @cached_property
-    def session(self) -> Session:
-        return read_session(self.scene.document())
+    def session(self) -> EditSession:
+        return read_edit_session(self.scene.document())
 
     @cached_property
     def entries(self) -> tuple[Entry, ...]:

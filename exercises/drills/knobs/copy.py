@@ -5,7 +5,7 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.phrases import begun
-from exercises.tape import Fault, Kind, Session, faults, read_session, tape_map
+from exercises.tape import EditSession, Fault, Kind, faults, read_edit_session, tape_map
 from exercises.tape.faults.wording import sentence
 
 MARGIN = 4  # seconds of tape that a map shows on either side of the copy
@@ -23,7 +23,7 @@ class Copy:
     """The edit master of a session document, with its edits made so."""
 
     def __init__(self, document: Json, making: Mapping[str, Any]) -> None:
-        self.session: Session = read_session(made_so(document, making))
+        self.session: EditSession = read_edit_session(made_so(document, making))
         self.tape = self.session.recorded()
 
     def faults(self) -> list[Fault]:

@@ -12,7 +12,7 @@ from exercises.drills.mend_it.situations import DRAWN, Situation, name
 from exercises.drills.mend_it.spoiling import Film
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
-from exercises.tape import Tape, read_session, tape_map
+from exercises.tape import Tape, read_edit_session, tape_map
 
 MODES = tuple(Option(value=mode.value, text=mode.words) for mode in Mode)
 LETTERS = "ABCDEF"
@@ -33,7 +33,9 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     offers = [film.offers()[number] for number in order]
     places = sorted(set(film.places))
     onward = None if film.onward is None else order.index(film.onward)
-    repair = Repair(read_session(scene.document()), film.films(), offers, places, onward=onward)
+    repair = Repair(
+        read_edit_session(scene.document()), film.films(), offers, places, onward=onward
+    )
     found = plans.believed(repair, scene.draw)
     if found is None:
         return None

@@ -7,7 +7,7 @@ from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.wants import Miss, Want, given, misses
-from exercises.tape import Session, Tape, read_session
+from exercises.tape import EditSession, Tape, read_edit_session
 
 Rows = Sequence[Sequence[str]]  # mode, shot, place: as they are chosen
 
@@ -31,7 +31,7 @@ class Repair:
 
     def __init__(
         self,
-        session: Session,
+        session: EditSession,
         films: Sequence[Sequence[Want]],
         offers: Sequence[Offer],
         places: Sequence[int],
@@ -48,7 +48,7 @@ class Repair:
     @classmethod
     def from_json(cls, key: Json) -> "Repair":
         return cls(
-            read_session(key["session"]),
+            read_edit_session(key["session"]),
             [[Want(**want) for want in film] for film in key["films"]],
             [Offer(**offer) for offer in key["offers"]],
             key["places"],

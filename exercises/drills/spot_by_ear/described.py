@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from exercises.drills.phrases import listed
 from exercises.drills.spot_by_ear.faults import Heard, Stretch
 from exercises.drills.spot_by_ear.talk import Side, Talk
-from exercises.tape import Bench, Session, Span, Tape
+from exercises.tape import Bench, EditSession, Span, Tape
 from exercises.tape.faults.meter import Meter
 from exercises.tape.faults.pauses import lifted
 
@@ -19,7 +19,7 @@ CEILING = 30  # 0.1 dB over line-up: beyond it the tape rounds off what it is gi
 class Told:
     """What is heard of a talk on a tape, in sentences; `found` is the model's own account."""
 
-    def __init__(self, talk: Talk, session: Session, tape: Tape, found: list[Stretch]) -> None:
+    def __init__(self, talk: Talk, session: EditSession, tape: Tape, found: list[Stretch]) -> None:
         self.talk = talk
         self.tape = tape
         self.bench: Bench = session.bench

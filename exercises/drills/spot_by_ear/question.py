@@ -14,7 +14,7 @@ from exercises.drills.spot_by_ear.described import Told
 from exercises.drills.spot_by_ear.faults import KINDS, SENTENCES, WORN, Stretch, stretches
 from exercises.drills.spot_by_ear.situations import Situation, drawn
 from exercises.drills.spot_by_ear.talk import Talk
-from exercises.tape import Bench, Session, Tape, faults, read_session, tape_map
+from exercises.tape import Bench, EditSession, Tape, faults, read_edit_session, tape_map
 from exercises.tape.faults.wording import sentence
 
 CLEAR = 0.4  # seconds on either side of the cut in which no worn tape dips
@@ -32,7 +32,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 
 def question(situation: Situation, talk: Talk, clean: Talk) -> Question | None:
     document = talk.document()
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = session.recorded()
     found = stretches(tape, session.bench, *talk.window)
     right = right_answer(found, worn=bool(talk.dips))
@@ -81,7 +81,7 @@ def into(talk: Talk) -> str:
     return f"{float((talk.cut - talk.window[0]) / talk.scene.rate.fraction):.1f}"
 
 
-def clip(title: str, talk: Talk, session: Session, tape: Tape, found: list[Stretch]) -> Clip:
+def clip(title: str, talk: Talk, session: EditSession, tape: Tape, found: list[Stretch]) -> Clip:
     start, end = talk.window
     return Clip(
         title=title,
@@ -94,7 +94,7 @@ def clip(title: str, talk: Talk, session: Session, tape: Tape, found: list[Stret
 
 
 def without(clean: Talk) -> Clip:
-    session = read_session(clean.document())
+    session = read_edit_session(clean.document())
     return clip("The same cut, made well", clean, session, session.recorded(), [])
 
 
@@ -110,7 +110,7 @@ def happened(tape: Tape, bench: Bench, found: list[Stretch]) -> list[str]:
     return sentences or [SENTENCES[each] for each in sorted(heard) if each in SENTENCES]
 
 
-def mapped(session: Session, tape: Tape, talk: Talk) -> Json:
+def mapped(session: EditSession, tape: Tape, talk: Talk) -> Json:
     reach = AROUND * session.bench.rate.nominal
     start, end = max(talk.cut - reach, talk.start - reach // 6), min(talk.cut + reach, talk.end)
     return tape_map(tape, session.bench, start=start, end=end, marks={"cut": talk.cut}).as_json()

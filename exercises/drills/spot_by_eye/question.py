@@ -15,7 +15,7 @@ from exercises.drills.spot_by_eye.faults import KINDS, SENTENCES, Stretch, stret
 from exercises.drills.spot_by_eye.film import Film
 from exercises.drills.spot_by_eye.form import Form, Showing, showing
 from exercises.drills.spot_by_eye.situations import Situation, drawn
-from exercises.tape import Bench, Session, Tape, faults, read_session, tape_map
+from exercises.tape import Bench, EditSession, Tape, faults, read_edit_session, tape_map
 from exercises.tape.faults.wording import sentence
 
 AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
@@ -37,7 +37,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 
 def question(situation: Situation, film: Film, showing: Showing) -> Question | None:
     document = film.document()
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = session.recorded()
     found = stretches(tape, session.bench, showing.start, showing.end)
     right = right_answers(found, showing)
@@ -75,7 +75,7 @@ def bench(film: Film) -> str:
     )
 
 
-def pictures(film: Film, session: Session, found: list[Stretch], showing: Showing) -> Json:
+def pictures(film: Film, session: EditSession, found: list[Stretch], showing: Showing) -> Json:
     """Media: those of the question, those that explain it, and an example of each fault.
 
     `afterwards` and `examples` say which number is which.
@@ -103,7 +103,7 @@ def happened(tape: Tape, session_bench: Bench, found: list[Stretch]) -> list[str
     return sentences or [SENTENCES[each] for each in sorted(seen) if each in SENTENCES]
 
 
-def mapped(session: Session, tape: Tape, film: Film) -> Json:
+def mapped(session: EditSession, tape: Tape, film: Film) -> Json:
     reach = AROUND * session.bench.rate.nominal
     marks = {"cut": film.cut}
     start, end = max(film.cut - reach, film.start - reach // 6), min(film.cut + reach, film.end)

@@ -10,7 +10,7 @@ from exercises.drills.beliefs import Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.spot_described.state import WORST_FIRST, Fault, State, Stretch
 from exercises.drills.tracks import with_runs
-from exercises.tape import Bench, Laid, Run, Tape, read_session
+from exercises.tape import Bench, Laid, Run, Tape, read_edit_session
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +31,7 @@ class Case:
 
     @classmethod
     def from_json(cls, stored: Json) -> Self:
-        session = read_session(stored["session"])
+        session = read_edit_session(stored["session"])
         steps = [
             Step(
                 Change.from_json(step, session.sources[step["source"]]),

@@ -12,7 +12,7 @@ from exercises.drills.spot_described.consequences import consequences
 from exercises.drills.spot_described.shown import shown, window
 from exercises.drills.spot_described.situations import Situation, drawn, name
 from exercises.drills.spot_described.work import Work
-from exercises.tape import read_session
+from exercises.tape import read_edit_session
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
@@ -53,6 +53,6 @@ def question(situation: Situation, scene: Scene) -> Question | None:
 
 
 def case_of(work: Work) -> Case:
-    session = read_session(work.scene.document())
+    session = read_edit_session(work.scene.document())
     steps = [Step(job.change(session.sources[job.clip.tape]), job.mode) for job in work.jobs]
     return Case(session.bench, session.master, steps)

@@ -6,35 +6,35 @@ from itertools import pairwise
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS
 from exercises.drills.change import Mode
-from exercises.drills.what_plays.sitting import Sitting
+from exercises.drills.what_plays.visit import Visit
 from exercises.tape import Condition, State, Tape, play, tape_map
 
 
-def consequences(sitting: Sitting, edges: Sequence[int], held: Collection[Sequence[str]]) -> Json:
+def consequences(visit: Visit, edges: Sequence[int], held: Collection[Sequence[str]]) -> Json:
     """The tape as it is, the reason for each stretch, and the tape that each belief expects.
 
     None for a belief about playing alone: its tape is the same.
     """
-    tape = sitting.caused()
-    states = play(tape, sitting.session.bench)
+    tape = visit.caused()
+    states = play(tape, visit.session.bench)
     return {
-        "map": _map(sitting, tape),
-        "why": [_why(sitting, states, start) for start, _ in pairwise(edges)],
+        "map": _map(visit, tape),
+        "why": [_why(visit, states, start) for start, _ in pairwise(edges)],
         "expected": {
-            beliefs[0]: _map(sitting, sitting.after(beliefs), faults=False)
+            beliefs[0]: _map(visit, visit.after(beliefs), faults=False)
             for beliefs in held
             if len(beliefs) == 1 and BELIEFS[beliefs[0]].played is None
         },
     }
 
 
-def _map(sitting: Sitting, tape: Tape, *, faults: bool = True) -> Json:
-    start, end = sitting.window
-    bench = sitting.session.bench
+def _map(visit: Visit, tape: Tape, *, faults: bool = True) -> Json:
+    start, end = visit.window
+    bench = visit.session.bench
     return tape_map(tape, bench, start=start, end=end, faults=faults).as_json()
 
 
-def _why(sitting: Sitting, states: Sequence[State], frame: int) -> str:
+def _why(visit: Visit, states: Sequence[State], frame: int) -> str:
     """One sentence on a stretch that does not play cleanly; nothing on one that does."""
     state = next(each for each in states if each.start <= frame < each.end)
     edit = "" if state.edit is None else f"Edit {state.edit + 1}"
@@ -44,7 +44,7 @@ def _why(sitting: Sitting, states: Sequence[State], frame: int) -> str:
                 return "No pulses were ever laid here, and an insert lays none."
             return f"{edit} is an assemble: it wiped the tape past its end."
         case Condition.RELOCK:
-            return _rolling(sitting, state, edit)
+            return _rolling(visit, state, edit)
         case Condition.UNSETTLED | Condition.UNSETTLED_SOUND:
             return f"{edit} began without the full run-up on both tapes."
         case Condition.NO_PICTURE | Condition.NO_SOUND:
@@ -52,10 +52,10 @@ def _why(sitting: Sitting, states: Sequence[State], frame: int) -> str:
     return ""
 
 
-def _rolling(sitting: Sitting, state: State, edit: str) -> str:
+def _rolling(visit: Visit, state: State, edit: str) -> str:
     if not edit:
         return "The old pulses begin here, out of phase with whatever comes before."
-    job = sitting.jobs[state.edit or 0]
+    job = visit.jobs[state.edit or 0]
     if job.mode is Mode.ASSEMBLE and job.at == state.start:
         return f"{edit} had too little run-up on the edit master, so its pulses begin anew."
     return f"The pulses that {edit.lower()} left begin anew here."

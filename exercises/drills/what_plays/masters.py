@@ -1,11 +1,11 @@
-"""Edit masters as they are found before a sitting, and their stories."""
+"""Edit masters as they are found before a visit, and their stories."""
 
 from dataclasses import dataclass
 
 from exercises.drills.change import Mode
 from exercises.drills.quay_street import ACTIONS, TALKS
 from exercises.drills.scene import Clip
-from exercises.drills.what_plays.sitting import Sitting
+from exercises.drills.what_plays.visit import Visit
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,16 +17,16 @@ class Film:
     end: int
 
 
-def action(sitting: Sitting, *, run_up: int | None = None) -> Clip:
-    return sitting.scene.clip(sitting.scene.seconds(7, 11), ACTIONS, run_up=run_up)
+def action(visit: Visit, *, run_up: int | None = None) -> Clip:
+    return visit.scene.clip(visit.scene.seconds(7, 11), ACTIONS, run_up=run_up)
 
 
-def assembled(sitting: Sitting) -> Film:
+def assembled(visit: Visit) -> Film:
     """A leader, then three shots; nothing beyond them."""
-    start = leader(sitting, sitting.scene.seconds(10, 25))
-    film = _film(sitting, start, Mode.ASSEMBLE)
-    span = sitting.scene.span(film.start, film.end)
-    sitting.story = sitting.scene.draw.pick(
+    start = leader(visit, visit.scene.seconds(10, 25))
+    film = _film(visit, start, Mode.ASSEMBLE)
+    span = visit.scene.span(film.start, film.end)
+    visit.story = visit.scene.draw.pick(
         (
             f"After a leader of black the film runs {span}, three shots so far. "
             "Beyond it the tape is new.",
@@ -39,12 +39,12 @@ def assembled(sitting: Sitting) -> Film:
     return film
 
 
-def laid_in_black(sitting: Sitting) -> Film:
+def laid_in_black(visit: Visit) -> Film:
     """The whole tape recorded with black, three shots inserted over it."""
-    sitting.scene.record(0, sitting.scene.length, "black")
-    film = _film(sitting, sitting.scene.seconds(10, 25), Mode.INSERT_BOTH)
-    span = sitting.scene.span(film.start, film.end)
-    sitting.story = sitting.scene.draw.pick(
+    visit.scene.record(0, visit.scene.length, "black")
+    film = _film(visit, visit.scene.seconds(10, 25), Mode.INSERT_BOTH)
+    span = visit.scene.span(film.start, film.end)
+    visit.story = visit.scene.draw.pick(
         (
             "The tape was recorded with black from its start to its end in one go. "
             f"Three shots lie over that, {span}.",
@@ -54,19 +54,19 @@ def laid_in_black(sitting: Sitting) -> Film:
     return film
 
 
-def _film(sitting: Sitting, start: int, mode: Mode) -> Film:
-    scene = sitting.scene
-    middle = sitting.found(action(sitting), start, mode)
+def _film(visit: Visit, start: int, mode: Mode) -> Film:
+    scene = visit.scene
+    middle = visit.found(action(visit), start, mode)
     talk = scene.clip(scene.seconds(26, 34), TALKS)
-    last = sitting.found(talk, middle, mode)
-    return Film(start, middle, sitting.found(action(sitting), last, mode))
+    last = visit.found(talk, middle, mode)
+    return Film(start, middle, visit.found(action(visit), last, mode))
 
 
-def leader(sitting: Sitting, frames: int) -> int:
+def leader(visit: Visit, frames: int) -> int:
     """Black from the start of a new tape on, and nothing else; where it ends."""
-    scene = sitting.scene
+    scene = visit.scene
     scene.record(0, frames, "black")
-    sitting.story = (
+    visit.story = (
         "The tape has been recorded with black from its start to its end, in one go."
         if frames == scene.length
         else scene.draw.pick(
@@ -79,12 +79,12 @@ def leader(sitting: Sitting, frames: int) -> int:
     return frames
 
 
-def stray(sitting: Sitting, at: int) -> int:
+def stray(visit: Visit, at: int) -> int:
     """A shot that somebody inserted where there are no pulses; where it ends."""
-    scene, clip = sitting.scene, action(sitting)
-    end = sitting.found(clip, at, Mode.INSERT_BOTH)
-    sitting.places += [at, end]
-    sitting.story += " " + scene.draw.pick(
+    scene, clip = visit.scene, action(visit)
+    end = visit.found(clip, at, Mode.INSERT_BOTH)
+    visit.places += [at, end]
+    visit.story += " " + scene.draw.pick(
         (
             f"Further along, {scene.span(at, end)}, somebody has inserted {clip.shot.picture}, "
             "as the map shows.",

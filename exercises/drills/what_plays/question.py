@@ -1,4 +1,4 @@
-"""What will play? An edit master, the edits of a sitting, and what the tape plays then."""
+"""What will play? An edit master, the edits of a visit, and what the tape plays then."""
 
 from collections.abc import Iterator
 from itertools import pairwise
@@ -13,9 +13,9 @@ from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
 from exercises.drills.what_plays.consequences import consequences
 from exercises.drills.what_plays.showing import Showing, at, showings
-from exercises.drills.what_plays.sitting import Sitting
 from exercises.drills.what_plays.situations import SITUATIONS, Situation, name
 from exercises.drills.what_plays.stretches import cuts, options, table
+from exercises.drills.what_plays.visit import Visit
 from exercises.tape import tape_map
 
 # Whoever expects all to play without pulses expects it of sound too, so that the two can't be
@@ -23,13 +23,13 @@ from exercises.tape import tape_map
 LEFT_OUT = ("sound-needs-no-pulses", "out-is-last-frame")
 
 
-def asked(sitting: Sitting) -> list[str]:
+def asked(visit: Visit) -> list[str]:
     """The beliefs that concern one of the edits."""
-    modes = {job.mode for job in sitting.jobs}
+    modes = {job.mode for job in visit.jobs}
     left_out = set(LEFT_OUT)
-    if not sitting.scene.spare:
+    if not visit.scene.spare:
         left_out.add("pre-roll-makes-run-up")
-    if all(len(job.clip.takes) == 1 for job in sitting.jobs):
+    if all(len(job.clip.takes) == 1 for job in visit.jobs):
         left_out.add("touching-takes-share-pulses")
     return [
         belief.id
@@ -46,15 +46,15 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
-    sitting = Sitting(scene)
-    rule = situation(sitting)
+    visit = Visit(scene)
+    rule = situation(visit)
     shown = telling_apart.told_apart(
-        asked(sitting), lambda beliefs: {"shown": showings(sitting, beliefs)}
+        asked(visit), lambda beliefs: {"shown": showings(visit, beliefs)}
     )
     if shown is None:
         return None
     versions: list[list[Showing]] = [answer["shown"] for _, answer in shown]
-    edges = cuts(sitting, versions)
+    edges = cuts(visit, versions)
     if edges is None:
         return None
     believed = [
@@ -64,23 +64,23 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     return Question(
         situation=name(situation),
         skill=rule.skill,
-        asks=(table(sitting, edges, options(versions)),),
-        shown=page(sitting),
+        asks=(table(visit, edges, options(versions)),),
+        shown=page(visit),
         right=believed[0][1],
         reveals={},
-        key=key(sitting, edges, believed, rule),
+        key=key(visit, edges, believed, rule),
     )
 
 
-def page(sitting: Sitting) -> Json:
-    scene, bench = sitting.scene, sitting.session.bench
-    start, end = sitting.window
-    marks = {f"edit {number}": job.at for number, job in enumerate(sitting.jobs, 1)}
-    found = tape_map(sitting.before, bench, start=start, end=end, marks=marks, faults=False)
+def page(visit: Visit) -> Json:
+    scene, bench = visit.scene, visit.session.bench
+    start, end = visit.window
+    marks = {f"edit {number}": job.at for number, job in enumerate(visit.jobs, 1)}
+    found = tape_map(visit.before, bench, start=start, end=end, marks=marks, faults=False)
     return {
-        "story": f"{opening(scene)} {sitting.story}",
-        "lies": sitting.lies(),
-        "edits": sitting.told(),
+        "story": f"{opening(scene)} {visit.story}",
+        "lies": visit.lies(),
+        "edits": visit.told(),
         "bench": f"{scene.room}, {scene.rate.label} frames a second, "
         f"{scene.pre_roll}; {scene.wiping}",
         "map": found.as_json(),
@@ -88,14 +88,14 @@ def page(sitting: Sitting) -> Json:
     }
 
 
-def key(sitting: Sitting, edges: list[int], believed: telling_apart.Believed, rule: Rule) -> Json:
-    past = len(sitting.session.edits) - len(sitting.jobs)
+def key(visit: Visit, edges: list[int], believed: telling_apart.Believed, rule: Rule) -> Json:
+    past = len(visit.session.edits) - len(visit.jobs)
     return {
-        "session": sitting.scene.document(),
+        "session": visit.scene.document(),
         "past": past,
-        "meant": [list(job.meant) for job in sitting.jobs],
+        "meant": [list(job.meant) for job in visit.jobs],
         "edges": edges,
         "believed": believed,
-        "told": consequences(sitting, edges, [held for held, _ in believed]),
-        "rule": rule.at(sitting.session.bench),
+        "told": consequences(visit, edges, [held for held, _ in believed]),
+        "rule": rule.at(visit.session.bench),
     }

@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from exercises.drills.beliefs import as_played
-from exercises.drills.what_plays.sitting import Sitting
+from exercises.drills.what_plays.visit import Visit
 from exercises.tape import Tape
 
 NO_PULSES, ROLLS, UNSTEADY, NO_PICTURE, NO_SOUND = (
@@ -25,13 +25,13 @@ class Showing(NamedTuple):
     what: str
 
 
-def showings(sitting: Sitting, beliefs: Collection[str] = ()) -> list[Showing]:
-    """All that the window shows after the sitting; neighbours differ."""
-    tape = sitting.after(beliefs)
-    played = as_played(tape, sitting.session.bench, beliefs)
+def showings(visit: Visit, beliefs: Collection[str] = ()) -> list[Showing]:
+    """All that the window shows after the visit; neighbours differ."""
+    tape = visit.after(beliefs)
+    played = as_played(tape, visit.session.bench, beliefs)
     found: list[Showing] = []
-    for start, end in pairwise(_cuts(sitting, played)):
-        what = _shown(sitting, played, start, pulsed=tape.control.at(start) is not None)
+    for start, end in pairwise(_cuts(visit, played)):
+        what = _shown(visit, played, start, pulsed=tape.control.at(start) is not None)
         if found and found[-1].what == what:
             found[-1] = found[-1]._replace(end=end)
         else:
@@ -39,11 +39,11 @@ def showings(sitting: Sitting, beliefs: Collection[str] = ()) -> list[Showing]:
     return found
 
 
-def _cuts(sitting: Sitting, tape: Tape) -> list[int]:
-    start, end = sitting.window
+def _cuts(visit: Visit, tape: Tape) -> list[int]:
+    start, end = visit.window
     cuts = {start, end}
     for pulses in tape.control.runs:
-        steady = pulses.start + sitting.session.bench.relock
+        steady = pulses.start + visit.session.bench.relock
         cuts.update((pulses.start, min(steady, pulses.end), pulses.end))
     for track in (tape.picture, tape.sound):
         for run in track.runs:
@@ -51,13 +51,13 @@ def _cuts(sitting: Sitting, tape: Tape) -> list[int]:
     return sorted(cut for cut in cuts if start <= cut <= end)
 
 
-def _shown(sitting: Sitting, tape: Tape, frame: int, *, pulsed: bool) -> str:
+def _shown(visit: Visit, tape: Tape, frame: int, *, pulsed: bool) -> str:
     """What a frame shows; pulses that are not on the tape count only under what is laid."""
     pulses = tape.control.at(frame)
     picture, sound = tape.picture.at(frame), tape.sound.at(frame)
     if pulses is None or not (pulsed or picture or sound):
         return NO_PULSES
-    if frame < pulses.start + sitting.session.bench.relock:
+    if frame < pulses.start + visit.session.bench.relock:
         return ROLLS
     if picture is None:
         return NO_PICTURE
@@ -68,8 +68,8 @@ def _shown(sitting: Sitting, tape: Tape, frame: int, *, pulsed: bool) -> str:
     if not sound.value.settled:
         return UNSTEADY
     seen, heard = picture.tail(frame).value, sound.tail(frame).value
-    shot = sitting.shot(seen.source, seen.frame).picture
-    return f"{shot}|{sitting.shot(heard.source, heard.frame).sound}"
+    shot = visit.shot(seen.source, seen.frame).picture
+    return f"{shot}|{visit.shot(heard.source, heard.frame).sound}"
 
 
 def at(shown: Collection[Showing], frame: int) -> str:

@@ -1,4 +1,4 @@
-"""The sittings that questions are made from. Each returns the rule that it is about."""
+"""The visits that questions are made from. Each returns the rule that it is about."""
 
 from collections.abc import Callable
 
@@ -19,237 +19,237 @@ from exercises.drills.rules import (
 )
 from exercises.drills.scene import Clip
 from exercises.drills.what_plays.masters import action, assembled, laid_in_black, leader, stray
-from exercises.drills.what_plays.sitting import Sitting
+from exercises.drills.what_plays.visit import Visit
 
-Situation = Callable[[Sitting], Rule]
+Situation = Callable[[Visit], Rule]
 
 FOLLOWS = "It follows what is laid so far."
 FIRST = "The first shot of the film."
 INSTEAD = "It takes the place of what is there; the film should go on after it."
 
 
-def shot_changed(sitting: Sitting) -> Rule:
+def shot_changed(visit: Visit) -> Rule:
     """The next shot, then another shot in place of an earlier one, both by assemble."""
-    film = assembled(sitting)
-    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
-    assemble_within(sitting, film.middle)
+    film = assembled(visit)
+    visit.lay(action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
+    assemble_within(visit, film.middle)
     return ENDS
 
 
-def for_its_picture(sitting: Sitting) -> Rule:
-    scene, film = sitting.scene, assembled(sitting)
+def for_its_picture(visit: Visit) -> Rule:
+    scene, film = visit.scene, assembled(visit)
     at = film.middle + scene.seconds(5, 8)
     purpose = "Only its picture is wanted: the old sound should stay."
-    sitting.lay(scene.clip(scene.seconds(6, 10)), at, Mode.ASSEMBLE, purpose, ("picture",))
-    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    visit.lay(scene.clip(scene.seconds(6, 10)), at, Mode.ASSEMBLE, purpose, ("picture",))
+    visit.lay(action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
     return ONE_TRACK
 
 
-def picture_over_a_voice(sitting: Sitting) -> Rule:
-    scene, film = sitting.scene, assembled(sitting)
+def picture_over_a_voice(visit: Visit) -> Rule:
+    scene, film = visit.scene, assembled(visit)
     at = film.middle + scene.seconds(5, 8)
     clip = scene.clip(scene.seconds(5, 8))
-    sitting.lay(clip, at, Mode.INSERT_PICTURE, "It goes over what is being said.")
-    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    visit.lay(clip, at, Mode.INSERT_PICTURE, "It goes over what is being said.")
+    visit.lay(action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
     return MOVES
 
 
-def picture_in_the_black(sitting: Sitting) -> Rule:
-    scene, film = sitting.scene, laid_in_black(sitting)
+def picture_in_the_black(visit: Visit) -> Rule:
+    scene, film = visit.scene, laid_in_black(visit)
     at = film.middle + scene.seconds(5, 8)
     clip = scene.clip(scene.seconds(5, 8))
-    sitting.lay(clip, at, Mode.INSERT_PICTURE, "Somebody is talking there, and talks on.")
+    visit.lay(clip, at, Mode.INSERT_PICTURE, "Somebody is talking there, and talks on.")
     later = film.end + scene.seconds(9, 10.5)
-    sitting.lay(action(sitting), later, Mode.INSERT_BOTH, "Room is left before it.")
+    visit.lay(action(visit), later, Mode.INSERT_BOTH, "Room is left before it.")
     return MOVES
 
 
-def sound_under_a_picture(sitting: Sitting) -> Rule:
-    scene, film = sitting.scene, assembled(sitting)
+def sound_under_a_picture(visit: Visit) -> Rule:
+    scene, film = visit.scene, assembled(visit)
     at = film.middle + scene.seconds(5, 8)
     clip = scene.clip(scene.seconds(6, 9), SOUNDS)
-    sitting.lay(clip, at, Mode.INSERT_SOUND, "The picture there stays.")
-    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    visit.lay(clip, at, Mode.INSERT_SOUND, "The picture there stays.")
+    visit.lay(action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
     return MOVES
 
 
-def shot_for_shot(sitting: Sitting) -> Rule:
+def shot_for_shot(visit: Visit) -> Rule:
     """An insert within the film; then an assemble within it."""
-    scene, film = sitting.scene, assembled(sitting)
+    scene, film = visit.scene, assembled(visit)
     clip = scene.clip(scene.seconds(4, 6))
-    sitting.lay(clip, film.start, Mode.INSERT_BOTH, "The film should begin with it.")
-    assemble_within(sitting, film.middle + scene.seconds(8, 11))
+    visit.lay(clip, film.start, Mode.INSERT_BOTH, "The film should begin with it.")
+    assemble_within(visit, film.middle + scene.seconds(8, 11))
     return ENDS
 
 
-def past_the_end(sitting: Sitting) -> Rule:
+def past_the_end(visit: Visit) -> Rule:
     """The next shot by assemble, and another inserted on tape that is new."""
-    scene, film = sitting.scene, assembled(sitting)
-    reached = stray(sitting, film.end + scene.seconds(15, 18))
-    sitting.lay(action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    scene, film = visit.scene, assembled(visit)
+    reached = stray(visit, film.end + scene.seconds(15, 18))
+    visit.lay(action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
     at = reached + scene.seconds(2, 4)
-    sitting.lay(action(sitting), at, Mode.INSERT_BOTH, "It is laid there to be used later.")
+    visit.lay(action(visit), at, Mode.INSERT_BOTH, "It is laid there to be used later.")
     return NO_PULSES
 
 
-def room_left(sitting: Sitting) -> Rule:
+def room_left(visit: Visit) -> Rule:
     """Two shots inserted on new tape, some way from the film."""
-    scene, film = sitting.scene, assembled(sitting)
+    scene, film = visit.scene, assembled(visit)
     at = film.end + scene.seconds(4, 6)
-    stray(sitting, at + scene.seconds(24, 27))
+    stray(visit, at + scene.seconds(24, 27))
     purpose = "Room is left before it for a shot that is not ready."
-    end = sitting.lay(action(sitting), at, Mode.INSERT_BOTH, purpose)
-    sitting.lay(action(sitting), end, Mode.INSERT_BOTH, "It follows that shot.")
+    end = visit.lay(action(visit), at, Mode.INSERT_BOTH, purpose)
+    visit.lay(action(visit), end, Mode.INSERT_BOTH, "It follows that shot.")
     return NO_PULSES
 
 
-def short_take_past_the_end(sitting: Sitting) -> Rule:
-    scene, film = sitting.scene, assembled(sitting)
-    reached = stray(sitting, film.end + scene.seconds(15, 18))
-    sitting.lay(early_action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+def short_take_past_the_end(visit: Visit) -> Rule:
+    scene, film = visit.scene, assembled(visit)
+    reached = stray(visit, film.end + scene.seconds(15, 18))
+    visit.lay(early_action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
     at = reached + scene.seconds(2, 4)
-    sitting.lay(action(sitting), at, Mode.INSERT_BOTH, "It is laid there to be used later.")
+    visit.lay(action(visit), at, Mode.INSERT_BOTH, "It is laid there to be used later.")
     return NO_PULSES
 
 
-def after_a_hole(sitting: Sitting) -> Rule:
+def after_a_hole(visit: Visit) -> Rule:
     """A short leader; and an assemble that begins a little late."""
-    scene = sitting.scene
-    start = short_leader(sitting)
-    reached = sitting.lay(action(sitting), start, Mode.ASSEMBLE, FIRST)
+    scene = visit.scene
+    start = short_leader(visit)
+    reached = visit.lay(action(visit), start, Mode.ASSEMBLE, FIRST)
     late = reached + scene.of_gap(0.4, 1.8)
-    sitting.lay(action(sitting), late, Mode.ASSEMBLE, "It is meant to follow that shot.")
+    visit.lay(action(visit), late, Mode.ASSEMBLE, "It is meant to follow that shot.")
     return NO_GAP
 
 
-def first_shot_too_early(sitting: Sitting) -> Rule:
+def first_shot_too_early(visit: Visit) -> Rule:
     """A first shot too early on the tape; then another in the middle of it."""
-    scene = sitting.scene
-    start = short_leader(sitting)
-    sitting.lay(scene.clip(scene.seconds(26, 34), TALKS), start, Mode.ASSEMBLE, FIRST)
-    assemble_within(sitting, start + scene.seconds(9, 12))
+    scene = visit.scene
+    start = short_leader(visit)
+    visit.lay(scene.clip(scene.seconds(26, 34), TALKS), start, Mode.ASSEMBLE, FIRST)
+    assemble_within(visit, start + scene.seconds(9, 12))
     return RUN_UP
 
 
-def both_too_early(sitting: Sitting) -> Rule:
+def both_too_early(visit: Visit) -> Rule:
     """A first shot too early on the tape, the next too early in its take."""
-    start = short_leader(sitting)
-    end = sitting.lay(action(sitting), start, Mode.ASSEMBLE, FIRST)
-    end = sitting.lay(early_action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
-    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    start = short_leader(visit)
+    end = visit.lay(action(visit), start, Mode.ASSEMBLE, FIRST)
+    end = visit.lay(early_action(visit), end, Mode.ASSEMBLE, FOLLOWS)
+    visit.lay(action(visit), end, Mode.ASSEMBLE, FOLLOWS)
     return RUN_UP
 
 
-def short_take(sitting: Sitting) -> Rule:
+def short_take(visit: Visit) -> Rule:
     """A take that has hardly begun; and a picture over a voice."""
-    scene, film = sitting.scene, assembled(sitting)
-    sitting.lay(early_action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
+    scene, film = visit.scene, assembled(visit)
+    visit.lay(early_action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
     at = film.middle + scene.seconds(5, 8)
     over = scene.clip(scene.seconds(5, 8))
-    sitting.lay(over, at, Mode.INSERT_PICTURE, "It goes over what is being said.")
+    visit.lay(over, at, Mode.INSERT_PICTURE, "It goes over what is being said.")
     return RUN_UP
 
 
-def short_take_changed(sitting: Sitting) -> Rule:
+def short_take_changed(visit: Visit) -> Rule:
     """A take that has hardly begun; and an assemble within the film."""
-    film = assembled(sitting)
-    end = sitting.lay(early_action(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
-    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
-    assemble_within(sitting, film.middle)
+    film = assembled(visit)
+    end = visit.lay(early_action(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
+    visit.lay(action(visit), end, Mode.ASSEMBLE, FOLLOWS)
+    assemble_within(visit, film.middle)
     return RUN_UP
 
 
-def early_in_the_black(sitting: Sitting) -> Rule:
+def early_in_the_black(visit: Visit) -> Rule:
     """The tape is prepared, but the film begins too early on it."""
-    scene = sitting.scene
-    leader(sitting, scene.length)
-    end = sitting.lay(action(sitting), scene.of_run_up(1.2, 3.6), Mode.INSERT_BOTH, FIRST)
-    sitting.lay(action(sitting), end, Mode.INSERT_BOTH, FOLLOWS)
+    scene = visit.scene
+    leader(visit, scene.length)
+    end = visit.lay(action(visit), scene.of_run_up(1.2, 3.6), Mode.INSERT_BOTH, FIRST)
+    visit.lay(action(visit), end, Mode.INSERT_BOTH, FOLLOWS)
     return RUN_UP
 
 
-def longer_pre_roll(sitting: Sitting) -> Rule:
+def longer_pre_roll(visit: Visit) -> Rule:
     """A leader that is too short, and a pre-roll that was set longer because of it."""
-    scene = sitting.scene
+    scene = visit.scene
     scene.set_pre_roll(scene.of_run_up(1, 1.9))
-    start = leader(sitting, scene.of_run_up(1.2, 2.6))
-    sitting.story += " Because that is short, the pre-roll was set longer than usual."
-    end = sitting.lay(action(sitting), start, Mode.ASSEMBLE, FIRST)
-    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    start = leader(visit, scene.of_run_up(1.2, 2.6))
+    visit.story += " Because that is short, the pre-roll was set longer than usual."
+    end = visit.lay(action(visit), start, Mode.ASSEMBLE, FIRST)
+    visit.lay(action(visit), end, Mode.ASSEMBLE, FOLLOWS)
     return NO_RUN_UP_BY_PRE_ROLL
 
 
-def pre_roll_for_a_short_take(sitting: Sitting) -> Rule:
+def pre_roll_for_a_short_take(visit: Visit) -> Rule:
     """A take that has hardly begun, and a pre-roll that was set longer because of it."""
-    scene, film = sitting.scene, assembled(sitting)
+    scene, film = visit.scene, assembled(visit)
     scene.set_pre_roll(scene.of_run_up(1, 1.9))
-    sitting.story += " For the sake of a short take, the pre-roll was set longer than usual."
-    clip = action(sitting, run_up=scene.of_run_up(0.3, 2.6))
-    end = sitting.lay(clip, film.end, Mode.ASSEMBLE, FOLLOWS)
-    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    visit.story += " For the sake of a short take, the pre-roll was set longer than usual."
+    clip = action(visit, run_up=scene.of_run_up(0.3, 2.6))
+    end = visit.lay(clip, film.end, Mode.ASSEMBLE, FOLLOWS)
+    visit.lay(action(visit), end, Mode.ASSEMBLE, FOLLOWS)
     return NO_RUN_UP_BY_PRE_ROLL
 
 
-def touching_takes(sitting: Sitting) -> Rule:
+def touching_takes(visit: Visit) -> Rule:
     """A take that has hardly begun, right behind another that is short, too."""
-    film = assembled(sitting)
-    end = sitting.lay(after_another(sitting), film.end, Mode.ASSEMBLE, FOLLOWS)
-    sitting.lay(action(sitting), end, Mode.ASSEMBLE, FOLLOWS)
+    film = assembled(visit)
+    end = visit.lay(after_another(visit), film.end, Mode.ASSEMBLE, FOLLOWS)
+    visit.lay(action(visit), end, Mode.ASSEMBLE, FOLLOWS)
     return TOUCHING_TAKES
 
 
-def touching_takes_in_the_black(sitting: Sitting) -> Rule:
-    scene, film = sitting.scene, laid_in_black(sitting)
+def touching_takes_in_the_black(visit: Visit) -> Rule:
+    scene, film = visit.scene, laid_in_black(visit)
     at = film.middle + scene.seconds(5, 8)
-    sitting.lay(after_another(sitting), at, Mode.INSERT_PICTURE, "Somebody talks on under it.")
+    visit.lay(after_another(visit), at, Mode.INSERT_PICTURE, "Somebody talks on under it.")
     return TOUCHING_TAKES
 
 
-def next_in_the_black(sitting: Sitting) -> Rule:
+def next_in_the_black(visit: Visit) -> Rule:
     """Shots inserted on a prepared tape, where nothing lies yet but black."""
-    scene, film = sitting.scene, laid_in_black(sitting)
-    end = sitting.lay(action(sitting), film.end, Mode.INSERT_BOTH, FOLLOWS)
+    scene, film = visit.scene, laid_in_black(visit)
+    end = visit.lay(action(visit), film.end, Mode.INSERT_BOTH, FOLLOWS)
     at = end + scene.seconds(3, 6)
     purpose = "Room is left before it for a shot that is not ready."
-    sitting.lay(action(sitting), at, Mode.INSERT_BOTH, purpose)
+    visit.lay(action(visit), at, Mode.INSERT_BOTH, purpose)
     return BLACK_COUNTS
 
 
-def marked_early_and_late(sitting: Sitting) -> Rule:
+def marked_early_and_late(visit: Visit) -> Rule:
     """One assemble begins some frames before the end of the film, the next some after."""
-    scene, film = sitting.scene, assembled(sitting)
+    scene, film = visit.scene, assembled(visit)
     early, late = (scene.draw.whole(5, 12) for _ in range(2))
-    end = sitting.lay(
-        action(sitting), film.end - early, Mode.ASSEMBLE, "It is meant to follow the film."
+    end = visit.lay(
+        action(visit), film.end - early, Mode.ASSEMBLE, "It is meant to follow the film."
     )
-    sitting.lay(action(sitting), end + late, Mode.ASSEMBLE, "It is meant to follow that shot.")
+    visit.lay(action(visit), end + late, Mode.ASSEMBLE, "It is meant to follow that shot.")
     return MARK_EARLY
 
 
-def after_another(sitting: Sitting) -> Clip:
+def after_another(visit: Visit) -> Clip:
     """A shot in a take that touches the one before; together they are too short."""
-    scene = sitting.scene
+    scene = visit.scene
     clip = scene.clip(
         scene.seconds(7, 11),
         run_up=scene.of_run_up(0.3, 2),
         touches=scene.of_run_up(1, 2.3),
     )
-    sitting.story += f" {clip.tape} was stopped and started again right before one of the shots."
+    visit.story += f" {clip.tape} was stopped and started again right before one of the shots."
     return clip
 
 
-def early_action(sitting: Sitting) -> Clip:
+def early_action(visit: Visit) -> Clip:
     """A shot with less run-up in its take than a machine needs."""
-    return action(sitting, run_up=sitting.scene.of_run_up(0.3, 3.6))
+    return action(visit, run_up=visit.scene.of_run_up(0.3, 3.6))
 
 
-def short_leader(sitting: Sitting) -> int:
-    return leader(sitting, sitting.scene.of_run_up(1.5, 3.6))
+def short_leader(visit: Visit) -> int:
+    return leader(visit, visit.scene.of_run_up(1.5, 3.6))
 
 
-def assemble_within(sitting: Sitting, at: int) -> None:
-    clip = sitting.scene.clip(sitting.scene.seconds(6, 9))
-    sitting.lay(clip, at, Mode.ASSEMBLE, INSTEAD)
+def assemble_within(visit: Visit, at: int) -> None:
+    clip = visit.scene.clip(visit.scene.seconds(6, 9))
+    visit.lay(clip, at, Mode.ASSEMBLE, INSTEAD)
 
 
 SITUATIONS: tuple[Situation, ...] = (

@@ -13,7 +13,7 @@ from exercises.drills.what_plays.showing import (
     UNSTEADY,
     Showing,
 )
-from exercises.drills.what_plays.sitting import Sitting
+from exercises.drills.what_plays.visit import Visit
 
 FEWEST, MOST = 8, 12
 FAULTS = (
@@ -26,7 +26,7 @@ FAULTS = (
 APART = 10  # frames between a cut that nothing asks for and its neighbours
 
 
-def cuts(sitting: Sitting, versions: Sequence[Sequence[Showing]]) -> list[int] | None:
+def cuts(visit: Visit, versions: Sequence[Sequence[Showing]]) -> list[int] | None:
     """Where the stretches begin and end; None where they would be too many.
 
     Cuts that no version needs are added until there are enough: a cut tells nothing.
@@ -34,7 +34,7 @@ def cuts(sitting: Sitting, versions: Sequence[Sequence[Showing]]) -> list[int] |
     needed = {edge for shown in versions for each in shown for edge in (each.start, each.end)}
     if len(needed) > MOST + 1:
         return None
-    for cut in _possible(sitting):
+    for cut in _possible(visit):
         if len(needed) > FEWEST:
             break
         if all(abs(cut - other) >= APART for other in needed):
@@ -42,17 +42,17 @@ def cuts(sitting: Sitting, versions: Sequence[Sequence[Showing]]) -> list[int] |
     return sorted(needed) if len(needed) > FEWEST else None
 
 
-def _possible(sitting: Sitting) -> list[int]:
+def _possible(visit: Visit) -> list[int]:
     """Places within the window where an edit might change something, in any order."""
-    start, end = sitting.window
-    bench, second = sitting.session.bench, sitting.scene.rate.nominal
+    start, end = visit.window
+    bench, second = visit.session.bench, visit.scene.rate.nominal
     places = []
-    for job in sitting.jobs:
+    for job in visit.jobs:
         for edge in (job.at, job.end):
             places += [edge, edge + bench.relock, edge + bench.erase_gap, edge + bench.lock]
             places += [edge - second, edge - 3 * second, edge + 3 * second]
     inside = [place for place in dict.fromkeys(places) if start < place < end]
-    return sitting.scene.draw.shuffled(inside)
+    return visit.scene.draw.shuffled(inside)
 
 
 def options(versions: Sequence[Sequence[Showing]]) -> tuple[Option, ...]:
@@ -69,11 +69,11 @@ def _text(what: str) -> str:
     )
 
 
-def table(sitting: Sitting, edges: Sequence[int], choices: tuple[Option, ...]) -> Table:
+def table(visit: Visit, edges: Sequence[int], choices: tuple[Option, ...]) -> Table:
     return Table(
         name="plays",
         legend="What does the edit master play afterwards, on each stretch?",
         head="Stretch",
-        lines=tuple(" to ".join(map(sitting.scene.code, stretch)) for stretch in pairwise(edges)),
+        lines=tuple(" to ".join(map(visit.scene.code, stretch)) for stretch in pairwise(edges)),
         columns=(Column(title="What plays", options=choices),),
     )

@@ -21,7 +21,7 @@ KEPT = 24  # faces, about 1 MB each at the usual size
 
 
 @dataclass(frozen=True, slots=True)
-class Sitting:
+class Interview:
     """Who talks where, in what light, and how far off the middle."""
 
     person: Person
@@ -36,8 +36,8 @@ WINDOW = Light(
 NORTH = Light(
     (0.60, -0.34, 0.80), (1.08, 1.08, 1.10), (0.52, 0.50, 0.49), (0.10, 0.11, 0.13), cast=50
 )
-HUT = Sitting(KEEPER, hut, WINDOW, 34)
-OFFICE = Sitting(CLERK, office, NORTH, -46)
+HUT = Interview(KEEPER, hut, WINDOW, 34)
+OFFICE = Interview(CLERK, office, NORTH, -46)
 
 
 def keeper(n: int, size: Size, mouth: float | None = None) -> Picture:
@@ -48,11 +48,11 @@ def clerk(n: int, size: Size, mouth: float | None = None) -> Picture:
     return _talking(OFFICE, n, size, chatter(n + 40) if mouth is None else mouth)
 
 
-def _talking(sitting: Sitting, n: int, size: Size, mouth: float) -> Picture:
-    image = Image.fromarray(sitting.room(size))
-    shown = _posed(sitting, size, round(STEPS * mouth), round(2 * blink(n)))
+def _talking(interview: Interview, n: int, size: Size, mouth: float) -> Picture:
+    image = Image.fromarray(interview.room(size))
+    shown = _posed(interview, size, round(STEPS * mouth), round(2 * blink(n)))
     scale = size[0] / 640
-    across = (sitting.across + 2.4 * sin(n / 41) + 1.2 * sin(n / 17)) * scale
+    across = (interview.across + 2.4 * sin(n / 41) + 1.2 * sin(n / 17)) * scale
     down = (1.4 * sin(n / 29) + 1.2 * mouth) * scale
     left, top = round(BOX[0] * scale + across - 0.5), round(BOX[1] * scale + down - 0.5)
     rest = (1, 0, left - BOX[0] * scale - across, 0, 1, top - BOX[1] * scale - down)
@@ -62,7 +62,7 @@ def _talking(sitting: Sitting, n: int, size: Size, mouth: float) -> Picture:
 
 
 @lru_cache(maxsize=KEPT)
-def _posed(sitting: Sitting, size: Size, mouth: int, lids: int) -> Image.Image:
+def _posed(interview: Interview, size: Size, mouth: int, lids: int) -> Image.Image:
     relief = Relief(BOX, 2 * size[0] / 640)
-    relief.add(head(sitting.person, mouth=mouth / STEPS, blink=lids / 2))
-    return lit(relief, sitting.light)
+    relief.add(head(interview.person, mouth=mouth / STEPS, blink=lids / 2))
+    return lit(relief, interview.light)

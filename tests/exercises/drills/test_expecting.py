@@ -15,13 +15,13 @@ from exercises.drills.wants import SIDES, Side
 from exercises.tape import (
     Bench,
     Edit,
+    EditSession,
     Insert,
     Rate,
-    Session,
     Source,
     Take,
     Tape,
-    read_session,
+    read_edit_session,
     record,
 )
 from tests.strategies import documents
@@ -38,7 +38,7 @@ def mode_of(edit: Edit) -> Mode:
     return Mode.INSERT_PICTURE if edit.picture else Mode.INSERT_SOUND
 
 
-def expected(session: Session, beliefs: Collection[str]) -> Tape:
+def expected(session: EditSession, beliefs: Collection[str]) -> Tape:
     """The master once every edit of a session is made, as a believer expects it."""
     tape = session.master
     for edit in session.edits:
@@ -53,7 +53,7 @@ def expected(session: Session, beliefs: Collection[str]) -> Tape:
 @QUICKLY
 @given(documents(most=4))
 def test_no_belief_is_the_true_model(document: dict[str, object]) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = session.master
     for edit in session.edits:
         tape = record(tape, edit, session.bench)
@@ -66,7 +66,7 @@ def test_no_belief_is_the_true_model(document: dict[str, object]) -> None:
 def test_believer_expects_a_tape_of_the_same_length_without_overlaps(
     document: dict[str, object], beliefs: set[str]
 ) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = expected(session, beliefs)
 
     for track in (tape.control, tape.picture, tape.sound):
@@ -80,7 +80,7 @@ def test_believer_expects_a_tape_of_the_same_length_without_overlaps(
 def test_order_in_which_beliefs_are_named_does_not_matter(
     document: dict[str, object], beliefs: set[str]
 ) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
 
     assert expected(session, sorted(beliefs)) == expected(session, sorted(beliefs, reverse=True))
 
@@ -90,7 +90,7 @@ def test_order_in_which_beliefs_are_named_does_not_matter(
 def test_belief_about_modes_that_are_not_used_changes_nothing(
     document: dict[str, object], beliefs: set[str]
 ) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
     used = {mode_of(edit) for edit in session.edits}
     beside = {
         belief

@@ -3,7 +3,7 @@
 import pytest
 
 from exercises.drills.register import KINDS
-from exercises.tape import read_session
+from exercises.tape import read_edit_session
 from tests.exercises.drills.frames import threaded
 
 
@@ -13,7 +13,7 @@ def test_slow_machines_agree_with_the_model(slug: str, seed: int) -> None:
     document = KINDS[slug].make(seed).key["session"]
 
     slow = threaded(document)
-    tape = read_session(document).recorded()
+    tape = read_edit_session(document).recorded()
 
     for name in ("picture", "sound"):
         laid: list[tuple[str, int, bool] | None] = [None] * tape.length

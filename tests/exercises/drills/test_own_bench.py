@@ -12,7 +12,7 @@ from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS, not_at
 from exercises.drills.rules import ENDS
 from exercises.drills.settings import USUAL, Meter, Settings
-from exercises.tape import Rate, read_session
+from exercises.tape import Rate, read_edit_session
 from tests.exercises.drills.benches import LIMITS, least
 
 # What an instructor reads has no right answer to compute.
@@ -58,7 +58,7 @@ def test_believer_is_diagnosed_at_any_bench(drill: Kind, settings: Settings) -> 
 @pytest.mark.parametrize("drill", ON_TAPE.values(), ids=ON_TAPE)
 @EACH_BENCH
 def test_session_has_the_figures_of_the_bench(drill: Kind, settings: Settings) -> None:
-    benches = {read_session(each.key["session"]).bench for each in asked(drill, settings)}
+    benches = {read_edit_session(each.key["session"]).bench for each in asked(drill, settings)}
 
     assert benches == {settings.bench}
 

@@ -3,7 +3,7 @@ import pytest
 from exercises.drills.draw import Draw
 from exercises.drills.scene import Scene
 from exercises.drills.settings import USUAL
-from exercises.tape import read_session
+from exercises.tape import read_edit_session
 
 
 def scene(seed: int = 1) -> Scene:
@@ -18,7 +18,7 @@ def test_scene_with_many_clips_is_a_session(seed: int) -> None:
     for _ in range(12):
         at = made.assemble(made.clip(made.seconds(4, 9)), at)
 
-    session = read_session(made.document())
+    session = read_edit_session(made.document())
 
     assert len(session.edits) == 12
     assert session.recorded().control.runs[0].end == at
@@ -28,7 +28,7 @@ def test_scene_with_many_clips_is_a_session(seed: int) -> None:
 def test_clip_has_the_run_up_asked_for(seed: int) -> None:
     made = scene(seed)
     clips = [made.clip(100), made.clip(100, run_up=40), made.clip(100, run_up=0)]
-    sources = read_session(made.document()).sources
+    sources = read_edit_session(made.document()).sources
     run_ups = [sources[clip.tape].run_up(clip.in_) for clip in clips]
 
     assert run_ups[0] >= made.bench.lock

@@ -1,4 +1,4 @@
-"""Session documents that ask for much work in few words, each for work of another kind."""
+"""EditSession documents that ask for much work in few words, each for work of another kind."""
 
 from collections.abc import Callable
 from random import Random

@@ -4,7 +4,7 @@ from typing import Any
 
 import pytest
 
-from exercises.tape import Brief, DocumentError, Kept, Pace, Wanted, read_session, simulate
+from exercises.tape import Brief, DocumentError, Kept, Pace, Wanted, read_edit_session, simulate
 
 Document = dict[str, Any]
 
@@ -22,12 +22,12 @@ def document(**asked: object) -> Document:
 
 def refusal(asked: Document) -> str:
     with pytest.raises(DocumentError) as refused:
-        read_session(asked)
+        read_edit_session(asked)
     return str(refused.value)
 
 
 def test_brief_is_read() -> None:
-    session = read_session(
+    session = read_edit_session(
         document(
             brief={
                 "picture": [SHOT, {**SHOT, "at": 600, "tolerance": 0}],
@@ -54,7 +54,7 @@ def test_brief_is_read() -> None:
 
 
 def test_brief_may_ask_for_nothing() -> None:
-    session = read_session(document(brief={}))
+    session = read_edit_session(document(brief={}))
 
     assert (session.brief, session.pace, session.plans) == (Brief(), None, False)
 

@@ -1,4 +1,4 @@
-"""Session documents: the worked example to the letter, and everything that is refused."""
+"""EditSession documents: the worked example to the letter, and everything that is refused."""
 
 import copy
 import json
@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from exercises.tape import DocumentError, Rate, answer_text, read_session, simulate
+from exercises.tape import DocumentError, Rate, answer_text, read_edit_session, simulate
 from exercises.tape.document import read_document
 
 WORKED: dict[str, Any] = {
@@ -76,12 +76,12 @@ def test_what_may_be_left_out_has_its_default() -> None:
     del short["bench"], short["master"]["recorded"][0]["generation"]
     del short["sources"]["A"]["takes"][0]["generation"]
 
-    assert read_session(short) == read_session(WORKED)
-    assert read_session(short).bench.rate is Rate.R29_97
+    assert read_edit_session(short) == read_edit_session(WORKED)
+    assert read_edit_session(short).bench.rate is Rate.R29_97
 
 
 def test_bench_of_25_has_its_own_defaults() -> None:
-    bench = read_session(changed("rate", "25") | {"bench": {"relock": 7}}).bench
+    bench = read_edit_session(changed("rate", "25") | {"bench": {"relock": 7}}).bench
 
     assert (bench.lock, bench.relock, bench.erase_gap) == (125, 7, 50)
 

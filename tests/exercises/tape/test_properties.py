@@ -6,13 +6,13 @@ from itertools import pairwise
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from exercises.tape import Condition, Insert, play, read_session, record, simulate
+from exercises.tape import Condition, Insert, play, read_edit_session, record, simulate
 from tests.strategies import Document, documents, edits
 
 
 @given(documents())
 def test_states_cover_the_tape_once_and_neighbours_differ(document: Document) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
 
     states = session.played()
 
@@ -24,7 +24,7 @@ def test_states_cover_the_tape_once_and_neighbours_differ(document: Document) ->
 
 @given(documents())
 def test_clean_has_no_cause_and_causes_are_edits(document: Document) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
 
     for state in session.played():
         if state.state is Condition.CLEAN:
@@ -34,10 +34,10 @@ def test_clean_has_no_cause_and_causes_are_edits(document: Document) -> None:
 
 @given(documents(), st.data())
 def test_insert_never_changes_the_control_track(document: Document, data: st.DataObject) -> None:
-    before = read_session(document).recorded()
+    before = read_edit_session(document).recorded()
     document["edits"] = [*document["edits"], data.draw(edits(before.length, "insert"))]
 
-    after = read_session(document).recorded()
+    after = read_edit_session(document).recorded()
 
     assert after.control == before.control
 
@@ -46,10 +46,10 @@ def test_insert_never_changes_the_control_track(document: Document, data: st.Dat
 def test_assemble_leaves_exactly_the_erase_gap_blank_behind_it(
     document: Document, data: st.DataObject
 ) -> None:
-    before = read_session(document).recorded()
+    before = read_edit_session(document).recorded()
     edit = data.draw(edits(before.length, "assemble"))
     document["edits"] = [*document["edits"], edit]
-    session = read_session(document)
+    session = read_edit_session(document)
 
     after = session.recorded()
 
@@ -70,10 +70,10 @@ def test_assemble_leaves_exactly_the_erase_gap_blank_behind_it(
 def test_insert_never_touches_a_track_it_was_not_told(
     document: Document, data: st.DataObject
 ) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
     before = session.recorded()
     document["edits"] = [*document["edits"], data.draw(edits(before.length, "insert"))]
-    insert = read_session(document).edits[-1]
+    insert = read_edit_session(document).edits[-1]
     assert isinstance(insert, Insert)
 
     after = record(before, insert, session.bench)
@@ -91,8 +91,8 @@ def test_same_document_always_has_the_same_answer(document: Document) -> None:
 
 @given(documents())
 def test_edits_leave_the_tape_they_were_made_on_as_it_was(document: Document) -> None:
-    session = read_session(document)
-    untouched = read_session(document | {"edits": []}).recorded()
+    session = read_edit_session(document)
+    untouched = read_edit_session(document | {"edits": []}).recorded()
 
     session.recorded()
 
@@ -103,7 +103,7 @@ def test_edits_leave_the_tape_they_were_made_on_as_it_was(document: Document) ->
 @given(documents())
 @settings(max_examples=200)
 def test_runs_are_in_order_and_as_long_as_can_be(document: Document) -> None:
-    tape = read_session(document).recorded()
+    tape = read_edit_session(document).recorded()
 
     for runs in (tape.picture.runs, tape.sound.runs):
         for before, after in pairwise(runs):

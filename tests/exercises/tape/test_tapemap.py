@@ -19,7 +19,7 @@ from exercises.tape import (
     TapeMap,
     faults,
     play,
-    read_session,
+    read_edit_session,
     record,
     tape_map,
 )
@@ -226,7 +226,7 @@ def test_clock_begins_again_after_a_day() -> None:
 
 @given(documents(), st.data())
 def test_map_survives_being_kept_as_json(document: Document, data: st.DataObject) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
     length = session.master.length
     start = data.draw(st.integers(0, length - 1))
     end = data.draw(st.integers(start + 1, length))
@@ -240,7 +240,7 @@ def test_map_survives_being_kept_as_json(document: Document, data: st.DataObject
 
 @given(documents())
 def test_marks_are_states_that_are_not_clean_and_the_faults_beyond(document: Document) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = session.recorded()
 
     drawn = tape_map(tape, session.bench)

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from exercises.tape import DocumentError, TooMuchWork, answer_text, read_session, simulate
+from exercises.tape import DocumentError, TooMuchWork, answer_text, read_edit_session, simulate
 from exercises.tape.work import BYTES, USUAL, limited, spend, working_on
 from tests.exercises.tape.heavy import HEAVY, Document, day_long_drifts, insert, plan_of, session
 
@@ -121,7 +121,7 @@ def test_lines_go_on_after_one_that_is_too_long() -> None:
 
 
 def test_planner_has_a_limit_of_its_own() -> None:
-    asked = read_session(plan_of(120))
+    asked = read_edit_session(plan_of(120))
     assert asked.brief
     with pytest.raises(TooMuchWork):
         asked.planned(asked.brief)

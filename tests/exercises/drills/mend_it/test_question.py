@@ -14,7 +14,7 @@ from exercises.drills.mend_it import MEND_IT
 from exercises.drills.mend_it.repair import Repair
 from exercises.drills.mend_it.situations import SITUATIONS, name
 from exercises.drills.wants import Side
-from exercises.tape import Brief, Plan, Wanted, plan, read_session
+from exercises.tape import Brief, Plan, Wanted, plan, read_edit_session
 from tests.exercises.drills.frames import threaded
 
 
@@ -76,7 +76,7 @@ PLANNED = [
 @pytest.mark.parametrize("seed", PLANNED)
 def test_planner_needs_as_many_recordings(seed: int) -> None:
     question = many()[seed]
-    session = read_session(question.key["session"])
+    session = read_edit_session(question.key["session"])
     brief = Brief(picture=wanted(question, "picture"), sound=wanted(question, "sound"))
     best = plan(brief, session.recorded(), sources=session.sources, bench=session.bench)
 

@@ -10,13 +10,13 @@ from exercises.drills.set_sound_level import SET_SOUND_LEVEL
 from exercises.signal.meters.vu import peak
 from exercises.signal.sound.hearing import Hearing
 from exercises.signal.sound.samples import RATE, Samples
-from exercises.tape import read_session
+from exercises.tape import read_edit_session
 
 WINDOW = RATE // 20  # 50 ms
 
 
 def second_take(clip: Json) -> Samples:
-    session = read_session(clip["session"])
+    session = read_edit_session(clip["session"])
     tracks = {name: soundtrack(sound) for name, sound in clip["sounds"].items()}
     start = session.edits[1].at
     return Hearing(session.recorded(), session.bench, tracks, start, clip["end"]).samples()

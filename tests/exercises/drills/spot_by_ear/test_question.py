@@ -11,7 +11,7 @@ from exercises.drills.spot_by_ear.answers import FAULT, NOTHING, TAPE
 from exercises.drills.spot_by_ear.faults import Heard, stretches
 from exercises.drills.spot_by_ear.situations import FAULTS, WELL, WORN
 from exercises.drills.spotted import grade
-from exercises.tape import read_session
+from exercises.tape import read_edit_session
 
 SEEDS = range(1000)
 NAMES = ("clipped", "jump", "weak", "distort", "noisy", "gain", " hole", "fault", "extra")
@@ -54,7 +54,7 @@ def test_every_situation_occurs() -> None:
 def test_right_answer_is_what_the_tape_model_finds_in_the_clip() -> None:
     for question in questions():
         clip = question.media[0]
-        session = read_session(clip["session"])
+        session = read_edit_session(clip["session"])
         found = stretches(session.recorded(), session.bench, clip["start"], clip["end"])
         worn = [sound for sound in clip["sounds"].values() if sound["worn"] is not None]
 
@@ -65,7 +65,7 @@ def test_right_answer_is_what_the_tape_model_finds_in_the_clip() -> None:
 def test_clip_that_was_made_well_has_nothing_wrong() -> None:
     for question in questions():
         for clip in question.media[1:]:
-            session = read_session(clip["session"])
+            session = read_edit_session(clip["session"])
 
             assert stretches(session.recorded(), session.bench, clip["start"], clip["end"]) == []
 

@@ -10,7 +10,7 @@ from exercises.drills.spot_by_eye import SPOT_BY_EYE
 from exercises.drills.spot_by_eye.faults import Seen, stretches
 from exercises.drills.spot_by_eye.situations import FAULTS, WELL
 from exercises.drills.spotted import grade
-from exercises.tape import read_session
+from exercises.tape import read_edit_session
 
 SEEDS = range(400)
 NAMES = ("tracking", "skew", "flat", "clip", "jump", "flash", "generation", "roll", "snow", "fault")
@@ -55,7 +55,7 @@ def test_every_form_has_faults_and_none() -> None:
 
 def test_right_answer_is_what_the_tape_model_finds_at_the_cut() -> None:
     for question in questions():
-        session = read_session(question.key["session"])
+        session = read_edit_session(question.key["session"])
         cut = max(edit.at for edit in session.edits)
         around = stretches(session.recorded(), session.bench, cut - 12, cut + 9)
         kinds = {each.seen.value for each in around} or {"nothing"}

@@ -5,7 +5,7 @@ from typing import Any
 
 from hypothesis import given, settings
 
-from exercises.tape import Fault, Kind, faults, read_session, simulate
+from exercises.tape import Fault, Kind, faults, read_edit_session, simulate
 from tests.exercises.tape.faults.slow_faults import slow_flashes, slow_steps, slow_words
 from tests.strategies import Document, documents, made_documents
 
@@ -13,14 +13,14 @@ WELL_MADE = {Kind.FLASH_FRAMES}
 
 
 def found(document: Document) -> tuple[Fault, ...]:
-    session = read_session(document)
+    session = read_edit_session(document)
     return faults(session.recorded(), session.bench)
 
 
 @given(made_documents())
 @settings(max_examples=300)
 def test_faults_lie_on_the_tape_in_order_and_are_beyond_their_limits(document: Document) -> None:
-    session = read_session(document)
+    session = read_edit_session(document)
 
     seen = found(document)
 
@@ -60,7 +60,7 @@ def test_same_document_always_has_the_same_faults(document: Document) -> None:
 
 @given(made_documents())
 def test_how_it_was_made_changes_neither_what_is_laid_nor_how_it_plays(document: Document) -> None:
-    made, plain = read_session(document), read_session(plainly(document))
+    made, plain = read_edit_session(document), read_edit_session(plainly(document))
 
     assert made.played() == plain.played()
     assert made.recorded().control == plain.recorded().control
@@ -72,7 +72,7 @@ def test_content_faults_are_those_found_frame_by_frame(document: Document) -> No
     for recorded in document["master"]["recorded"]:
         recorded["what"] = "black"  # not a source, so that all marks are the takes'
         recorded.pop("marks", None)
-    tape = read_session(document).recorded()
+    tape = read_edit_session(document).recorded()
 
     slow = slow_flashes(tape, 3) | slow_words(tape, document)
 
@@ -88,7 +88,7 @@ def test_content_faults_are_those_found_frame_by_frame(document: Document) -> No
 def test_frames_out_of_step_are_those_found_frame_by_frame(document: Document) -> None:
     for recorded in document["master"]["recorded"]:
         recorded["what"] = "black"
-    tape = read_session(document).recorded()
+    tape = read_edit_session(document).recorded()
 
     spread = {
         frame

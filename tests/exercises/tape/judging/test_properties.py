@@ -6,7 +6,7 @@ from typing import Any
 from hypothesis import given
 from hypothesis import strategies as st
 
-from exercises.tape import Brief, Condition, Kept, Tape, Wanted, judge, play, read_session
+from exercises.tape import Brief, Condition, Kept, Tape, Wanted, judge, play, read_edit_session
 from tests.strategies import Document, documents
 
 Draw = Callable[..., Any]
@@ -50,7 +50,7 @@ def frames(ranges: Any) -> set[int]:
 @given(judged())
 def test_matches_are_the_frames_that_hold_what_is_wanted(asked: tuple[Document, Brief]) -> None:
     document, brief = asked
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = session.recorded()
 
     judgement = judge(brief, tape, before=session.master, bench=session.bench)
@@ -71,7 +71,7 @@ def test_matches_are_the_frames_that_hold_what_is_wanted(asked: tuple[Document, 
 @given(judged())
 def test_what_was_kept_is_told_where_it_is_not_as_it_was(asked: tuple[Document, Brief]) -> None:
     document, brief = asked
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = session.recorded()
     (kept,) = brief.kept
 
@@ -90,7 +90,7 @@ def test_what_was_kept_is_told_where_it_is_not_as_it_was(asked: tuple[Document, 
 @given(judged())
 def test_nothing_plays_badly_that_play_calls_clean(asked: tuple[Document, Brief]) -> None:
     document, brief = asked
-    session = read_session(document)
+    session = read_edit_session(document)
     tape = session.recorded()
 
     judgement = judge(brief, tape, before=session.master, bench=session.bench)

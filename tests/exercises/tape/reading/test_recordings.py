@@ -24,7 +24,7 @@ from exercises.tape import (
     SoundMode,
     Span,
     faults,
-    read_session,
+    read_edit_session,
     simulate,
 )
 
@@ -76,7 +76,7 @@ TOLD: dict[str, Any] = {
 
 
 def test_take_is_read() -> None:
-    take = read_session(TOLD).sources["A"].takes[0]
+    take = read_edit_session(TOLD).sources["A"].takes[0]
 
     assert take.sync
     assert take.carried == Carried(
@@ -91,7 +91,7 @@ def test_take_is_read() -> None:
 
 
 def test_edit_is_read() -> None:
-    assert read_session(TOLD).edits[0].making == Making(
+    assert read_edit_session(TOLD).edits[0].making == Making(
         player=Player(tracking=-20, skew=5, drift=Drift(7, tracking=3, skew=1)),
         recorder=Recorder("the lent one", tracking=4, snr=400),
         picture_gain=-10,
@@ -100,7 +100,7 @@ def test_edit_is_read() -> None:
 
 
 def test_bench_is_read() -> None:
-    assert read_session(TOLD).bench == Bench(
+    assert read_edit_session(TOLD).bench == Bench(
         Rate.R29_97,
         lock=150,
         relock=30,
@@ -113,7 +113,7 @@ def test_bench_is_read() -> None:
 
 
 def test_pass_is_read_and_no_gain_changes_it() -> None:
-    session = read_session(TOLD | {"edits": []})
+    session = read_edit_session(TOLD | {"edits": []})
 
     made = session.master.picture.runs[0].value.made
 
@@ -129,7 +129,7 @@ def test_insert_is_read_like_an_assemble() -> None:
     document = changed("edits.0.mode", "insert")
     document["edits"][0] |= {"picture": True, "sound": False}
 
-    assert read_session(document).edits[0].making == read_session(TOLD).edits[0].making
+    assert read_edit_session(document).edits[0].making == read_edit_session(TOLD).edits[0].making
 
 
 @pytest.mark.parametrize(
@@ -149,13 +149,13 @@ def test_insert_is_read_like_an_assemble() -> None:
     ],
 )
 def test_saying_nothing_is_leaving_it_out(path: str, value: object) -> None:
-    assert read_session(changed(path, value)) == read_session(changed(path, LEFT_OUT))
+    assert read_edit_session(changed(path, value)) == read_edit_session(changed(path, LEFT_OUT))
 
 
 def test_levels_may_be_none() -> None:
     document = changed("sources.A.takes.0.levels", "none")
 
-    assert read_session(document).sources["A"].takes[0].carried.levels is None
+    assert read_edit_session(document).sources["A"].takes[0].carried.levels is None
 
 
 LEFT_OUT = object()

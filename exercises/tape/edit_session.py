@@ -15,7 +15,7 @@ EDIT = 20  # steps of work, whatever it records
 
 
 @dataclass(frozen=True, slots=True)
-class Session:
+class EditSession:
     """A bench, its source tapes, a master as it was, and the edits made on it, in order.
 
     brief  what the master was to become; ``after`` of the edits were made before it was

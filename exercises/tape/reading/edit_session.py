@@ -1,19 +1,19 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
+from exercises.tape.edit_session import EditSession
 from exercises.tape.node import Node
 from exercises.tape.rate import Rate
 from exercises.tape.reading.bench import read_bench
 from exercises.tape.reading.brief import read_after, read_brief, read_pace
 from exercises.tape.reading.edits import read_edit
 from exercises.tape.reading.tapes import read_master, read_source
-from exercises.tape.session import Session
 
 PARTS = ("master", "sources", "edits")
 ASKED = ("brief", "pace", "plan")
 
 
-def read_session(document: object) -> Session:
+def read_edit_session(document: object) -> EditSession:
     """The session that a document describes.
 
     Raises DocumentError, naming the path, for anything that SESSION.md does not allow.
@@ -23,10 +23,10 @@ def read_session(document: object) -> Session:
     master = read_master(parts["master"])
     sources = {name: read_source(name, node) for name, node in parts["sources"].fields().items()}
     edits = tuple(read_edit(node, sources, master.length) for node in parts["edits"].items())
-    return _asked(Session(bench, master, sources, edits), parts)
+    return _asked(EditSession(bench, master, sources, edits), parts)
 
 
-def _asked(session: Session, parts: Mapping[str, Node]) -> Session:
+def _asked(session: EditSession, parts: Mapping[str, Node]) -> EditSession:
     """The session with what is asked of it."""
     for key in ("pace", "plan"):
         if key in parts and "brief" not in parts:

@@ -1,4 +1,4 @@
-"""An edit master as it was found, and the edits of one sitting at the bench."""
+"""An edit master as it was found, and the edits of one visit at the bench."""
 
 from collections.abc import Collection
 from functools import cached_property
@@ -11,12 +11,12 @@ from exercises.drills.phrases import begun, listed
 from exercises.drills.quay_street import Shot
 from exercises.drills.scene import Clip, Scene
 from exercises.drills.wants import Side
-from exercises.tape import Session, Tape, read_session, record
+from exercises.tape import EditSession, Tape, read_edit_session, record
 
 AROUND = 4  # seconds of tape before the first edit and after the last that are asked about
 
 
-class Sitting:
+class Visit:
     """A scene whose first edits are long past; `story` tells of them, `jobs` are the new ones."""
 
     def __init__(self, scene: Scene) -> None:
@@ -29,7 +29,7 @@ class Sitting:
         self._past = 0
 
     def found(self, clip: Clip, at: int, mode: Mode) -> int:
-        """An edit from before the sitting; the frame where it ends."""
+        """An edit from before the visit; the frame where it ends."""
         self._past += 1
         self.laid.append((clip, at))
         return self._add(clip, at, mode)
@@ -42,7 +42,7 @@ class Sitting:
         purpose: str,
         meant: tuple[Side, ...] | None = None,
     ) -> int:
-        """An edit of this sitting, meant to record what it does unless told; where it ends."""
+        """An edit of this visit, meant to record what it does unless told; where it ends."""
         self.jobs.append(Job(clip, at, mode, mode.tracks if meant is None else meant, purpose))
         return self._add(clip, at, mode)
 
@@ -51,8 +51,8 @@ class Sitting:
         return self.scene.lay(clip, at, mode)
 
     @cached_property
-    def session(self) -> Session:
-        return read_session(self.scene.document())
+    def session(self) -> EditSession:
+        return read_edit_session(self.scene.document())
 
     @cached_property
     def before(self) -> Tape:
@@ -63,7 +63,7 @@ class Sitting:
         return tape
 
     def after(self, beliefs: Collection[str] = ()) -> Tape:
-        """The edit master after the sitting, or as a believer expects it."""
+        """The edit master after the visit, or as a believer expects it."""
         tape = self.before
         for change, job in zip(self.changes, self.jobs, strict=True):
             attempt = Attempt(tape, change, job.mode, self.session.bench, self.scene.spare)
@@ -75,7 +75,7 @@ class Sitting:
         return [job.change(self.session.sources[job.clip.tape]) for job in self.jobs]
 
     def caused(self) -> Tape:
-        """The edit master after the sitting, each edit named as the cause of what it did."""
+        """The edit master after the visit, each edit named as the cause of what it did."""
         tape = self.before
         for index, (change, job) in enumerate(zip(self.changes, self.jobs, strict=True)):
             tape = record(tape, change.edit(job.mode), self.session.bench, index)

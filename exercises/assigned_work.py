@@ -10,7 +10,7 @@ from django.db.models import Count, OuterRef, Q, QuerySet, Subquery
 
 from course.cohorts.models import Person
 from course.lessons.models import Reading
-from exercises.models import Assignment, Attempt, PracticeSession
+from exercises.models import Assignment, Attempt, Sitting
 
 Key = tuple[int, int]  # assignment, person
 NOW_RIGHT = Q(asked__attempt__outcome__right=True) | Q(
@@ -41,36 +41,36 @@ class Work:
 
 def works_of(found: Sequence[Assignment], person: Person | None = None) -> dict[Key, Work]:
     return {
-        **sets_done(found, person),
+        **sittings_done(found, person),
         **lessons_read(found, person),
         **practicals_reported(found, person),
     }
 
 
-def sets_done(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:
-    """By the sets that were begun for it: done with the first that had enough right."""
-    rows = PracticeSession.objects.filter(assignment__in=found).order_by("pk")
+def sittings_done(found: Sequence[Assignment], person: Person | None) -> dict[Key, Work]:
+    """By the sittings that were begun for it: done with the first that had enough right."""
+    rows = Sitting.objects.filter(assignment__in=found).order_by("pk")
     if person:
         rows = rows.filter(person=person)
-    answers = Attempt.objects.filter(asked__session=OuterRef("pk")).latest_first()
+    answers = Attempt.objects.filter(asked__sitting=OuterRef("pk")).latest_first()
     counted = rows.annotate(
         right=Count("asked__attempt", filter=NOW_RIGHT),
         last=Subquery(answers.values("answered_at")[:1]),
     )
-    sets: dict[Key, list[PracticeSession]] = defaultdict(list)
+    sittings: dict[Key, list[Sitting]] = defaultdict(list)
     for row in counted:
-        sets[row.assignment_id or 0, row.person_id].append(row)
+        sittings[row.assignment_id or 0, row.person_id].append(row)
     waiting = waiting_in(rows) if any(each.kinds for each in found) else Counter()
-    return {key: set_work(begun, waiting) for key, begun in sets.items()}
+    return {key: sitting_work(begun, waiting) for key, begun in sittings.items()}
 
 
-def waiting_in(sets: QuerySet[PracticeSession]) -> Counter[int]:
-    """By set, how many of its answers an instructor has still to read; one query."""
-    waiting = Attempt.objects.waiting().filter(asked__session__in=sets.order_by())
-    return Counter(waiting.values_list("asked__session", flat=True))
+def waiting_in(sittings: QuerySet[Sitting]) -> Counter[int]:
+    """By sitting, how many of its answers an instructor has still to read; one query."""
+    waiting = Attempt.objects.waiting().filter(asked__sitting__in=sittings.order_by())
+    return Counter(waiting.values_list("asked__sitting", flat=True))
 
 
-def set_work(begun: Sequence[PracticeSession], waiting: Counter[int]) -> Work:
+def sitting_work(begun: Sequence[Sitting], waiting: Counter[int]) -> Work:
     """Of one person: done, or waiting where what is to be read may make it so."""
     rights = [row.right for row in begun]  # type: ignore[attr-defined]
     at_most = [right + waiting[row.pk] for row, right in zip(begun, rights, strict=True)]
@@ -85,7 +85,7 @@ def set_work(begun: Sequence[PracticeSession], waiting: Counter[int]) -> Work:
     )
 
 
-def enough(begun: Sequence[PracticeSession], rights: Sequence[int]) -> list[PracticeSession]:
+def enough(begun: Sequence[Sitting], rights: Sequence[int]) -> list[Sitting]:
     """Those that have as many right as was asked for when they were begun."""
     counted = zip(begun, rights, strict=True)
     return [row for row, right in counted if right >= (row.right_needed or 0)]

@@ -1,4 +1,4 @@
-"""The verbs of assignments: set, change, withdraw, extend; begin a set, report a practical."""
+"""The verbs of assignments: set, change, withdraw, extend; begin a sitting, report a practical."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -12,12 +12,12 @@ from course.cohorts.models import Cohort, Person
 from course.letters import write_to
 from exercises.attempts import hold, new_asked, put
 from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
-from exercises.models import Asked, Assignment, Attempt, Extension, PracticeSession
-from exercises.sessions import open_session
+from exercises.models import Asked, Assignment, Attempt, Extension, Sitting
+from exercises.sittings import open_sitting
 
 
 class NoTriesLeftError(Exception):
-    """As many sets were begun as may be."""
+    """As many sittings were begun as may be."""
 
 
 class AskedNoMoreError(Exception):
@@ -25,7 +25,7 @@ class AskedNoMoreError(Exception):
 
 
 class OtherSetOpenError(Exception):
-    """Another set of questions is open; it is finished or stopped first."""
+    """Another sitting is open; it is finished or stopped first."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -51,7 +51,7 @@ def set_assignment(
 
 
 def change_assignment(assignment: Assignment, terms: Terms) -> Assignment:
-    """Other terms from now on. Sets that were begun keep theirs; no attempt is touched."""
+    """Other terms from now on. Sittings that were begun keep theirs; no attempt is touched."""
     with transaction.atomic():
         Assignment.objects.filter(pk=assignment.pk).update(**terms.columns)
         assignment.people.set(terms.people)
@@ -85,26 +85,26 @@ def meant_for(assignment: Assignment) -> list[Person]:
     return list((learners.filter(pk__in=chosen) if chosen else learners).order_by("name", "pk"))
 
 
-def begin_set(
+def begin_sitting(
     learner: Person, assignment: Assignment, *, now: datetime | None = None
-) -> PracticeSession:
-    """A set of questions for the assignment, or the one that is open already.
+) -> Sitting:
+    """A sitting for the assignment, or the one that is open already.
 
     Raises NoTriesLeftError and OtherSetOpenError, having begun nothing.
     """
     with transaction.atomic():
         hold(learner)
-        going = open_session(learner)
+        going = open_sitting(learner)
         if going and going.assignment_id != assignment.pk:
             raise OtherSetOpenError
-        return going or new_set(learner, assignment, now or timezone.now())
+        return going or new_sitting(learner, assignment, now or timezone.now())
 
 
-def new_set(learner: Person, assignment: Assignment, now: datetime) -> PracticeSession:
-    begun = PracticeSession.objects.filter(person=learner, assignment=assignment)
+def new_sitting(learner: Person, assignment: Assignment, now: datetime) -> Sitting:
+    begun = Sitting.objects.filter(person=learner, assignment=assignment)
     if assignment.tries and begun.count() >= assignment.tries:
         raise NoTriesLeftError
-    return PracticeSession.objects.create(
+    return Sitting.objects.create(
         person=learner,
         assignment=assignment,
         skills=assignment.skills,

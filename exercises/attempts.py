@@ -62,7 +62,7 @@ def open_question(person: Person, drill: Kind) -> Asked | None:
 
 
 def hold(person: Person) -> None:
-    """Let no other request put a question to them, or begin a set, until the transaction ends."""
+    """Till the transaction ends, no other request puts a question to them or begins a sitting."""
     Person.objects.select_for_update(no_key=True).get(pk=person.pk)
 
 
@@ -112,7 +112,7 @@ def question_like(attempt: Attempt, drill: Kind) -> tuple[int, Question]:
 def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
     """A new question of the attempt's situation in its stead; asked twice, the same one.
 
-    It becomes the drill's open question, of the same set: one that waited is put away. Raises
+    It becomes the drill's open question, of the same sitting: one that waited is put away. Raises
     `OutdatedError` where the drill is asked no more.
     """
     found = Asked.objects.filter(again=attempt).first()
@@ -123,7 +123,7 @@ def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
         raise OutdatedError
     seed, question = question_like(attempt, drill)
     made = new_asked(attempt.person, drill, seed, question, now)
-    made.again, made.session_id = attempt, attempt.asked.session_id
+    made.again, made.sitting_id = attempt, attempt.asked.sitting_id
     with transaction.atomic():
         hold(attempt.person)
         found = Asked.objects.filter(again=attempt).first()

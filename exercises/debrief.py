@@ -1,4 +1,4 @@
-"""What a practice session comes to, in four lines: tried, happened, why, next."""
+"""What a practice sitting comes to, in four lines: tried, happened, why, next."""
 
 from collections import Counter
 from dataclasses import dataclass
@@ -7,9 +7,9 @@ from course.cohorts.equipping import bench_of
 from course.lessons.shelf import LessonPlace, lesson_place
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import HOLDS
-from exercises.models import Attempt, PracticeSession
+from exercises.models import Attempt, Sitting
 from exercises.scores import Progress, progress_of
-from exercises.sessions import in_order
+from exercises.sittings import in_order
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -25,14 +25,14 @@ class Debrief:
     next_drill: Progress | None
 
 
-def debrief(session: PracticeSession) -> Debrief:
+def debrief(sitting: Sitting) -> Debrief:
     """A constant number of queries."""
-    answers = in_order(session)
+    answers = in_order(sitting)
     belief = commonest_belief(answers)
     place = lesson_place(belief.lesson) if belief else None
-    drill = None if place else drill_to_practise(session, answers)
+    drill = None if place else drill_to_practise(sitting, answers)
     return Debrief(
-        tried=tried(session, answers),
+        tried=tried(sitting, answers),
         happened=happened(answers),
         why=why(answers, belief),
         why_place=place,
@@ -43,15 +43,15 @@ def debrief(session: PracticeSession) -> Debrief:
 
 
 def standing(answers: list[Attempt]) -> list[Attempt]:
-    """Those that count for the set: what was sent back is answered again in its stead."""
+    """Those that count for the sitting: what was sent back is answered again in its stead."""
     return [each for each in answers if not each.sent_back]  # type: ignore[attr-defined]
 
 
-def tried(session: PracticeSession, answers: list[Attempt]) -> str:
+def tried(sitting: Sitting, answers: list[Attempt]) -> str:
     if not answers:
         return "Nothing yet: you stopped before the first answer."
     titles = dict.fromkeys(answer.kind.title for answer in answers)
-    return f"{len(standing(answers))} of {session.length} questions: {', '.join(titles)}."
+    return f"{len(standing(answers))} of {sitting.length} questions: {', '.join(titles)}."
 
 
 def happened(answers: list[Attempt]) -> str:
@@ -91,11 +91,11 @@ def why(answers: list[Attempt], belief: Misconception | None) -> str:
     return "Nothing went wrong, so there is nothing to explain." if answers else "–"
 
 
-def drill_to_practise(session: PracticeSession, answers: list[Attempt]) -> Progress | None:
+def drill_to_practise(sitting: Sitting, answers: list[Attempt]) -> Progress | None:
     """The drill of this set, at their bench, with the fewest right without a miss, not held yet."""
     inside = {answer.drill for answer in answers}
-    bench = bench_of(session.person).as_settings()
-    drills = [each for each in progress_of(session.person) if each.kind.is_at(bench)]
+    bench = bench_of(sitting.person).as_settings()
+    drills = [each for each in progress_of(sitting.person) if each.kind.is_at(bench)]
     undone = [each for each in drills if not (each.held or each.kind.by_hand)]
     ranked = sorted(undone, key=lambda each: (each.kind.slug not in inside, each.unbroken))
     return ranked[0] if ranked else None
@@ -103,7 +103,7 @@ def drill_to_practise(session: PracticeSession, answers: list[Attempt]) -> Progr
 
 def next_words(place: LessonPlace | None, drill: Progress | None) -> str:
     if place:
-        return "Read this again, then take another set:"
+        return "Read this again, then begin another sitting:"
     if drill is None:
         return "Every drill is held. Come back in a few days, so that it stays."
     more = HOLDS - drill.unbroken

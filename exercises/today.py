@@ -12,8 +12,8 @@ from exercises.mastery.next_step import DrillState, next_step
 from exercises.models import Attempt
 from exercises.reviews import news_of
 from exercises.scores import Progress, progress_of
-from exercises.sessions import session_going
 from exercises.sign_offs import standing_of
+from exercises.sittings import sitting_going
 
 LATEST = 5
 
@@ -39,7 +39,7 @@ def today_of(person: Person) -> dict[str, Any]:
         "latest": Attempt.objects.filter(person=person).listed()[:LATEST],
         "cohorts": list(person.cohorts.all()),
         "assigned": current(person, now=timezone.now()),
-        "going": session_going(person),
+        "going": sitting_going(person),
         "sign_offs": standing_of(person),
         "told": list(Notice.objects.waiting_for(person)),
         "news": news_of(person),

@@ -34,11 +34,11 @@ drill_urls = [
     path("answers/<str:token>/in-words/", practice.drill_in_words, name="drill-in-words"),
 ]
 
-# /practice/…: sets of questions
-practice_urls = [
-    path("practice/", sitting.new_practice, name="new-practice"),
-    path("practice/<str:token>/", sitting.practice, name="practice"),
-    path("practice/<str:token>/stop/", sitting.practice_stop, name="practice-stop"),
+# /sittings/…
+sitting_urls = [
+    path("sittings/", sitting.new_sitting, name="new-sitting"),
+    path("sittings/<str:token>/", sitting.sitting, name="sitting"),
+    path("sittings/<str:token>/stop/", sitting.sitting_stop, name="sitting-stop"),
 ]
 
 # /assignments/…: what is asked of a learner
@@ -73,9 +73,9 @@ cohort_assignment_urls = [
         name="extend-assignment",
     ),
     path(
-        "cohorts/<int:cohort_pk>/people/<int:person_pk>/sets/<str:token>/",
-        cohort.cohort_set,
-        name="cohort-set",
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/sittings/<str:token>/",
+        cohort.cohort_sitting,
+        name="cohort-sitting",
     ),
 ]
 
@@ -196,7 +196,7 @@ urlpatterns = [
     *own_data_urls,
     *today_urls,
     *drill_urls,
-    *practice_urls,
+    *sitting_urls,
     *assignment_urls,
     *cohort_assignment_urls,
     *shown_urls,

@@ -19,9 +19,9 @@ from exercises.assignments import Terms, set_assignment
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, OwnDrill
-from exercises.sessions import start
 from exercises.shown import token_of
 from exercises.sign_offs import Decision, sign_off
+from exercises.sittings import start
 from tests.answers import right_answer
 from tests.own import picture_sent, published
 from tests.people import CohortFactory, instructor, learner
@@ -41,7 +41,7 @@ class World:
     open_token: str
     picture: str
     card: str
-    practice: str
+    sitting: str
     assignment: int
     roster: str
     own: OwnDrill
@@ -62,7 +62,7 @@ class World:
             "open": self.open_token,
             "picture": self.picture,
             "card": self.card,
-            "practice": self.practice,
+            "sitting": self.sitting,
             "assignment": self.assignment,
             "roster": self.roster,
             "table": "answers",
@@ -94,9 +94,9 @@ TABLE = [
     ("drill-ask", "post", "drill", (302, 302, 302, 302, 302, 302)),
     ("drill-answer", "post", "open", (422, 404, 404, 404, 404, 302)),
     ("drill-in-words", "post", "open", (302, 404, 404, 404, 404, 302)),
-    ("new-practice", "post", "", (302, 422, 422, 422, 422, 302)),
-    ("practice", "get", "practice", (200, 404, 404, 404, 404, 302)),
-    ("practice-stop", "post", "practice", (302, 404, 404, 404, 404, 302)),
+    ("new-sitting", "post", "", (302, 422, 422, 422, 422, 302)),
+    ("sitting", "get", "sitting", (200, 404, 404, 404, 404, 302)),
+    ("sitting-stop", "post", "sitting", (302, 404, 404, 404, 404, 302)),
     ("assignment", "get", "assignment", (200, 404, 404, 404, 404, 302)),
     ("assignments", "get", "cohort", (403, 403, 200, 404, 403, 302)),
     ("new-assignment", "post", "cohort", (403, 403, 422, 404, 403, 302)),
@@ -104,7 +104,7 @@ TABLE = [
     ("change-assignment", "post", "cohort assignment", (403, 403, 422, 404, 403, 302)),
     ("withdraw-assignment", "get", "cohort assignment", (403, 403, 200, 404, 403, 302)),
     ("extend-assignment", "post", "cohort assignment person", (403, 403, 422, 404, 403, 302)),
-    ("cohort-set", "get", "cohort person practice", (403, 403, 200, 404, 403, 302)),
+    ("cohort-sitting", "get", "cohort person sitting", (403, 403, 200, 404, 403, 302)),
     ("shown", "get", "picture", (200, 404, 200, 404, 404, 404)),
     ("shown", "get", "token", (404, 404, 404, 404, 404, 404)),
     ("sent-picture", "get", "sent", (200, 404, 200, 404, 404, 404)),
@@ -214,12 +214,12 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     times = {"opens_at": opens, "due_at": opens + timedelta(days=9)}
     terms = Terms(columns=columns | times, people=[mina])
     assignment = set_assignment(ines, harbour, terms).pk
-    practice = start(mina, [], 5).token
+    sitting = start(mina, [], 5).token
     waiting = ask(mina, KINDS[DRILL]).token
     roster = send(ines, b"name\nWyn Carrow\n", harbour).token
     own = published(ines, harbour)
     sent = picture_sent(mina, published(ines, harbour, form="picture")).name
-    told = (waiting, picture, card, practice, assignment, roster, own, sent, asked_of(harbour))
+    told = (waiting, picture, card, sitting, assignment, roster, own, sent, asked_of(harbour))
     return World(harbour, mina, attempt, *told)
 
 
@@ -267,7 +267,7 @@ def test_address_answers_each_role(
 
 
 # What has to be kept first: a new question, a try of a joining code.
-NEEDS_THE_DISK = {"drill", "practice", "join-link"}
+NEEDS_THE_DISK = {"drill", "sitting", "join-link"}
 
 
 @pytest.mark.django_db(transaction=True)

@@ -68,6 +68,9 @@ def comparable(value: object) -> object:
     return read(value) if isinstance(value, str) and value[:1] == "{" else value
 
 
+RENAMED = {"session_id": "sitting_id"}
+
+
 @pytest.mark.parametrize("table", ["exercises_attempt", "exercises_asked", "exercises_signoff"])
 def test_old_rows_are_there_as_they_were(
     upgraded: Site, old_rows: dict[str, Table], table: str
@@ -78,8 +81,8 @@ def test_old_rows_are_there_as_they_were(
 
 
 def still(row: Row, old: Row) -> Row:
-    """The columns that the old row had."""
-    return {name: row[name] for name in old}
+    """The columns that the old row had, as they are called now."""
+    return {name: row[RENAMED.get(name, name)] for name in old}
 
 
 def test_learner_opens_every_old_attempt(upgraded: Site, old_rows: dict[str, Table]) -> None:
@@ -88,7 +91,7 @@ def test_learner_opens_every_old_attempt(upgraded: Site, old_rows: dict[str, Tab
         sorrel = Visitor(address)
         first = sorrel.sign_in("sorrel")
         pages = [(each, sorrel.get(f"/record/{each['key']}/")) for each in attempts]
-        others = [sorrel.get(path).status for path in ("/record/", "/practice/", "/drills/")]
+        others = [sorrel.get(path).status for path in ("/record/", "/sittings/", "/drills/")]
 
     assert heading(first.page) == "Today"
     assert [each["key"] for each, page in pages if page.status != 200] == []

@@ -10,7 +10,7 @@ from course.lessons.reading import finish
 from course.lessons.shelf import shelf
 from exercises.assignments import (
     Terms,
-    begin_set,
+    begin_sitting,
     extend,
     practical_of,
     set_assignment,
@@ -20,9 +20,9 @@ from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
 from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
-from exercises.models import Assignment, Attempt, PracticeSession, Review
+from exercises.models import Assignment, Attempt, Review, Sitting
 from exercises.reviews import Said, review
-from exercises.sessions import stop
+from exercises.sittings import stop
 
 # What, title, opened so many days ago, due so many days ago (negative: still to come), the rest.
 ASKED: tuple[tuple[str, str, int, int, dict[str, Any]], ...] = (
@@ -136,8 +136,8 @@ def do(
             yield now + timedelta(hours=20)
             look_at(report, learner, assignment.made_by, now + timedelta(hours=20))
     else:
-        session = begin_set(person, assignment, now=now)
-        yield from answer_set(person, learner, session, draw)
+        sitting = begin_sitting(person, assignment, now=now)
+        yield from answer_sitting(person, learner, sitting, draw)
 
 
 def look_at(report: Attempt, learner: Learner, instructor: Person, now: datetime) -> None:
@@ -151,18 +151,18 @@ def look_at(report: Attempt, learner: Learner, instructor: Person, now: datetime
     review(instructor, report, said, now=now)
 
 
-def answer_set(person: Person, learner: Learner, session: PracticeSession, draw: Random) -> Story:
-    """By what they believe to the last, so that some get it wrong and begin no second set."""
+def answer_sitting(person: Person, learner: Learner, sitting: Sitting, draw: Random) -> Story:
+    """By what they believe to the last, so that some get it wrong and begin no second sitting."""
     held = {belief for belief, days in learner.beliefs.items() if days > len(learner.days)}
-    kinds = [KINDS[slug] for slug in session.kinds]
-    now = session.started_at
-    for number in range(session.length):
+    kinds = [KINDS[slug] for slug in sitting.kinds]
+    now = sitting.started_at
+    for number in range(sitting.length):
         now += timedelta(seconds=100 + int(80 * draw.random()))
         yield now
         asked = ask(person, kinds[number % len(kinds)], seed=draw.getrandbits(31), now=now)
-        asked.session = session
-        asked.save(update_fields=["session"])
+        asked.sitting = sitting
+        asked.save(update_fields=["sitting"])
         now += timedelta(seconds=30)
         yield now
         submit(asked, believed(asked.as_question(), held), now=now)
-    stop(session, now=now)
+    stop(sitting, now=now)

@@ -1,4 +1,4 @@
-"""What an instructor asks for: a set of drills, a lesson, or a bench practical."""
+"""What an instructor asks for: a sitting, a lesson, or a bench practical."""
 
 from typing import Any
 
@@ -91,9 +91,9 @@ class AssignmentForm(forms.Form):
     note = LongTextField(label="Note (you may leave this out)", required=False)
     kinds = choices_field("Kinds of drill", "None ticked: any that practise the skills.")
     skills = choices_field("Skills", "None ticked: any.")
-    questions = number_field("Questions in a set", 1, MOST_QUESTIONS, 10)
+    questions = number_field("Questions in a sitting", 1, MOST_QUESTIONS, 10)
     right_needed = number_field("Of them right", 1, MOST_QUESTIONS, 8)
-    tries = number_field("Sets that may be begun", 0, MOST_TRIES, 0, "0: as many as they like.")
+    tries = number_field("Sittings that may be begun", 0, MOST_TRIES, 0, "0: as many as they like.")
     lesson = forms.ChoiceField(
         label="Lesson", required=False, error_messages={"invalid_choice": "Choose from the list."}
     )
@@ -140,7 +140,7 @@ class AssignmentForm(forms.Form):
         if right is None and "right_needed" not in self.errors:
             self.add_error("right_needed", "Say how many of them must be right.")
         if questions and right and right > questions:
-            self.add_error("right_needed", f"A set has only {questions}.")
+            self.add_error("right_needed", f"A sitting has only {questions}.")
         chosen = [self.drills[slug] for slug in cleaned.get("kinds", [])]
         fitting = practising(chosen, cleaned.get("skills", []))
         if chosen and not fitting:

@@ -1,10 +1,10 @@
-"""What a learner chooses before a set of questions."""
+"""What a learner chooses before a sitting."""
 
 from django import forms
 
 from exercises.mastery.skills import SKILLS
 from exercises.scores import practised_skills
-from exercises.sessions import LENGTHS
+from exercises.sittings import LENGTHS
 
 
 class SittingForm(forms.Form):

@@ -1,11 +1,11 @@
-"""Which drill comes next in a set of questions: no random numbers, the same every time."""
+"""Which drill comes next in a sitting: no random numbers, the same every time."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from exercises.mastery.progress import HOLDS, unbroken
 
-# Drills whose questions are easily taken for one another. Mixed in a set, the difference
+# Drills whose questions are easily taken for one another. Mixed in a sitting, the difference
 # between them is practised too (Brunmair & Richter 2019).
 LOOK_ALIKES: tuple[frozenset[str], ...] = (
     frozenset({"spot-the-bad-edit", "spot-by-eye", "spot-by-ear"}),
@@ -17,7 +17,7 @@ LOOK_ALIKES: tuple[frozenset[str], ...] = (
 
 @dataclass(frozen=True, kw_only=True)
 class Candidate:
-    """A drill that a set may take from: `rights` from the latest answer back."""
+    """A drill that a sitting may take from: `rights` from the latest answer back."""
 
     slug: str
     rights: tuple[bool, ...] = ()

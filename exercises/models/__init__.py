@@ -5,9 +5,9 @@ from exercises.models.asked import Asked, drill_choices
 from exercises.models.assignment import Assignment, Extension
 from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
 from exercises.models.desk import OwnDrill, OwnRevision
-from exercises.models.practice_session import PracticeSession
 from exercises.models.review import Outcome, Review, ReviewRead
 from exercises.models.sign_off import SignOff, Withdrawal
+from exercises.models.sitting import Sitting
 from exercises.models.summary import Summary
 from exercises.models.tokens import new_token
 from exercises.models.upload import Upload
@@ -23,10 +23,10 @@ __all__ = [
     "Outcome",
     "OwnDrill",
     "OwnRevision",
-    "PracticeSession",
     "Review",
     "ReviewRead",
     "SignOff",
+    "Sitting",
     "Summary",
     "Upload",
     "Withdrawal",

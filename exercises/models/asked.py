@@ -12,7 +12,7 @@ from exercises.drills.own import is_own, kind_as_asked
 from exercises.drills.register import KINDS, kind
 from exercises.models.assignment import Assignment
 from exercises.models.desk import kind_now
-from exercises.models.practice_session import PracticeSession
+from exercises.models.sitting import Sitting
 from exercises.models.tokens import new_token
 
 
@@ -55,8 +55,8 @@ class Asked(models.Model):
         related_name="asked_again",
         help_text="the attempt that was sent back, where this is asked in its stead",
     )
-    session = models.ForeignKey(
-        PracticeSession, models.SET_NULL, null=True, blank=True, related_name="asked"
+    sitting = models.ForeignKey(
+        Sitting, models.SET_NULL, null=True, blank=True, related_name="asked"
     )
 
     assignment = models.ForeignKey(

@@ -33,14 +33,14 @@ class AssignmentQuerySet(models.QuerySet["Assignment"]):
 
 
 class Assignment(models.Model):
-    """A set of drills, a lesson or a bench practical.
+    """A sitting, a lesson or a bench practical.
 
     Without `people` it is meant for the whole cohort, whoever joins later too. Changing it
-    changes no attempt: a set keeps what it was begun under (see `PracticeSession`).
+    changes no attempt: a sitting keeps what it was begun under (see `Sitting`).
     """
 
     class What(models.TextChoices):
-        DRILLS = "drills", "A set of drills"
+        DRILLS = "drills", "A sitting of drills"
         LESSON = "lesson", "A lesson"
         PRACTICAL = "practical", "A bench practical"
 

@@ -15,11 +15,11 @@ from exercises.assigned_work import Doing
 from exercises.assignments import (
     NoTriesLeftError,
     OtherSetOpenError,
-    begin_set,
+    begin_sitting,
     practical_of,
 )
 from exercises.models import Asked, Assignment
-from exercises.sessions import open_session
+from exercises.sittings import open_sitting
 from exercises.views.practice import answer_form, question_context
 
 
@@ -34,7 +34,7 @@ def standing_for(person: Person, pk: int) -> Standing:
 @require_http_methods(["GET", "HEAD", "POST"])
 @sign_in_required
 def assignment(request: SignedInRequest, pk: int) -> HttpResponse:
-    """What is asked; by POST, begin a set of drills."""
+    """What is asked; by POST, begin a sitting."""
     standing = standing_for(request.user, pk)
     found = standing.assignment
     if request.method == "POST" and found.what == Assignment.What.DRILLS:
@@ -60,12 +60,12 @@ def asks_for_report(standing: Standing) -> bool:
 
 def begin(request: SignedInRequest, found: Assignment) -> HttpResponse:
     try:
-        return redirect(begin_set(request.user, found))
+        return redirect(begin_sitting(request.user, found))
     except NoTriesLeftError:
-        messages.info(request, "You have begun as many sets as this assignment allows.")
+        messages.info(request, "You have begun as many sittings as this assignment allows.")
     except OtherSetOpenError:
-        messages.info(request, "Another set of yours is open. Finish it or stop it first.")
-        going = open_session(request.user)
+        messages.info(request, "Another sitting of yours is open. Finish it or stop it first.")
+        going = open_sitting(request.user)
         if going:
             return redirect(going)
     return redirect(found)

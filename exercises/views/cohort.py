@@ -14,10 +14,10 @@ from exercises.board import readiness
 from exercises.forms.board import BoardForm
 from exercises.forms.review import ReviewForm
 from exercises.mastery.skills import SKILLS
-from exercises.models import Asked, Attempt, PracticeSession, Review
+from exercises.models import Asked, Attempt, Review, Sitting
 from exercises.reviews import mark_read, thread_of
 from exercises.scores import beliefs_of, skills_of
-from exercises.sessions import in_order
+from exercises.sittings import in_order
 from exercises.views.practice import attempt_context
 from exercises.views.record import PER_PAGE, attempt_for
 
@@ -92,16 +92,16 @@ def show_to_instructor(
 
 @require_safe
 @instructor_required
-def cohort_set(
+def cohort_sitting(
     request: SignedInRequest, cohort_pk: int, person_pk: int, token: str
 ) -> HttpResponse:
-    """One set of questions of a learner, with its answers."""
+    """One sitting of a learner, with its answers."""
     learner = learner_for(request.user, cohort_pk, person_pk)
-    session = get_object_or_404(PracticeSession, token=token, person=learner)
+    sitting = get_object_or_404(Sitting, token=token, person=learner)
     context = {
         "cohort": cohort_for(request.user, cohort_pk),
         "learner": learner,
-        "session": session,
-        "answers": in_order(session),
+        "sitting": sitting,
+        "answers": in_order(sitting),
     }
-    return render(request, "assignments/set.html", context)
+    return render(request, "assignments/sitting.html", context)

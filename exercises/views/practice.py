@@ -22,7 +22,7 @@ from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
 from exercises.own_progress import own_progress_of
 from exercises.scores import progress_of, row_in_words
-from exercises.sessions import end_if_answered, left_of, session_going
+from exercises.sittings import end_if_answered, left_of, sitting_going
 
 SOON = 60  # seconds, until a site that was busy is worth another try
 
@@ -37,7 +37,7 @@ def drills(request: SignedInRequest) -> HttpResponse:
         "drills": progress_of(request.user),
         "not_here": not_at(bench_of(request.user).as_settings()),
         "own": own_progress_of(request.user),
-        "going": session_going(request.user),
+        "going": sitting_going(request.user),
     }
     return render(request, "exercises/drills.html", context)
 
@@ -76,8 +76,8 @@ def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
         return show_outdated(request, asked.kind)
     except TooFastError as refusal:
         return show_too_fast(request, asked, form, refusal)
-    if asked.session:
-        end_if_answered(asked.session)
+    if asked.sitting:
+        end_if_answered(asked.sitting)
     return show_what_came(request, attempt, SECOND if attempt.answer != form.answer() else "")
 
 
@@ -163,7 +163,7 @@ def show_what_came(request: SignedInRequest, attempt: Attempt, told: str) -> Htt
 
 def attempt_context(attempt: Attempt) -> dict[str, object]:
     """What the page of an attempt shows: the question, the answer given, what came of it."""
-    rule, session = attempt.feedback.get("rule"), attempt.asked.session
+    rule, sitting = attempt.feedback.get("rule"), attempt.asked.sitting
     return {
         "attempt": attempt,
         "who": READER,
@@ -178,7 +178,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
         "verdict": attempt.verdict,
         "feedback": attempt.feedback,
         "row": row_in_words(attempt),
-        "left": left_of(session) if session and session.is_open else 0,
+        "left": left_of(sitting) if sitting and sitting.is_open else 0,
     }
 
 

@@ -11,12 +11,12 @@ from exercises.forms.review import ReplyForm
 from exercises.models import Asked, Attempt, Review
 from exercises.reviews import mark_read, thread_of
 from exercises.scores import skills_of
-from exercises.sessions import sessions_of
 from exercises.sign_offs import sign_offs_of
+from exercises.sittings import sittings_of
 from exercises.views.practice import attempt_context
 
 PER_PAGE = 25
-SETS = 10
+SITTINGS = 10
 
 
 @require_safe
@@ -27,7 +27,7 @@ def record(request: SignedInRequest) -> HttpResponse:
     context = {
         "page": page,
         "skills": skills_of(request.user),
-        "sets": sessions_of(request.user)[:SETS],
+        "sittings": sittings_of(request.user)[:SITTINGS],
         "sign_offs": sign_offs_of(request.user),
     }
     return render(request, "exercises/record.html", context)
@@ -42,7 +42,7 @@ def attempt(request: SignedInRequest, key: str) -> HttpResponse:
 def attempt_for(learner: Person, key: str) -> Attempt:
     """An attempt of the learner with what its page shows, or 404."""
     shown = Attempt.objects.select_related(
-        "asked__session", "asked__again", "person", "outcome__review__by", "upload"
+        "asked__sitting", "asked__again", "person", "outcome__review__by", "upload"
     )
     return get_object_or_404(shown, key=key, person=learner)
 

@@ -1,4 +1,4 @@
-"""Practice sessions: choose a set, answer it question by question, read what it came to."""
+"""Sittings: begin one, answer it question by question, read what it came to."""
 
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
@@ -8,16 +8,16 @@ from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.views.pages import form_page, posted
 from exercises.debrief import debrief
 from exercises.forms.sitting import SittingForm
-from exercises.models import Asked, PracticeSession
-from exercises.sessions import answers_of, in_order, next_question, open_session, start, stop
+from exercises.models import Asked, Sitting
+from exercises.sittings import answers_of, in_order, next_question, open_sitting, start, stop
 from exercises.views.practice import answer_form, question_context
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
 @sign_in_required
-def new_practice(request: SignedInRequest) -> HttpResponse:
-    """Choose a set; somebody who has one open goes on with that."""
-    going = open_session(request.user)
+def new_sitting(request: SignedInRequest) -> HttpResponse:
+    """Begin one; somebody who has one open goes on with that."""
+    going = open_sitting(request.user)
     if going:
         return redirect(going)
     form = SittingForm(posted(request))
@@ -29,26 +29,26 @@ def new_practice(request: SignedInRequest) -> HttpResponse:
 
 @require_safe
 @sign_in_required
-def practice(request: SignedInRequest, token: str) -> HttpResponse:
-    """The question that comes next, or what the set came to."""
-    session = get_object_or_404(PracticeSession, token=token, person=request.user)
-    asked = next_question(session)
+def sitting(request: SignedInRequest, token: str) -> HttpResponse:
+    """The question that comes next, or what the sitting came to."""
+    found = get_object_or_404(Sitting, token=token, person=request.user)
+    asked = next_question(found)
     if asked is None:
-        context = {"session": session, "debrief": debrief(session), "answers": in_order(session)}
+        context = {"sitting": found, "debrief": debrief(found), "answers": in_order(found)}
         return render(request, "practice/debrief.html", context)
-    return render(request, "practice/question.html", sitting_context(session, asked))
+    return render(request, "practice/question.html", sitting_context(found, asked))
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
 @sign_in_required
-def practice_stop(request: SignedInRequest, token: str) -> HttpResponse:
-    session = get_object_or_404(PracticeSession, token=token, person=request.user)
+def sitting_stop(request: SignedInRequest, token: str) -> HttpResponse:
+    found = get_object_or_404(Sitting, token=token, person=request.user)
     if request.method == "POST":
-        stop(session)
-    return redirect(session)
+        stop(found)
+    return redirect(found)
 
 
-def sitting_context(session: PracticeSession, asked: Asked) -> dict[str, object]:
-    number = answers_of(session).count() + 1
+def sitting_context(sitting: Sitting, asked: Asked) -> dict[str, object]:
+    number = answers_of(sitting).count() + 1
     context = question_context(asked, answer_form(asked))
-    return context | {"session": session, "number": number}
+    return context | {"sitting": sitting, "number": number}

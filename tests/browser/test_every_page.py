@@ -16,10 +16,10 @@ from course.lessons.shelf import shelf
 from exercises.assignments import Terms, set_assignment
 from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
-from exercises.models import Attempt, PracticeSession
+from exercises.models import Attempt, Sitting
 from exercises.reviews import Said, reply, review
-from exercises.sessions import next_question, start, stop
 from exercises.sign_offs import Decision, sign_off
+from exercises.sittings import next_question, start, stop
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
 from tests.own import picture_sent, published
@@ -55,7 +55,7 @@ def learner_pages(mina: Person) -> list[str]:
     ]
     pages += [f"/lessons/{slug}/" for slug in LESSONS]
     pages.append("/lessons/your-first-bench-day/checklist/")
-    pages += [reverse("new-practice"), ended_set(mina).get_absolute_url()]
+    pages += [reverse("new-sitting"), ended_sitting(mina).get_absolute_url()]
     for kind in KINDS.values():
         for answer in (right_answer, wrong_answer):
             asked = ask(mina, kind)
@@ -64,13 +64,13 @@ def learner_pages(mina: Person) -> list[str]:
     return pages
 
 
-def ended_set(mina: Person) -> PracticeSession:
-    """A set that was stopped after one answer."""
-    session = start(mina, [], 5)
-    if asked := next_question(session):
+def ended_sitting(mina: Person) -> Sitting:
+    """A sitting that was stopped after one answer."""
+    sitting = start(mina, [], 5)
+    if asked := next_question(sitting):
         submit(asked, wrong_answer(asked))
-    stop(session)
-    return session
+    stop(sitting)
+    return sitting
 
 
 def instructor_pages(harbour: Cohort, mina: Person, reviewed: Attempt) -> list[str]:

@@ -15,9 +15,9 @@ from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.joining import start_cohort
 from course.cohorts.models import Bench, Cohort, Person
-from exercises.assignments import begin_set
+from exercises.assignments import begin_sitting
 from exercises.attempts import ask, submit
-from exercises.demo.assigned import answer_set
+from exercises.demo.assigned import answer_sitting
 from exercises.demo.cast import LEARNERS
 from exercises.demo.in_order import happen
 from exercises.demo.practice import practise_once
@@ -79,8 +79,8 @@ def they_do_the_set(assignment: Assignment) -> None:
     for learner in TWELVE:
         if learner.sign_in_name not in {"piran", "bram"}:
             person = person_of(learner.sign_in_name)
-            session = begin_set(person, assignment, now=timezone.now())
-            happen(answer_set(person, learner, session, Random(learner.sign_in_name)))
+            sitting = begin_sitting(person, assignment, now=timezone.now())
+            happen(answer_sitting(person, learner, sitting, Random(learner.sign_in_name)))
 
 
 def they_write(orla: Person) -> None:
@@ -128,7 +128,7 @@ def first_week(keys: Keys, roster: Path) -> None:
     keys.follow("Assignments", to="Assignments")
     keys.follow("Set an assignment", to="Set an assignment")
     keys.type("Title", "Which mode, before you touch a switch")
-    keys.type("Questions in a set", "5")
+    keys.type("Questions in a sitting", "5")
     keys.type("Of them right", "4")
     keys.tick("Choose the mode")
     keys.send("Set it", to="Which mode, before you touch a switch")

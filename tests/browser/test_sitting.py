@@ -1,4 +1,4 @@
-"""A set of questions, from the first to what it came to: by keyboard alone, and without scripts."""
+"""A sitting, from the first to what it came to: by keyboard alone, and without scripts."""
 
 import re
 
@@ -6,7 +6,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, expect
 from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Person
-from exercises.models import Asked, Attempt, PracticeSession
+from exercises.models import Asked, Attempt, Sitting
 from tests.answers import right_answer, sent
 from tests.browser.site import follow, quiet_page, sign_in, violations, without_javascript
 
@@ -24,7 +24,7 @@ def reach(page: Page, selector: str) -> None:
 
 def begin(page: Page, address: str) -> None:
     """Five questions on care and safety: every one is a single choice."""
-    page.goto(f"{address}/practice/")
+    page.goto(f"{address}/sittings/")
     reach(page, 'input[name="length"]')
     page.keyboard.press("ArrowLeft")
     reach(page, 'input[name="skills"][value="care-and-safety"]')
@@ -56,12 +56,12 @@ def test_set_by_keyboard_alone(
             reach(page, ".row > a.button")
             enter(page)
 
-        expect(page.get_by_role("heading", name="What the set came to")).to_be_visible()
+        expect(page.get_by_role("heading", name="What the sitting came to")).to_be_visible()
         assert page.locator(".debrief dt").all_inner_texts() == ["Tried", "Happened", "Why", "Next"]
         assert violations(page) == []
 
-    session = PracticeSession.objects.get()
-    assert (session.length, session.is_open, Attempt.objects.count()) == (5, False, 5)
+    sitting = Sitting.objects.get()
+    assert (sitting.length, sitting.is_open, Attempt.objects.count()) == (5, False, 5)
 
 
 def test_set_without_javascript_goes_on_where_it_was_left(
@@ -84,7 +84,7 @@ def test_set_without_javascript_goes_on_where_it_was_left(
         page.go_forward()
         follow(page.get_by_role("button", name="Stop here"))
 
-        expect(page).to_have_url(re.compile("/practice/"))
+        expect(page).to_have_url(re.compile("/sittings/"))
         expect(page.locator(".debrief")).to_contain_text("2 of 5 questions")
 
     assert [attempt.right for attempt in Attempt.objects.all()] == [True, True]

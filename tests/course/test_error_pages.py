@@ -35,7 +35,7 @@ def test_page_that_does_not_exist_tells_nothing_of_the_site(client: Client, db: 
     assert b"Cohort" not in page.content
 
 
-@pytest.mark.parametrize("place", ["record", "practice", "answers", "pictures", "verify", "join"])
+@pytest.mark.parametrize("place", ["record", "sittings", "answers", "pictures", "verify", "join"])
 def test_nul_in_an_address_is_no_page(place: str, mina: Person, client_of: ClientOf) -> None:
     page = client_of(mina).get(f"/{place}/a%00b/")
 

@@ -11,7 +11,7 @@ from tests.sites import Site, quay_street
 
 MEGABYTES = 48
 NOTE = "The reel ends at the ferry; the left recorder has the master. " * 12
-READ = ["/", "/lessons/", "/drills/", "/record/", "/practice/", "/account/", "/verify/"]
+READ = ["/", "/lessons/", "/drills/", "/record/", "/sittings/", "/account/", "/verify/"]
 
 
 @pytest.fixture

@@ -17,7 +17,7 @@ from exercises.assignments import (
     NoTriesLeftError,
     OtherSetOpenError,
     Terms,
-    begin_set,
+    begin_sitting,
     change_assignment,
     extend,
     practical_of,
@@ -26,10 +26,10 @@ from exercises.assignments import (
 )
 from exercises.attempts import ask_again, submit
 from exercises.debrief import debrief
-from exercises.models import Assignment, Attempt, PracticeSession
+from exercises.models import Assignment, Attempt, Sitting
 from exercises.own_progress import own_progress_of
 from exercises.reviews import Said, answer_again, review
-from exercises.sessions import next_question, start, stop
+from exercises.sittings import next_question, start, stop
 from tests.answers import right_answer, wrong_answer
 from tests.own import published
 from tests.people import learner
@@ -52,23 +52,23 @@ def terms(*people: Person, **columns: Any) -> Terms:
 
 @pytest.fixture
 def care(ines: Person, harbour: Cohort, mina: Person) -> Assignment:
-    """A set of three questions about care, two of them right, for the Harbour group."""
+    """A sitting of three questions about care, two of them right, for the Harbour group."""
     return set_assignment(ines, harbour, terms())
 
 
-def take(session: PracticeSession, letters: str, *, at: datetime) -> None:
-    """Answer so many questions of a set: "rw" is one right, then one wrong."""
+def take(sitting: Sitting, letters: str, *, at: datetime) -> None:
+    """Answer so many questions of a sitting: "rw" is one right, then one wrong."""
     for letter in letters:
-        asked = next_question(session)
+        asked = next_question(sitting)
         assert asked
         given = right_answer(asked) if letter == "r" else wrong_answer(asked)
         submit(asked, given, now=at)
 
 
 def done(person: Person, assignment: Assignment, letters: str, *, at: datetime = DUE) -> None:
-    session = begin_set(person, assignment, now=at)
-    take(session, letters, at=at)
-    stop(session, now=at)
+    sitting = begin_sitting(person, assignment, now=at)
+    take(sitting, letters, at=at)
+    stop(sitting, now=at)
 
 
 def standing(person: Person, *, now: datetime = DUE) -> Standing:
@@ -152,20 +152,20 @@ def test_no_more_sets_than_allowed(ines: Person, harbour: Cohort, mina: Person) 
     done(mina, care, "www")
 
     with pytest.raises(NoTriesLeftError):
-        begin_set(mina, care)
+        begin_sitting(mina, care)
     assert standing(mina).work.tries == 1
 
 
 def test_begun_set_is_gone_on_with_another_is_not_pushed_aside(
     care: Assignment, mina: Person
 ) -> None:
-    session = begin_set(mina, care)
-    assert begin_set(mina, care) == session
-    stop(session)
+    sitting = begin_sitting(mina, care)
+    assert begin_sitting(mina, care) == sitting
+    stop(sitting)
     start(mina, [], 5)
 
     with pytest.raises(OtherSetOpenError):
-        begin_set(mina, care)
+        begin_sitting(mina, care)
 
 
 def test_set_asks_for_the_kinds_that_were_asked_for(care: Assignment, mina: Person) -> None:
@@ -179,8 +179,8 @@ def test_set_asks_an_own_drill_once_and_waits_until_it_is_read(
 ) -> None:
     mode, note = published(ines, harbour), published(ines, harbour, form="text")
     asked_for = terms(kinds=[mode.slug, note.slug], questions=2)
-    session = begin_set(mina, set_assignment(ines, harbour, asked_for))
-    take(session, "rr", at=DUE)
+    sitting = begin_sitting(mina, set_assignment(ines, harbour, asked_for))
+    take(sitting, "rr", at=DUE)
 
     waits = standing(mina).words
     score(ines, Attempt.objects.get(drill=note.slug), 100)
@@ -194,9 +194,9 @@ def test_set_with_an_answer_sent_back_is_begun_until_it_is_answered_again(
 ) -> None:
     note = published(ines, harbour, form="text")
     asked_for = terms(kinds=[note.slug], questions=1, right_needed=1)
-    session = begin_set(mina, set_assignment(ines, harbour, asked_for))
-    take(session, "r", at=DUE)
-    stop(session)
+    sitting = begin_sitting(mina, set_assignment(ines, harbour, asked_for))
+    take(sitting, "r", at=DUE)
+    stop(sitting)
     first = Attempt.objects.get()
     review(ines, first, Said(what="sent-back", text="Which recorder?", key="back"))
 
@@ -205,7 +205,7 @@ def test_set_with_an_answer_sent_back_is_begun_until_it_is_answered_again(
     submit(again, right_answer(again), now=DUE)
 
     assert (begun, standing(mina).words) == ("begun", "waits for the instructor")
-    assert debrief(session).tried == f"1 of 1 questions: {note.kind.title}."
+    assert debrief(sitting).tried == f"1 of 1 questions: {note.kind.title}."
 
 
 def test_change_touches_no_attempt_and_no_set_begun_before(care: Assignment, mina: Person) -> None:
@@ -216,7 +216,7 @@ def test_change_touches_no_attempt_and_no_set_begun_before(care: Assignment, min
 
     assert list(Attempt.objects.values()) == before
     assert standing(mina).words == "done"
-    assert PracticeSession.objects.get().right_needed == 2
+    assert Sitting.objects.get().right_needed == 2
 
 
 def test_lesson_is_done_once_it_is_read(ines: Person, harbour: Cohort, mina: Person) -> None:

@@ -9,7 +9,7 @@ from course.cohorts.models import Cohort, Person
 from course.lessons.reading import reach, readings_of
 from course.lessons.shelf import shelf
 from exercises.assigned import mine
-from exercises.assignments import Terms, begin_set, practical_of, set_assignment
+from exercises.assignments import Terms, begin_sitting, practical_of, set_assignment
 from exercises.attempts import ask, submit
 from exercises.board import Wanted, readiness
 from exercises.drills.register import KINDS
@@ -27,7 +27,6 @@ from exercises.reviews import (
     thread_of,
 )
 from exercises.scores import beliefs_of, board_of, progress_of, row_in_words
-from exercises.sessions import in_order, next_question, sessions_of, start, stop, taken_by
 from exercises.sign_offs import (
     Decision,
     lines_of,
@@ -36,6 +35,7 @@ from exercises.sign_offs import (
     sign_offs_of,
     standing_of,
 )
+from exercises.sittings import in_order, next_question, sittings_of, start, stop, taken_by
 from exercises.today import latest_begun
 from exercises.wrong_answers import wrong_answers
 from tests.answers import right_answer, wrong_answer
@@ -166,17 +166,17 @@ def test_last_decision_counts(mina: Person, ines: Person, harbour: Cohort) -> No
 
 
 def test_set_goes_on_from_its_last_answer(mina: Person) -> None:
-    session = start(mina, [], 5, now=AHEAD)
+    sitting = start(mina, [], 5, now=AHEAD)
     drills = []
     for at in (AHEAD, RIGHT, RIGHT - timedelta(hours=1)):
-        asked = next_question(session)
+        asked = next_question(sitting)
         assert asked
         drills.append(submit(asked, right_answer(asked), now=at).drill)
 
-    assert taken_by(session) == [each.drill for each in in_order(session)] == drills
-    stop(session)
+    assert taken_by(sitting) == [each.drill for each in in_order(sitting)] == drills
+    stop(sitting)
     second = start(mina, [], 5, now=RIGHT)
-    assert list(sessions_of(mina)) == [second, session]
+    assert list(sittings_of(mina)) == [second, sitting]
 
 
 def asked_for(cohort: Cohort, **columns: object) -> None:
@@ -205,17 +205,17 @@ def test_assignment_stands_by_its_last_set_and_the_answer_that_ended_it(
     drills = {"what": "drills", "kinds": [CARE.slug], "questions": 2, "right_needed": 2}
     asked_for(harbour, **drills)
     (before,) = mine(mina, now=RIGHT)
-    stop(begin_set(mina, before.assignment, now=AHEAD), now=AHEAD)
-    session = begin_set(mina, before.assignment, now=RIGHT)
+    stop(begin_sitting(mina, before.assignment, now=AHEAD), now=AHEAD)
+    sitting = begin_sitting(mina, before.assignment, now=RIGHT)
     (begun,) = mine(mina, now=RIGHT)
     for at in (AHEAD, RIGHT):
-        asked = next_question(session)
+        asked = next_question(sitting)
         assert asked
         submit(asked, right_answer(asked), now=at)
 
     (done,) = mine(mina, now=RIGHT)
 
-    assert begun.work.key == session.token
+    assert begun.work.key == sitting.token
     assert (done.words, done.work.at) == ("done", RIGHT)
 
 

@@ -17,8 +17,8 @@ from exercises.deletion import ANSWERED_FOR, delete_learner
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, SignOff
 from exercises.reviews import Said, reply, review
-from exercises.sessions import start
 from exercises.sign_offs import Decision, sign_off, withdraw
+from exercises.sittings import start
 from tests.answers import right_answer
 from tests.pages import notices, refusals
 from tests.people import PASSWORD

@@ -18,7 +18,7 @@ from exercises.assigned import standings_in
 from exercises.demo.cast import LEARNERS
 from exercises.drills.settings import Settings
 from exercises.mastery.items import ENOUGH
-from exercises.models import Attempt, OwnDrill, PracticeSession, Review, SignOff, Upload
+from exercises.models import Attempt, OwnDrill, Review, SignOff, Sitting, Upload
 from exercises.reviews import news_of, queue_of, replies_to
 from exercises.scores import board_of
 from exercises.sign_offs import lines_of, standing_of
@@ -167,6 +167,6 @@ def test_demo_was_kept_in_the_order_in_which_it_happened() -> None:
         Review.objects.order_by("pk").values_list("at", flat=True),
         SignOff.objects.order_by("pk").values_list("at", flat=True),
         Cohort.objects.order_by("pk").values_list("started_at", flat=True),
-        PracticeSession.objects.order_by("pk").values_list("started_at", flat=True),
+        Sitting.objects.order_by("pk").values_list("started_at", flat=True),
     ):
         assert list(moments) == sorted(moments)

@@ -1,4 +1,4 @@
-"""Which drill comes next in a set."""
+"""Which drill comes next in a sitting."""
 
 from itertools import pairwise
 

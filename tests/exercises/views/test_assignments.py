@@ -14,7 +14,7 @@ from course.cohorts.archiving import archive
 from course.cohorts.models import Cohort, Person
 from exercises.assignments import Terms, practical_of, set_assignment, withdraw_assignment
 from exercises.attempts import submit
-from exercises.models import Assignment, Attempt, Extension, PracticeSession
+from exercises.models import Assignment, Attempt, Extension, Sitting
 from exercises.reviews import Said, review
 from tests.own import published
 from tests.pages import heading, notices, texts
@@ -71,7 +71,7 @@ def test_instructor_sets_an_assignment_in_the_workshops_time(
         ({"questions": "0"}, "At least 1."),
         ({"questions": "9" * 30}, "At most 40."),
         ({"questions": "five"}, "Write a whole number."),
-        ({"right_needed": "6"}, "A set has only 5."),
+        ({"right_needed": "6"}, "A sitting has only 5."),
         ({"kinds": ["juggling"]}, "Choose from the list."),
         ({"skills": ["mending"]}, "None of these drills practises any of these skills."),
         ({"due_at": "2026-05-04T09:00"}, "It is due before it opens. Choose a later time."),
@@ -142,7 +142,7 @@ def test_learner_finds_it_on_today_and_does_it(
     page = client.post(found.get_absolute_url(), follow=True)
 
     assert texts(page, "p", "kicker") == ["Question 1 of 5"]
-    assert PracticeSession.objects.get().assignment == found
+    assert Sitting.objects.get().assignment == found
 
 
 def test_begin_sent_twice_begins_one_set(
@@ -152,7 +152,7 @@ def test_begin_sent_twice_begins_one_set(
     for _ in range(2):
         client.post(found.get_absolute_url())
 
-    assert PracticeSession.objects.count() == 1
+    assert Sitting.objects.count() == 1
 
 
 def test_practical_is_reported_and_waits_in_the_queue(
@@ -219,15 +219,15 @@ def test_instructor_sees_who_is_how_far_and_the_work_behind_it(
 ) -> None:
     found = made(harbour)
     client_of(mina).post(found.get_absolute_url())
-    session = PracticeSession.objects.get()
+    sitting = Sitting.objects.get()
     client = client_of(ines)
 
     page = client.get(reverse("assignment-board", args=[harbour.pk, found.pk]))
 
     assert heading(page) == "Care"
-    link = reverse("cohort-set", args=[harbour.pk, mina.pk, session.token])
+    link = reverse("cohort-sitting", args=[harbour.pk, mina.pk, sitting.token])
     assert link in page.content.decode()
-    assert heading(client.get(link)) == "A set of Mina Tarrant"
+    assert heading(client.get(link)) == "A sitting of Mina Tarrant"
 
 
 def test_more_time_is_given_to_one(

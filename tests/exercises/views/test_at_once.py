@@ -18,10 +18,10 @@ from exercises.models import (
     Asked,
     Assignment,
     Attempt,
-    PracticeSession,
     Review,
     ReviewRead,
     SignOff,
+    Sitting,
     Withdrawal,
 )
 from exercises.reviews import Said, review
@@ -125,16 +125,16 @@ def test_sets_begun_at_once_are_one_set(mina: Person, harbour: Cohort) -> None:
     one, other = (asked_for(harbour, title, **drills) for title in ("One", "Other"))
     calls = posting(mina, one.get_absolute_url(), times=6)
     calls += posting(mina, other.get_absolute_url(), times=5)
-    calls += posting(mina, reverse("new-practice"), {"length": "5"}, times=5)
+    calls += posting(mina, reverse("new-sitting"), {"length": "5"}, times=5)
 
     assert statuses(calls) == {302}
-    assert PracticeSession.objects.count() == 1
+    assert Sitting.objects.count() == 1
 
 
-@pytest.mark.parametrize("page", ["drill", "lesson", "practice"])
+@pytest.mark.parametrize("page", ["drill", "lesson", "sitting"])
 def test_page_that_keeps_something_when_it_is_read(page: str, mina: Person) -> None:
-    if page == "practice":
-        arg = PracticeSession.objects.create(person=mina, length=5).token
+    if page == "sitting":
+        arg = Sitting.objects.create(person=mina, length=5).token
     else:
         arg = MODE.slug if page == "drill" else shelf().lessons[0].slug
 

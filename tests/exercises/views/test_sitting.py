@@ -1,4 +1,4 @@
-"""The pages of a practice session."""
+"""The pages of a practice sitting."""
 
 from collections.abc import Callable
 from typing import Any
@@ -9,8 +9,8 @@ from django.urls import reverse
 
 from course.cohorts.models import Person
 from exercises.attempts import submit
-from exercises.models import PracticeSession
-from exercises.sessions import next_question, session_going, start, stop
+from exercises.models import Sitting
+from exercises.sittings import next_question, sitting_going, start, stop
 from tests.answers import right_answer
 from tests.answers import sent as as_sent
 from tests.pages import heading, texts
@@ -20,10 +20,10 @@ ClientOf = Callable[[Person], Client]
 
 def test_learner_chooses_a_set(mina: Person, client_of: ClientOf) -> None:
     sent = {"skills": ["mending", "care-and-safety"], "length": "5"}
-    page = client_of(mina).post(reverse("new-practice"), sent, follow=True)
+    page = client_of(mina).post(reverse("new-sitting"), sent, follow=True)
 
-    session = PracticeSession.objects.get()
-    assert (session.skills, session.length) == (["mending", "care-and-safety"], 5)
+    sitting = Sitting.objects.get()
+    assert (sitting.skills, sitting.length) == (["mending", "care-and-safety"], 5)
     assert texts(page, "p", "kicker") == ["Question 1 of 5: Mending, Care and safety"]
 
 
@@ -48,63 +48,63 @@ def test_learner_chooses_a_set(mina: Person, client_of: ClientOf) -> None:
 def test_bad_choice_starts_nothing(
     sent: dict[str, Any], sentence: str, mina: Person, client_of: ClientOf
 ) -> None:
-    page = client_of(mina).post(reverse("new-practice"), sent)
+    page = client_of(mina).post(reverse("new-sitting"), sent)
 
     assert page.status_code == 422
     assert texts(page, "p", "errorlist") == [sentence]
-    assert not PracticeSession.objects.exists()
+    assert not Sitting.objects.exists()
 
 
 def test_open_set_is_gone_on_with(mina: Person, client_of: ClientOf) -> None:
-    session = start(mina, [], 5)
+    sitting = start(mina, [], 5)
 
-    page = client_of(mina).get(reverse("new-practice"))
+    page = client_of(mina).get(reverse("new-sitting"))
 
-    assert page["Location"] == session.get_absolute_url()
+    assert page["Location"] == sitting.get_absolute_url()
 
 
 def test_answer_leads_to_the_next_question_and_the_last_to_the_debrief(
     mina: Person, client_of: ClientOf
 ) -> None:
-    session, client = start(mina, ["care-and-safety"], 5), client_of(mina)
+    sitting, client = start(mina, ["care-and-safety"], 5), client_of(mina)
     headings, buttons = [], []
     for _ in range(5):
-        headings.append(texts(client.get(session.get_absolute_url()), "p", "kicker")[0][:15])
-        asked = next_question(session)
+        headings.append(texts(client.get(sitting.get_absolute_url()), "p", "kicker")[0][:15])
+        asked = next_question(sitting)
         assert asked
         url = reverse("drill-answer", args=[asked.token])
         page = client.post(url, as_sent(asked, right_answer(asked)), follow=True)
         buttons += texts(page, "a", "button")
 
     assert headings == [f"Question {number} of 5" for number in range(1, 6)]
-    assert buttons == ["Next question"] * 4 + ["See what the set came to"]
-    assert session_going(mina) is None
-    assert heading(client.get(session.get_absolute_url())) == "What the set came to"
+    assert buttons == ["Next question"] * 4 + ["See what the sitting came to"]
+    assert sitting_going(mina) is None
+    assert heading(client.get(sitting.get_absolute_url())) == "What the sitting came to"
 
 
 def test_stop_shows_the_debrief_at_once(mina: Person, client_of: ClientOf) -> None:
-    session, client = start(mina, [], 5), client_of(mina)
+    sitting, client = start(mina, [], 5), client_of(mina)
 
-    page = client.post(reverse("practice-stop", args=[session.token]), follow=True)
+    page = client.post(reverse("sitting-stop", args=[sitting.token]), follow=True)
 
     assert texts(page, "dt") == ["Tried", "Happened", "Why", "Next"]
 
 
 def test_reload_of_an_ended_set_is_its_debrief(mina: Person, client_of: ClientOf) -> None:
-    session = start(mina, [], 5)
-    stop(session)
+    sitting = start(mina, [], 5)
+    stop(sitting)
 
-    assert heading(client_of(mina).get(session.get_absolute_url())) == "What the set came to"
+    assert heading(client_of(mina).get(sitting.get_absolute_url())) == "What the sitting came to"
 
 
 def test_feedback_after_an_ended_set_offers_one_more_like_it(
     mina: Person, client_of: ClientOf
 ) -> None:
-    session = start(mina, [], 5)
-    asked = next_question(session)
+    sitting = start(mina, [], 5)
+    asked = next_question(sitting)
     assert asked
     attempt = submit(asked, right_answer(asked))
-    stop(session)
+    stop(sitting)
 
     page = client_of(mina).get(attempt.get_absolute_url())
 
@@ -112,7 +112,7 @@ def test_feedback_after_an_ended_set_offers_one_more_like_it(
 
 
 def test_today_and_drills_go_on_with_an_open_set(mina: Person, client_of: ClientOf) -> None:
-    session, client = start(mina, [], 5), client_of(mina)
+    sitting, client = start(mina, [], 5), client_of(mina)
     for name in ("today", "drills", "record"):
         page = client.get(reverse(name)).content.decode()
-        assert page.count(f'href="{session.get_absolute_url()}"') == 1
+        assert page.count(f'href="{sitting.get_absolute_url()}"') == 1

@@ -1,4 +1,4 @@
-"""A set of questions that somebody takes in one sitting."""
+"""Several questions that somebody answers in one go."""
 
 from typing import Self
 
@@ -12,7 +12,7 @@ from exercises.models.assignment import Assignment
 from exercises.models.tokens import new_token
 
 
-class PracticeSessionQuerySet(models.QuerySet["PracticeSession"]):
+class SittingQuerySet(models.QuerySet["Sitting"]):
     def open_of(self, person: object) -> Self:
         """The one that the person has not ended: one or none."""
         return self.filter(person=person, ended_at=None)
@@ -21,37 +21,35 @@ class PracticeSessionQuerySet(models.QuerySet["PracticeSession"]):
         return self.order_by("-pk")
 
 
-class PracticeSession(models.Model):
+class Sitting(models.Model):
     """`length` questions on some skills, or on any where `skills` is empty; likewise `kinds`.
 
     It ends when all are answered, or when the learner stops.
     """
 
     token = models.CharField(max_length=32, unique=True, default=new_token)
-    person = models.ForeignKey(
-        settings.AUTH_USER_MODEL, models.CASCADE, related_name="practice_sessions"
-    )
+    person = models.ForeignKey(settings.AUTH_USER_MODEL, models.CASCADE, related_name="sittings")
     skills = models.JSONField(default=list)
     kinds = models.JSONField(default=list)
     assignment = models.ForeignKey(
-        Assignment, models.SET_NULL, null=True, blank=True, related_name="sessions"
+        Assignment, models.SET_NULL, null=True, blank=True, related_name="sittings"
     )
     right_needed = models.PositiveSmallIntegerField(
-        null=True, help_text="as the assignment asked when the set was begun"
+        null=True, help_text="as the assignment asked when the sitting was begun"
     )
     length = models.PositiveSmallIntegerField()
     started_at = models.DateTimeField(default=timezone.now)
     ended_at = models.DateTimeField(null=True, blank=True)
 
-    objects = PracticeSessionQuerySet.as_manager()
+    objects = SittingQuerySet.as_manager()
 
     class Meta:
         constraints = [
-            # Starting twice, in parallel too, gives one set.
+            # Starting twice, in parallel too, gives one sitting.
             models.UniqueConstraint(
                 fields=["person"],
                 condition=models.Q(ended_at=None),
-                name="one_open_practice_session",
+                name="one_open_sitting",
             ),
         ]
 
@@ -59,7 +57,7 @@ class PracticeSession(models.Model):
         return f"{self.length} questions for {self.person}"
 
     def get_absolute_url(self) -> str:
-        return reverse("practice", args=[self.token])
+        return reverse("sitting", args=[self.token])
 
     @property
     def is_open(self) -> bool:

@@ -13,28 +13,28 @@ from course.cohorts.models import Cohort, Person
 from exercises.attempts import ask, submit
 from exercises.debrief import Debrief, debrief
 from exercises.drills.register import KINDS
-from exercises.models import Asked, PracticeSession
-from exercises.sessions import next_question, session_going, start, stop
+from exercises.models import Asked, Sitting
+from exercises.sittings import next_question, sitting_going, start, stop
 from tests.answers import right_answer, wrong_answer
 from tests.own import published
 
 FIGURES = ("pre_roll", "source_run_up", "lock", "relock", "erase_gap")
 
 
-def take(session: PracticeSession, answers: str) -> list[Asked]:
+def take(sitting: Sitting, answers: str) -> list[Asked]:
     """Answer so many questions: "rw" is one right, then one wrong."""
     found = []
     for letter in answers:
-        asked = next_question(session)
+        asked = next_question(sitting)
         assert asked
         submit(asked, right_answer(asked) if letter == "r" else wrong_answer(asked))
         found.append(asked)
     return found
 
 
-def told(session: PracticeSession) -> Debrief:
-    stop(session)
-    return debrief(session)
+def told(sitting: Sitting) -> Debrief:
+    stop(sitting)
+    return debrief(sitting)
 
 
 def test_starting_twice_goes_on_with_the_open_one(mina: Person) -> None:
@@ -57,22 +57,22 @@ def test_starting_in_parallel_makes_one(mina: Person) -> None:
 
 
 def test_question_waits_until_it_is_answered(mina: Person) -> None:
-    session = start(mina, [], 5)
+    sitting = start(mina, [], 5)
 
-    first = next_question(session)
+    first = next_question(sitting)
 
-    assert next_question(session) == first
+    assert next_question(sitting) == first
     assert Asked.objects.count() == 1
 
 
 def test_set_ends_with_its_last_answer(mina: Person) -> None:
-    session = start(mina, [], 5)
-    take(session, "rwrwr")
+    sitting = start(mina, [], 5)
+    take(sitting, "rwrwr")
 
-    assert next_question(session) is None
-    assert not session.is_open
-    assert session_going(mina) is None
-    assert start(mina, [], 5) != session
+    assert next_question(sitting) is None
+    assert not sitting.is_open
+    assert sitting_going(mina) is None
+    assert start(mina, [], 5) != sitting
 
 
 def test_set_mixes_kinds(mina: Person) -> None:
@@ -88,11 +88,11 @@ def test_set_of_one_skill_asks_for_that_skill(mina: Person) -> None:
 
 
 def test_set_takes_the_question_that_is_open_already(mina: Person) -> None:
-    session = start(mina, ["care-and-safety"], 5)
+    sitting = start(mina, ["care-and-safety"], 5)
     waiting = ask(mina, KINDS["care-and-safety"])
 
-    assert next_question(session) == waiting
-    assert Asked.objects.get().session == session
+    assert next_question(sitting) == waiting
+    assert Asked.objects.get().sitting == sitting
 
 
 def test_set_asks_an_own_drill_until_it_was_right(
@@ -102,9 +102,9 @@ def test_set_asks_an_own_drill_until_it_was_right(
     skills = list(drill.kind.skills)
 
     def asked_in(answers: str) -> int:
-        session = start(mina, skills, 5)
-        found = [each.drill for each in take(session, answers)]
-        stop(session)
+        sitting = start(mina, skills, 5)
+        found = [each.drill for each in take(sitting, answers)]
+        stop(sitting)
         return found.count(drill.slug)
 
     assert asked_in("wwwww") == 1
@@ -134,21 +134,21 @@ def test_set_leaves_out_what_the_bench_has_no_meter_for(
 
 
 def test_stopped_set_asks_nothing_more(mina: Person) -> None:
-    session = start(mina, [], 5)
-    take(session, "r")
-    stop(session)
+    sitting = start(mina, [], 5)
+    take(sitting, "r")
+    stop(sitting)
 
-    assert next_question(session) is None
-    ended = session.ended_at
-    stop(session)
-    assert session.ended_at == ended
+    assert next_question(sitting) is None
+    ended = sitting.ended_at
+    stop(sitting)
+    assert sitting.ended_at == ended
 
 
 def test_question_left_by_a_stop_stays_open_in_its_drill(mina: Person) -> None:
-    session = start(mina, [], 5)
-    waiting = next_question(session)
+    sitting = start(mina, [], 5)
+    waiting = next_question(sitting)
     assert waiting
-    stop(session)
+    stop(sitting)
 
     assert ask(mina, waiting.kind) == waiting
 
@@ -161,21 +161,21 @@ def test_debrief_of_nothing(mina: Person) -> None:
 
 
 def test_debrief_counts_what_happened(mina: Person) -> None:
-    session = start(mina, ["care-and-safety"], 5)
-    take(session, "rrw")
+    sitting = start(mina, ["care-and-safety"], 5)
+    take(sitting, "rrw")
 
-    found = told(session)
+    found = told(sitting)
 
     assert found.tried == "3 of 5 questions: Care and safety."
     assert found.happened == "2 right, 1 not right."
 
 
 def test_debrief_names_the_belief_and_where_it_is_taught(mina: Person) -> None:
-    session = start(mina, ["continuing-a-master"], 5)
+    sitting = start(mina, ["continuing-a-master"], 5)
     while not any(found.misconceptions for found in mina.attempts.all()):
-        take(session, "w")
+        take(sitting, "w")
 
-    found = told(session)
+    found = told(sitting)
 
     assert found.why.startswith("Perhaps you expected")
     assert found.why_place
@@ -183,10 +183,10 @@ def test_debrief_names_the_belief_and_where_it_is_taught(mina: Person) -> None:
 
 
 def test_debrief_of_right_answers_names_a_drill_to_complete(mina: Person) -> None:
-    session = start(mina, ["care-and-safety"], 5)
-    take(session, "rr")
+    sitting = start(mina, ["care-and-safety"], 5)
+    take(sitting, "rr")
 
-    found = told(session)
+    found = told(sitting)
 
     assert found.why == "Nothing went wrong, so there is nothing to explain."
     assert found.next == "Not held yet, 1 more right without a miss:"
@@ -197,8 +197,8 @@ def test_debrief_of_right_answers_names_a_drill_to_complete(mina: Person) -> Non
 def test_debrief_queries_do_not_grow(
     mina: Person, django_assert_num_queries: DjangoAssertNumQueries
 ) -> None:
-    session = start(mina, ["care-and-safety"], 20)
+    sitting = start(mina, ["care-and-safety"], 20)
     for more in ("r", "rr", "rrrr"):
-        take(session, more)
+        take(sitting, more)
         with django_assert_num_queries(3):  # answers, bench, progress
-            debrief(session)
+            debrief(sitting)

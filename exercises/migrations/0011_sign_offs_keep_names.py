@@ -4,8 +4,9 @@ from django.db.models import OuterRef, Subquery
 
 def keep_names(apps, schema_editor):
     """Those signed before this was kept: the names of today, for want of those of their days."""
-    people = apps.get_model("cohorts", "Person").objects
-    apps.get_model("exercises", "SignOff")._base_manager.update(
+    alias = schema_editor.connection.alias
+    people = apps.get_model("cohorts", "Person").objects.using(alias)
+    apps.get_model("exercises", "SignOff")._base_manager.using(alias).update(
         person_name=Subquery(people.filter(pk=OuterRef("person")).values("name")),
         instructor_name=Subquery(people.filter(pk=OuterRef("instructor")).values("name")),
     )

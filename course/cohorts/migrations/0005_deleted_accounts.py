@@ -5,7 +5,7 @@ from django.db import migrations, models
 
 def mark(apps, schema_editor):
     """Accounts that were deleted before this was kept: closed, and of no name but this one."""
-    people = apps.get_model("cohorts", "Person").objects
+    people = apps.get_model("cohorts", "Person").objects.using(schema_editor.connection.alias)
     former = people.filter(is_active=False, name="Former learner", email="")
     former.filter(sign_in_name__startswith="former-").update(is_deleted=True)
 

@@ -14,6 +14,10 @@ from exercises.models import Asked, SignOff
 from exercises.sign_offs import Decision, sign_off
 
 
+def migrate(module: str, step: str) -> None:
+    getattr(import_module(module), step)(apps, connection.schema_editor())
+
+
 def test_report_that_nobody_could_write_is_asked_no_more(mina: Person) -> None:
     asked = new_asked(mina, BENCH_PRACTICAL, 0, practical("Black", "Lay ten seconds."), None)
     asked.latest = False
@@ -24,7 +28,7 @@ def test_report_that_nobody_could_write_is_asked_no_more(mina: Person) -> None:
     stray.save()
     waiting = ask(mina, KINDS["free-answer"])
 
-    import_module("exercises.migrations.0009_reports_asked_again").forget(apps, connection.schema_editor())
+    migrate("exercises.migrations.0009_reports_asked_again", "forget")
 
     assert set(Asked.objects.filter(attempt=None)) == {waiting}
     assert Asked.objects.filter(attempt=report).exists()
@@ -38,7 +42,7 @@ def test_earlier_sign_offs_get_the_names_of_the_day(
         sign_off(ines, person, harbour, decision)
     QuerySet(SignOff).update(person_name="", instructor_name="")
 
-    import_module("exercises.migrations.0011_sign_offs_keep_names").keep_names(apps, connection.schema_editor())
+    migrate("exercises.migrations.0011_sign_offs_keep_names", "keep_names")
 
     kept = SignOff.objects.values_list("person_name", "instructor_name").order_by("pk")
     assert list(kept) == [("Mina Tarrant", "Ines Marlow"), ("Tom Brandreth", "Ines Marlow")]
@@ -48,6 +52,6 @@ def test_accounts_deleted_before_are_known(mina: Person, tom: Person) -> None:
     Person.objects.filter(pk=mina.pk).update(
         name="Former learner", email="", is_active=False, sign_in_name="former-x"
     )
-    import_module("course.cohorts.migrations.0005_deleted_accounts").mark(apps, connection.schema_editor())
+    migrate("course.cohorts.migrations.0005_deleted_accounts", "mark")
 
     assert list(Person.objects.filter(is_deleted=True)) == [mina]

@@ -81,6 +81,7 @@ def new_asked(
     return Asked(
         person=person,
         drill=drill.slug,
+        own_id=drill.own,
         revision=drill.revision,
         seed=seed,
         question=question.as_json(),
@@ -160,6 +161,7 @@ def submit(
         asked=asked,
         person_id=asked.person_id,
         drill=asked.drill,
+        own=asked.own,
         skill=question.skill,
         situation=question.situation,
         seed=asked.seed,

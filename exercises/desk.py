@@ -127,4 +127,4 @@ def _locked(drill: OwnDrill) -> OwnDrill:
 
 
 def _waiting(drill: OwnDrill) -> QuerySet[Asked]:
-    return Asked.objects.open().filter(drill=drill.slug)
+    return Asked.objects.open().filter(own__drill=drill)

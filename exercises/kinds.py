@@ -1,13 +1,11 @@
 """The one place that finds a drill for somebody: of the register, or an instructor's own."""
 
 from django.db.models import Q, QuerySet
-from django.http import Http404
 from django.shortcuts import get_object_or_404
 from django.urls import reverse
 
 from course.cohorts.models import Cohort, Person
 from exercises.drills.kind import Kind
-from exercises.drills.own import is_own
 from exercises.drills.register import KINDS
 from exercises.models import OwnDrill
 from exercises.models.desk import pk_of
@@ -15,8 +13,8 @@ from exercises.models.desk import pk_of
 
 def kind_for(person: Person, slug: str) -> Kind:
     """The drill of this slug, or 404: also where it is not published to the person's cohorts."""
-    if not is_own(slug):
-        return drill_or_404(slug)
+    if slug in KINDS:
+        return KINDS[slug]
     return get_object_or_404(own_for(person).select_related("published"), pk=pk_of(slug)).kind
 
 
@@ -50,13 +48,6 @@ def kinds_to_set(cohort: Cohort) -> dict[str, Kind]:
 
 def page_of(kind: Kind) -> str:
     """Where an instructor finds the drill: on its own page, or at the desk."""
-    if is_own(kind.slug):
+    if kind.own:
         return reverse("own-drill", args=[pk_of(kind.slug)])
     return reverse("drill", args=[kind.slug])
-
-
-def drill_or_404(slug: str) -> Kind:
-    """A drill of the register."""
-    if slug not in KINDS:
-        raise Http404("There is no drill of that name.")
-    return KINDS[slug]

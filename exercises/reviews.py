@@ -129,7 +129,7 @@ def mark_read(thread: list[Review], *, by_learner: bool) -> None:
 def news_of(person: Person) -> list[Review]:
     """What instructors have written about the person's attempts and they have not opened."""
     written = Review.objects.filter(attempt__person=person).by_instructors().unread()
-    return list(written.in_order().select_related("by", "attempt"))
+    return list(written.in_order().select_related("by", "attempt__own__drill"))
 
 
 def queue_of(by: Person, cohort: Cohort | None = None) -> QuerySet[Attempt]:
@@ -139,7 +139,8 @@ def queue_of(by: Person, cohort: Cohort | None = None) -> QuerySet[Attempt]:
     """
     placed = Attempt.objects.waiting().annotate(cohort_pk=place_of("person", by, cohort))
     placed = placed.exclude(cohort_pk=None)
-    placed = placed.select_related("person", "upload", "asked__assignment").defer("asked__question")
+    placed = placed.select_related("person", "upload", "asked__assignment", "own__drill")
+    placed = placed.defer("asked__question")
     return placed.order_by("pk")
 
 
@@ -148,7 +149,7 @@ def replies_to(by: Person, cohort: Cohort | None = None) -> QuerySet[Review]:
     unread = Review.objects.unread().filter(what=Review.What.REPLY)
     place = place_of("attempt__person", by, cohort)
     placed = unread.annotate(cohort_pk=place).exclude(cohort_pk=None)
-    return placed.select_related("attempt", "by").order_by("pk")
+    return placed.select_related("attempt__own__drill", "by").order_by("pk")
 
 
 def place_of(person: str, by: Person, cohort: Cohort | None) -> Subquery:

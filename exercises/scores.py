@@ -5,9 +5,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import datetime
 
-from course.cohorts.models import Cohort, Person
+from course.cohorts.models import Person
 from exercises.drills.kind import Kind
-from exercises.drills.own import is_own
 from exercises.drills.register import KINDS
 from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import (
@@ -30,21 +29,6 @@ class Standing:
     score: int
     answers: int
     last_practised: datetime
-
-
-@dataclass(frozen=True)
-class Row:
-    """A learner's line on the board; `cells` are in the order of the board's skills."""
-
-    person: Person
-    cells: list[Standing | None]
-    last_practised: datetime | None
-
-
-@dataclass(frozen=True)
-class Board:
-    skills: list[Skill]
-    rows: list[Row]
 
 
 @dataclass(frozen=True)
@@ -99,20 +83,6 @@ def beliefs_of(person: Person) -> list[tuple[Misconception, int, datetime]]:
     return sorted(found, key=lambda each: (not each[0].critical, -each[1], each[0].id))
 
 
-def board_of(cohort: Cohort) -> Board:
-    """A cohort's people by the skills they practise; two queries."""
-    people = list(cohort.learners.select_related("summary").order_by("name", "pk"))
-    found = standings(people)
-    skills = practised_skills()
-    return Board(skills, [board_row(person, skills, found[person.pk]) for person in people])
-
-
-def board_row(person: Person, skills: list[Skill], own: dict[str, Standing]) -> Row:
-    cells = [own.get(skill.slug) for skill in skills]
-    summary = getattr(person, "summary", None)
-    return Row(person, cells, summary.last_practised if summary else None)
-
-
 def progress_of(person: Person) -> list[Progress]:
     """Each drill of the register with the person's answers to it; one query."""
     rights: dict[str, list[bool]] = defaultdict(list)
@@ -127,7 +97,7 @@ def row_in_words(attempt: Attempt) -> str:
 
     An instructor's own drill asks one question: there is no row to complete.
     """
-    if attempt.result.waits or is_own(attempt.drill):
+    if attempt.result.waits or attempt.own_id:
         return ""
     same = Attempt.objects.filter(person=attempt.person_id, drill=attempt.drill).judged()
     until = same.filter(pk__lte=attempt.pk).latest_first()

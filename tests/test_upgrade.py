@@ -85,6 +85,22 @@ def still(row: Row, old: Row) -> Row:
     return {name: row[RENAMED.get(name, name)] for name in old}
 
 
+@pytest.mark.parametrize("table", ["exercises_attempt", "exercises_asked"])
+def test_own_drills_know_the_revision_that_was_asked(upgraded: Site, table: str) -> None:
+    now = upgraded.tables()
+    revisions = {
+        (f"own-{row['drill_id']}", row["number"]): key
+        for key, row in now["exercises_ownrevision"].items()
+    }
+    own = [row for row in now[table].values() if row["drill"].startswith("own-")]
+
+    assert own
+    assert [row["own_id"] for row in own] == [
+        revisions[row["drill"], row["revision"]] for row in own
+    ]
+    assert not [row for row in now[table].values() if row["own_id"] and row not in own]
+
+
 def test_learner_opens_every_old_attempt(upgraded: Site, old_rows: dict[str, Table]) -> None:
     attempts = attempts_of("sorrel", old_rows)
     with served(upgraded) as address:

@@ -96,6 +96,7 @@ class Kind:
     question with one right answer, or two beliefs would answer alike.
     `tells_bench`: its question says which bench it is about, whoever is asked.
     `by_hand`: an instructor reads the answers; until then they are neither right nor wrong.
+    `own`: the key of the revision that it is made of, where an instructor wrote it.
     """
 
     slug: str
@@ -110,6 +111,7 @@ class Kind:
     by_hand: bool = False
     tells_bench: bool = False
     needs: frozenset[Meter] = frozenset()
+    own: int | None = None
 
     def is_at(self, settings: Settings) -> bool:
         """Whether a bench has the meters that the questions are read from."""

@@ -11,7 +11,6 @@ from course.cohorts.models import Cohort, Person
 from course.lessons.shelf import shelf
 from exercises.assignments import Terms
 from exercises.drills.kind import Kind
-from exercises.drills.own import is_own
 from exercises.forms.fields import LongTextField
 from exercises.kinds import kinds_to_set
 from exercises.models import Assignment
@@ -76,7 +75,7 @@ def practising(kinds: list[Kind], skills: list[str]) -> list[Kind]:
 
 
 def all_own(kinds: list[Kind]) -> bool:
-    return all(is_own(kind.slug) for kind in kinds)
+    return all(kind.own for kind in kinds)
 
 
 class AssignmentForm(forms.Form):

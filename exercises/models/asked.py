@@ -8,10 +8,9 @@ from django.urls import reverse
 from django.utils import timezone
 
 from exercises.drills.kind import Kind, Question
-from exercises.drills.own import is_own, kind_as_asked
 from exercises.drills.register import KINDS, kind
 from exercises.models.assignment import Assignment
-from exercises.models.desk import kind_now
+from exercises.models.desk import OwnRevision, kind_now
 from exercises.models.sitting import Sitting
 from exercises.models.tokens import new_token
 
@@ -19,6 +18,11 @@ from exercises.models.tokens import new_token
 def drill_choices() -> list[tuple[str, str]]:
     """A callable, so that a new kind of drill needs no migration."""
     return [(slug, kind.title) for slug, kind in KINDS.items()]
+
+
+def own_revision() -> "models.ForeignKey[OwnRevision | None, OwnRevision | None]":
+    """What an instructor wrote, where it is such a drill: as it was when it was asked."""
+    return models.ForeignKey(OwnRevision, models.RESTRICT, null=True, blank=True, related_name="+")
 
 
 class AskedQuerySet(models.QuerySet["Asked"]):
@@ -41,6 +45,7 @@ class Asked(models.Model):
     token = models.CharField(max_length=32, unique=True, default=new_token)
     person = models.ForeignKey(settings.AUTH_USER_MODEL, models.CASCADE, related_name="asked")
     drill = models.CharField(max_length=50, choices=drill_choices)
+    own = own_revision()
     revision = models.PositiveSmallIntegerField()
     seed = models.BigIntegerField()
     question = models.JSONField()
@@ -84,15 +89,13 @@ class Asked(models.Model):
     @property
     def kind(self) -> Kind:
         """Its kind; an instructor's own drill as it was when this was asked."""
-        if is_own(self.drill):
-            return kind_as_asked(self.drill, self.revision, self.question["key"]["own"])
-        return kind(self.drill)
+        return self.own.kind if self.own else kind(self.drill)
 
     @property
     def can_be_judged(self) -> bool:
         """Whether what it asks is still asked. One of an own drill may have been put away."""
         now = kind_now(self.drill)
-        put_away = is_own(self.drill) and not (self.latest or hasattr(self, "attempt"))
+        put_away = self.own_id and not (self.latest or hasattr(self, "attempt"))
         return now is not None and self.revision == now.revision and not put_away
 
     @property

@@ -10,10 +10,9 @@ from django.utils import timezone
 
 from course.append_only import AppendOnly, AppendOnlyQuerySet
 from exercises.drills.kind import Kind, Verdict
-from exercises.drills.own import is_own, kind_as_asked
 from exercises.drills.register import kind
 from exercises.mastery.skills import SKILLS
-from exercises.models.asked import Asked, drill_choices
+from exercises.models.asked import Asked, drill_choices, own_revision
 from exercises.models.review import Review
 
 # What attempts count for, in a query: an instructor may have overruled the verdict.
@@ -49,7 +48,9 @@ class AttemptQuerySet(AppendOnlyQuerySet["Attempt"]):
 
     def with_standing(self) -> Self:
         """Each with what it counts for now, and whether it was `sent_back`."""
-        return self.select_related("outcome").annotate(sent_back=models.Exists(sent_back()))
+        return self.select_related("outcome", "own__drill").annotate(
+            sent_back=models.Exists(sent_back())
+        )
 
     def with_again(self) -> Self:
         """Each with whether it was `answered_again`, in its own stead."""
@@ -79,6 +80,7 @@ class Attempt(AppendOnly):
     asked = models.OneToOneField(Asked, models.CASCADE, related_name="attempt")
     person = models.ForeignKey(settings.AUTH_USER_MODEL, models.CASCADE, related_name="attempts")
     drill = models.CharField(max_length=50, choices=drill_choices)
+    own = own_revision()
     skill = models.CharField(max_length=50)
     situation = models.CharField(max_length=80)
     seed = models.BigIntegerField()
@@ -113,9 +115,7 @@ class Attempt(AppendOnly):
     @property
     def kind(self) -> Kind:
         """Its kind; an instructor's own drill as it was when it was answered."""
-        if is_own(self.drill):
-            return kind_as_asked(self.drill, self.revision, self.feedback["own"])
-        return kind(self.drill)
+        return self.own.kind if self.own else kind(self.drill)
 
     @property
     def skill_title(self) -> str:

@@ -10,11 +10,12 @@ from django.utils import timezone
 from course.append_only import AppendOnly
 from course.cohorts.models import Cohort
 from exercises.drills.kind import Kind
-from exercises.drills.own import FORMS, is_own, own_kind
-from exercises.drills.own.as_kind import PREFIX
-from exercises.drills.register import kind
+from exercises.drills.own import FORMS, own_kind
+from exercises.drills.register import KINDS, SET_ONLY, kind
 from exercises.mastery.skills import SKILLS
 from exercises.models.tokens import new_token
+
+PREFIX = "own-"
 
 
 def form_choices() -> list[tuple[str, str]]:
@@ -125,6 +126,7 @@ class OwnRevision(AppendOnly):
             skill=self.skill,
             revision=self.number,
             spec=self.spec,
+            own=self.pk,
         )
 
 
@@ -135,8 +137,8 @@ def pk_of(slug: str) -> int:
 
 
 def kind_now(slug: str) -> Kind | None:
-    """What is asked under a slug now; None where its drill is retired. KeyError for no drill."""
-    if not is_own(slug):
+    """What is asked under a slug now; None where its drill is retired, or there is none."""
+    if slug in KINDS or slug in SET_ONLY:
         return kind(slug)
     found = OwnDrill.objects.live().select_related("published").filter(pk=pk_of(slug)).first()
     return found.kind if found else None

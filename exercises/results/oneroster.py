@@ -15,7 +15,7 @@ from datetime import datetime
 from typing import Any
 
 from course.cohorts.models import Cohort, Person
-from exercises.scores import Board, Standing, board_of
+from exercises.scores import Standing, practised_skills, standings
 
 COMMON = ("sourcedId", "status", "dateLastModified")
 HEADERS: dict[str, tuple[str, ...]] = {
@@ -79,7 +79,8 @@ class Package:
 
     def __init__(self, cohort: Cohort, *, now: datetime) -> None:
         self.cohort = cohort
-        self.board: Board = board_of(cohort)
+        self.people = list(cohort.learners.order_by("name", "pk"))
+        self.standings = standings(self.people)
         self.begins = cohort.started_at.date().isoformat()
         # The clock may have been ahead when the cohort was started.
         self.ends = max(self.begins, now.date().isoformat())
@@ -88,15 +89,14 @@ class Package:
         self.session_id = f"session-{cohort.pk}"
 
     def records(self) -> dict[str, list[Record]]:
-        people = [row.person for row in self.board.rows]
         return {
             "orgs": [{"sourcedId": ORG, "name": "Workshop", "type": "school"}],
             "academicSessions": [self.session()],
             "courses": [{"sourcedId": COURSE, "title": "Run-up", "orgSourcedId": ORG}],
             "classes": [self.class_()],
-            "users": [user(person) for person in people],
-            "roles": [role(person) for person in people],
-            "enrollments": [self.enrollment(person) for person in people],
+            "users": [user(person) for person in self.people],
+            "roles": [role(person) for person in self.people],
+            "enrollments": [self.enrollment(person) for person in self.people],
             "categories": [{"sourcedId": CATEGORY, "title": "Practice"}],
             "lineItems": list(self.line_items()),
             "results": list(self.results()),
@@ -133,7 +133,7 @@ class Package:
 
     def line_items(self) -> Iterator[Record]:
         """One a skill, from 0 to 100."""
-        for skill in self.board.skills:
+        for skill in practised_skills():
             yield {
                 "sourcedId": self.item_id(skill.slug),
                 "title": skill.title,
@@ -150,9 +150,11 @@ class Package:
 
     def results(self) -> Iterator[Record]:
         """Only for what was practised: nothing is put down as nought that nobody tried."""
-        for row in self.board.rows:
-            for standing in filter(None, row.cells):
-                yield self.result(row.person, standing)
+        for person in self.people:
+            own = self.standings[person.pk]
+            for skill in practised_skills():
+                if skill.slug in own:
+                    yield self.result(person, own[skill.slug])
 
     def result(self, person: Person, standing: Standing) -> Record:
         slug = standing.skill.slug

@@ -1,12 +1,12 @@
 """What is known of a cohort, as tables to take away; each in a constant number of queries."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
 from course.cohorts.models import Cohort
 from exercises.models import Attempt, SignOff
-from exercises.scores import board_of, practised_skills
+from exercises.scores import Standing, practised_skills, standings
 
 Row = Sequence[Any]
 AT_ONCE = 2000
@@ -81,11 +81,17 @@ def board_header() -> Sequence[str]:
 
 def board(cohort: Cohort) -> Iterator[Row]:
     """Everybody with the mean of their last ten answers in each skill; blank: not practised."""
-    for row in board_of(cohort).rows:
-        last = row.last_practised
-        scores = (cell.score if cell else "" for cell in row.cells)
-        practised = last.isoformat(timespec="seconds") if last else ""
-        yield (row.person.name, row.person.sign_in_name, practised, *scores)
+    people = list(cohort.learners.order_by("name", "pk"))
+    found = standings(people)
+    for person in people:
+        own = found[person.pk]
+        scores = (own[s.slug].score if s.slug in own else "" for s in practised_skills())
+        yield (person.name, person.sign_in_name, last_practised(own.values()), *scores)
+
+
+def last_practised(standings: Iterable[Standing]) -> str:
+    last = max((each.last_practised for each in standings), default=None)
+    return last.isoformat(timespec="seconds") if last else ""
 
 
 def sign_offs_header() -> Sequence[str]:

@@ -26,7 +26,7 @@ from exercises.reviews import (
     review,
     thread_of,
 )
-from exercises.scores import beliefs_of, board_of, progress_of, row_in_words
+from exercises.scores import beliefs_of, progress_of, row_in_words
 from exercises.sign_offs import (
     Decision,
     lines_of,
@@ -66,8 +66,6 @@ def test_last_answers_are_those_given_last(mina: Person, harbour: Cohort) -> Non
     assert list(Attempt.objects.listed())[:3] == rights[::-1]
     assert Attempt.objects.recent(1).get() == rights[-1]
     assert mina.summary.last_practised == rights[-1].answered_at
-    (row,) = board_of(harbour).rows
-    assert row.last_practised == rights[-1].answered_at
 
 
 def test_row_of_right_answers_ends_with_the_answer_itself(mina: Person) -> None:

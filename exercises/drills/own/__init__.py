@@ -1,6 +1,6 @@
 """Drills that an instructor writes: what was written becomes a kind with one question."""
 
-from exercises.drills.own.as_kind import FORMS, Form, is_own, kind_as_asked, own_kind
+from exercises.drills.own.as_kind import FORMS, Form, own_kind
 from exercises.drills.own.bad_edit import DrawnEdits
 from exercises.drills.own.bad_edit import drawn as drawn_edits
 from exercises.drills.own.described import Described
@@ -24,7 +24,5 @@ __all__ = [
     "Written",
     "drawn",
     "drawn_edits",
-    "is_own",
-    "kind_as_asked",
     "own_kind",
 ]

@@ -1,7 +1,7 @@
 """What was written, as a kind of drill: it has one question, the same from every seed."""
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 from exercises.drills.asks import Json
@@ -12,8 +12,6 @@ from exercises.drills.own.made import DescribedEdits
 from exercises.drills.own.pictured import Pictured
 from exercises.drills.own.written import Written
 from exercises.drills.settings import Settings
-
-PREFIX = "own-"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -96,52 +94,35 @@ FORMS: dict[str, Form] = {
 }
 
 
-def is_own(slug: str) -> bool:
-    return slug.startswith(PREFIX)
-
-
-def own_kind(*, slug: str, form: str, title: str, skill: str, revision: int, spec: Json) -> Kind:
-    """The kind that a revision makes. Its questions remember its form and title as `own`."""
-    own = {"form": form, "title": title, "skill": skill}
+def own_kind(
+    *,
+    slug: str,
+    form: str,
+    title: str,
+    skill: str,
+    revision: int,
+    spec: Json,
+    own: int | None = None,
+) -> Kind:
+    """The kind that a revision makes; `own` is the key that it is kept under."""
+    of = FORMS[form]
 
     def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-        made = FORMS[form].make(spec, skill, f"revision-{revision}")
+        made = of.make(spec, skill, f"revision-{revision}")
         while made:
-            yield replace(made, key={**made.key, "own": own})
+            yield made
 
-    return replace(kind_as_asked(slug, revision, own), candidates=candidates)
-
-
-def kind_as_asked(slug: str, revision: int, own: Json) -> Kind:
-    """The kind as it was when a question was asked, from what the question remembers.
-
-    It can judge and show the question, not make another one.
-    """
-    form = FORMS[own["form"]]
     return Kind(
         slug=slug,
-        title=own["title"],
-        purpose=form.purpose,
-        skills=(own["skill"],),
+        title=title,
+        purpose=of.purpose,
+        skills=(skill,),
         lesson="",
         revision=revision,
-        template=form.template,
-        candidates=_none,
-        grade=_remembered(form),
-        by_hand=form.by_hand,
+        template=of.template,
+        candidates=candidates,
+        grade=of.grade,
+        by_hand=of.by_hand,
         tells_bench=True,
+        own=own,
     )
-
-
-def _none(seed: int, settings: Settings) -> Iterator[Question | None]:
-    return iter(())
-
-
-def _remembered(form: Form) -> Callable[[Question, Mapping[str, Any]], Verdict]:
-    """The form's verdict; it too remembers what kind of drill it was."""
-
-    def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
-        verdict = form.grade(question, answer)
-        return replace(verdict, feedback={**verdict.feedback, "own": question.key["own"]})
-
-    return grade

@@ -15,6 +15,7 @@ from exercises.models import Attempt
 from exercises.reviews import Said, review
 from exercises.sign_offs import Decision, sign_off, withdraw
 from tests.answers import right_answer, wrong_answer
+from tests.own import published
 
 ClientOf = Callable[[Person], Client]
 
@@ -112,8 +113,10 @@ def test_answers_queries_do_not_grow(
     django_assert_num_queries: DjangoAssertNumQueries,
 ) -> None:
     client = client_of(ines)
+    own = published(ines, harbour)
     for person in (mina, tom, tom):
         answered(person)
+        submit(ask(person, own.kind), {"mode": "insert-picture"})
         with django_assert_num_queries(4):  # session, person, cohort, answers
             table(client, harbour, "answers")
 

@@ -13,7 +13,7 @@ from exercises.attempts import ask, submit
 from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
-from exercises.scores import board_of
+from exercises.scores import skills_of
 from tests.answers import right_answer, wrong_answer
 from tests.pages import texts
 from tests.people import learner
@@ -28,42 +28,16 @@ def answer(person: Person, *, right: bool, day: int = 1) -> Attempt:
     return submit(asked, right_answer(asked) if right else wrong_answer(asked), now=now)
 
 
-def test_board_gives_the_mean_of_the_last_ten(mina: Person, harbour: Cohort) -> None:
+def test_standing_is_the_mean_of_the_last_ten(mina: Person) -> None:
     answer(mina, right=False, day=1)
     for day in range(2, 11):
         answer(mina, right=True, day=day)
-    at_ten = board_of(harbour)
+    at_ten = skills_of(mina)
     answer(mina, right=True, day=11)
-    at_eleven = board_of(harbour)
+    at_eleven = skills_of(mina)
 
-    shown = [
-        [(cell.score, cell.answers) for cell in board.rows[0].cells if cell]
-        for board in (at_ten, at_eleven)
-    ]
+    shown = [[(own.score, own.answers) for _, own in all_ if own] for all_ in (at_ten, at_eleven)]
     assert shown == [[(90, 10)], [(100, 11)]]
-
-
-def test_board_dates_the_last_practice(mina: Person, harbour: Cohort) -> None:
-    answer(mina, right=True, day=4)
-    answer(mina, right=False, day=9)
-
-    row = board_of(harbour).rows[0]
-
-    assert row.last_practised == datetime(2026, 5, 9, 12, tzinfo=UTC)
-
-
-def test_board_lists_who_has_not_begun(mina: Person, tom: Person, harbour: Cohort) -> None:
-    answer(mina, right=True)
-
-    rows = {row.person: row.last_practised is None for row in board_of(harbour).rows}
-
-    assert rows == {mina: False, tom: True}
-
-
-def test_board_leaves_out_other_cohorts(mina: Person, lena: Person, harbour: Cohort) -> None:
-    answer(lena, right=True)
-
-    assert [row.person for row in board_of(harbour).rows] == [mina]
 
 
 def test_cohort_queries_do_not_grow(

@@ -5,7 +5,6 @@ A test is skipped, and says so, where they are missing; in CI they must be there
 
 import os
 import shutil
-import socket
 import subprocess
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -13,6 +12,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
+
+from tests.served import free_port
 
 MAKE = "pg_virtualenv"
 MISSING = f"There is no {MAKE} on the path: PostgreSQL IS NOT STOPPED AND STARTED IN THIS TEST."
@@ -52,7 +53,7 @@ def own_server(folder: Path) -> Iterator[Server]:
     if not shutil.which(MAKE) and not os.environ.get("CI"):
         pytest.skip(MISSING)
     told = folder / "variables"
-    variables = {name: os.environ[name] for name in ("PATH", "HOME")} | {"PGPORT": free_port()}
+    variables = {name: os.environ[name] for name in ("PATH", "HOME")} | {"PGPORT": str(free_port())}
     command = [MAKE, "-t", "-c", "--locale C.UTF-8", "sh", "-c", WAIT, str(told)]
     with subprocess.Popen(
         command, env=variables, stdin=subprocess.PIPE, stdout=subprocess.PIPE
@@ -65,9 +66,3 @@ def own_server(folder: Path) -> Iterator[Server]:
         finally:
             maker.stdin.close()
             maker.stdout.read()
-
-
-def free_port() -> str:
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        return str(probe.getsockname()[1])

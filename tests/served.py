@@ -53,13 +53,14 @@ class Visitor:
 
 
 @contextmanager
-def served(site: Site, *, prepared: bool = False) -> Iterator[str]:
-    """The address of the site while gunicorn serves it, as README.md says for a server."""
+def served(site: Site, *, prepared: bool = False, port: int = 0) -> Iterator[str]:
+    """The address of the site while gunicorn serves it, as README.md says for a server.
+
+    At the `port`, or at any that is free.
+    """
     if not prepared:
         site.manage("collectstatic", "--no-input", "--verbosity=0")
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        port = probe.getsockname()[1]
+    port = port or free_port()
     command = [sys.executable, "-m", "gunicorn", "course.wsgi", "--no-control-socket"]
     size = ["--workers", "2", "--threads", "4", "--bind", f"127.0.0.1:{port}"]
     server = subprocess.Popen([*command, *size], cwd=ROOT, env=site.environment())
@@ -69,6 +70,12 @@ def served(site: Site, *, prepared: bool = False) -> Iterator[str]:
     finally:
         server.terminate()
         server.wait(20)
+
+
+def free_port() -> int:
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return int(probe.getsockname()[1])
 
 
 def wait_for(port: int) -> None:

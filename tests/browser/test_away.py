@@ -1,0 +1,103 @@
+"""A real site is stopped, or its database is, while somebody answers: one attempt in the end."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import BrowserContext, Page, expect
+
+from tests.browser.site import follow, violations
+from tests.postgresql import own_server
+from tests.served import QUAY_STREETS_PASSWORD, free_port, served
+from tests.sites import Site, quay_street
+
+NOTE = "The reel ends at the ferry; the left recorder has the master, the right one has the copy."
+KEPT = "Your answer is kept here. It’s sent as soon as the site can be reached."
+PATIENCE = 90_000  # milliseconds, to the next try and over it
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    return tmp_path / "data"
+
+
+@pytest.fixture
+def page(context: BrowserContext) -> Iterator[Page]:
+    page = context.new_page()
+    yield page
+    page.close()
+
+
+def open_question(page: Page, address: str) -> str:
+    """Wren signs in and looks at a question; its token."""
+    page.goto(f"{address}/sign-in/")
+    page.get_by_label("Sign-in name").fill("wren")
+    page.get_by_label("Password").fill(QUAY_STREETS_PASSWORD)
+    follow(page.get_by_role("button", name="Sign in"))
+    page.goto(f"{address}/drills/free-answer/")
+    path = page.locator("form[data-answer]").get_attribute("action") or ""
+    return path.strip("/").rpartition("/")[2]
+
+
+def answer(page: Page) -> None:
+    page.get_by_role("textbox").fill(NOTE)
+    page.get_by_role("button", name="Answer", exact=True).click()
+
+
+def attempts(site: Site, token: str) -> list[str]:
+    rows = site.tables()["exercises_attempt"].values()
+    return [str(row["answer"]) for row in rows if row["key"] == token]
+
+
+def expect_sent_once(page: Page, site: Site, token: str) -> None:
+    expect(page.locator(".verdict")).to_be_visible(timeout=PATIENCE)
+    [kept] = attempts(site, token)
+    assert NOTE in kept
+
+
+def test_site_that_is_stopped_gets_it_when_it_is_back(page: Page, folder: Path) -> None:
+    site, port = quay_street(folder), free_port()
+    with served(site, port=port) as address:
+        token = open_question(page, address)
+    answer(page)
+    expect(page.locator(".unsent p")).to_have_text(KEPT)
+    assert attempts(site, token) == []
+
+    with served(site, prepared=True, port=port):
+        expect_sent_once(page, site, token)
+
+
+def test_page_that_was_closed_meanwhile_sends_it_when_opened_again(
+    context: BrowserContext, page: Page, folder: Path
+) -> None:
+    site, port = quay_street(folder), free_port()
+    with served(site, port=port) as address:
+        token = open_question(page, address)
+    answer(page)
+    expect(page.locator(".unsent p")).to_have_text(KEPT)
+    page.close()
+
+    with served(site, prepared=True, port=port):
+        again = context.new_page()
+        again.goto(f"{address}/drills/free-answer/")
+        expect_sent_once(again, site, token)
+
+
+def test_site_without_its_database_gets_it_when_that_is_back(
+    page: Page, folder: Path, tmp_path: Path
+) -> None:
+    with own_server(tmp_path) as server:
+        site = quay_street(folder, server.url)
+        with served(site) as address:
+            token = open_question(page, address)
+            server.stop()
+            answer(page)
+            expect(page.locator(".unsent p")).to_have_text(KEPT)
+            assert violations(page) == []
+            page.reload()
+            expect(page.get_by_role("heading")).to_have_text("Back in a moment")
+            expect(page.get_by_text("nor an answer that your browser keeps")).to_be_visible()
+
+            server.start()
+            page.reload()
+            expect_sent_once(page, site, token)

@@ -33,8 +33,8 @@ WRITTEN = (
         situation="explain-what-pulses-are-for",
         ago=3,
         text="An insert records picture or sound, but no control track. A new tape has no pulses, "
-        "so what was inserted can’t be played. Next time we lay black along the whole tape with an "
-        "assemble first, and insert into that.",
+        "so nothing locks to what was inserted. Next time we lay black along the whole tape with "
+        "an assemble first, and insert into that.",
         said="Clear, and in the right order. Say also how long the black has to be.",
         score=100,
     ),

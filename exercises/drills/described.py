@@ -15,8 +15,9 @@ from exercises.signal.displays.monitor import OVERSCAN
 from exercises.signal.picture import Look
 from exercises.signal.picture.envelope import HELD, heads_signal
 from exercises.signal.picture.level import CEILING, factor
-from exercises.signal.picture.servo import seen
-from exercises.signal.picture.timebase import roll, shear, since_switch
+from exercises.signal.picture.rendering import unlocked
+from exercises.signal.picture.timebase import low as how_low
+from exercises.signal.picture.timebase import shear, since_switch
 
 ROWS, WIDTH = 480, 640  # of the picture that the figures speak of
 HIDDEN = round(OVERSCAN * ROWS)  # rows at the top that a monitor doesn't show
@@ -71,8 +72,9 @@ def grain(under: Look) -> str:
 def streaks(under: Look) -> str:
     """Where the heads' signal is lost."""
     signal = heads_signal(under, 100).tolist()
-    if under.settling is not None:
-        signal = list(map(min, signal, seen(under.settling, 100).tolist()))
+    slid = unlocked(under, 100)
+    if slid is not None:
+        signal = list(map(min, signal, slid.tolist()))
     bands = [f"{first} % to {last} %" for first, last in _bands(each < HELD for each in signal)]
     if not bands and under.dropouts:
         return f"Single white streaks lie here and there, about {under.dropouts:.0f} of them."
@@ -86,6 +88,8 @@ def uprights(under: Look, hidden: int) -> str:
     since = since_switch(under.lines, ROWS, ROWS)
     top, middle = float(since[hidden]), float(since[ROWS // 2])
     late = under.skew * (exp(-top / under.hold) - exp(-middle / under.hold) if under.hold else 0)
+    if under.adrift is not None:
+        return "Upright lines lean, and tear where streaks lie."
     if under.settling is not None:
         lean = shear(under.settling, since)
         late += float(lean[hidden] - lean[ROWS // 2])
@@ -98,7 +102,7 @@ def uprights(under: Look, hidden: int) -> str:
 
 def standing(under: Look) -> str:
     """To a tenth of its height, so that a moving picture isn't told frame by frame."""
-    low = round(10 * (roll(under.settling) % 1)) % 10
+    low = round(10 * (how_low(under) % 1)) % 10
     if not low:
         return "The picture stands at its right height."
     return f"The picture stands {10 * low} % of its height too low, a dark bar across it."

@@ -127,7 +127,7 @@ class Outcome:
         what, where = listed(harm.tracks), self._span(harm.start, harm.end)
         match harm.trouble:
             case Trouble.NO_PULSES:
-                return f"There are no pulses {where}: the new {what} can’t be played there."
+                return f"There are no pulses {where}: nothing locks to the new {what} there."
             case Trouble.ROLL:
                 begins = self._code(harm.start)
                 return f"The pulses begin anew at {begins}: what is new is unsteady {where}."

@@ -36,7 +36,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
         Misconception(
             id="plays-without-pulses",
             learner="Perhaps you expected picture or sound to play without pulses. "
-            "Without pulses nothing plays, whatever else is on the tape.",
+            "Without pulses nothing locks: what lies there drifts and tears, and can’t be used.",
             instructor="Believes that picture or sound plays where there are no pulses.",
             skill="tracks-and-pulses",
             critical=True,
@@ -115,7 +115,7 @@ MISCONCEPTIONS: dict[str, Misconception] = {
         Misconception(
             id="gap-heals",
             learner="Perhaps you expected a short hole to close when the tape is played. "
-            "It stays: the tape runs through it at its own pace, and nothing plays there.",
+            "It stays: the tape runs through it at its own pace, and there is snow or silence.",
             instructor="Believes that a short hole between two shots closes itself on playback.",
             skill="mending",
             critical=True,

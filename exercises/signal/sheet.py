@@ -17,7 +17,7 @@ from exercises.signal.scenes.lettering import lettered
 from exercises.tape.noise import equal_copies_snr
 
 FOLDER = Path(__file__).parent / "sheets"
-QUALITY = 76
+QUALITY = 74
 TILE: Size = (272, 204)
 HEAD, GAP = 22, 6
 PAPER, INK = 246, 40
@@ -132,6 +132,12 @@ ROWS = (
             (f"{off} %, generation {n}", replace(generation(n), tracking=-off, dropouts=n))
             for off, n in ((45, 2), (60, 4), (75, 6))
         ),
+    ),
+    Row(
+        "recorded without pulses: nothing locks",
+        "harbour",
+        20,
+        tuple((f"{at:.0%} of a round", copied(adrift=at)) for at in (0.1, 0.4, 0.8)),
     ),
     Row(
         "snow: nothing recorded",

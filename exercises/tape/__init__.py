@@ -47,6 +47,7 @@ from exercises.tape.tape import Tape
 from exercises.tape.tapemap import TapeMap, tape_map
 from exercises.tape.timecode import frame_of, label
 from exercises.tape.track import Laid, Pulses, Track
+from exercises.tape.unpulsed import Unpulsed, unpulsed
 from exercises.tape.work import TooMuchWork
 
 __all__ = [
@@ -102,6 +103,7 @@ __all__ = [
     "TooMuchWork",
     "Track",
     "Unit",
+    "Unpulsed",
     "Wanted",
     "answer",
     "answer_text",
@@ -116,4 +118,5 @@ __all__ = [
     "record",
     "simulate",
     "tape_map",
+    "unpulsed",
 ]

@@ -11,13 +11,13 @@ from exercises.tape.mapwindow import Window
 from exercises.tape.playback import Condition, play
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid, Pulses, Track
+from exercises.tape.unpulsed import unpulsed
 
 # Where from and to, which fault, whose edit, and its label and sentence.
 Told = tuple[int, int, str, int | None, tuple[str, str]]
 
 # What a stretch is called on the map, and what it means for who watches.
 FAULTS = {
-    Condition.NO_CONTROL: ("no pulses", "no pulses: nothing plays"),
     Condition.RELOCK: ("rolls", "the pulses have only just begun: the picture rolls"),
     Condition.NO_PICTURE: ("no picture", "no picture on the tape"),
     Condition.UNSETTLED: ("unsettled", "copied while a machine was not locked: unsteady picture"),
@@ -27,6 +27,10 @@ FAULTS = {
         "copied while a machine was not locked: unsteady sound",
     ),
 }
+
+# Without pulses there are two kinds of stretch.
+BLANK = ("blank", "blank tape: snow, or muted")
+UNPULSED = ("no pulses", "recorded without pulses: nothing locks, and it can’t be used")
 
 NEITHER = ("nothing", "neither picture nor sound on the tape")
 
@@ -71,7 +75,10 @@ def faults(tape: Tape, bench: Bench, window: Window) -> Iterator[FaultMark]:
 
 def _states(tape: Tape, bench: Bench) -> Iterator[Told]:
     for start, end, state, edit in play(tape, bench):
-        if state is not Condition.CLEAN:
+        if state is Condition.NO_CONTROL:
+            for piece in unpulsed(tape, start, end):
+                yield (*piece[:2], state.value, edit, UNPULSED if piece.recorded else BLANK)
+        elif state is not Condition.CLEAN:
             empty = state is Condition.NO_PICTURE and _is_silent(tape, start, end)
             yield start, end, state.value, edit, NEITHER if empty else FAULTS[state]
 

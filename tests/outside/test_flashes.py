@@ -72,6 +72,7 @@ def test_locking_does_not_flash(name: str) -> None:
 SNOW = Look(blank=True)
 WANDERING: dict[str, Callable[[int], Look]] = {
     "snow": lambda n: SNOW,
+    "adrift": lambda n: Look(adrift=n / 150, snr=43, copies=2),
     "tracking hunts": lambda n: Look(tracking=55 + 40 * sin(n / 9), snr=43, copies=2),
     "skew swings": lambda n: Look(skew=8 * sin(n / 7), snr=43, copies=2),
     "many dropouts": lambda n: Look(dropouts=40, snr=40, copies=4),

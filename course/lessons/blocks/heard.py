@@ -1,6 +1,6 @@
 """What is heard of a stretch of tape, in sentences that hold for that very stretch."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from exercises.drills.media import Sound
@@ -14,7 +14,7 @@ from exercises.tape.making import SoundMode
 from exercises.tape.playback import track_states
 
 WAVERS = (Condition.RELOCK, Condition.UNSETTLED_SOUND)
-SILENT = (Condition.NO_CONTROL, Condition.NO_SOUND)
+SILENT = (Condition.NO_SOUND,)
 
 
 def reel_of(sound: Sound) -> Reel:
@@ -96,7 +96,7 @@ class Stretch:
         control, _, sound = track_states(tape, self.session.bench)
         within = [
             State(max(each.start, self.start), min(each.end, self.end), each.state, each.edit)
-            for each in (*control, *sound)
+            for each in (*self._drifting(tape, control), *sound)
             if each.start < self.end and each.end > self.start
         ]
         for states, what in ((WAVERS, "The pitch wavers"), (SILENT, "Nothing is heard")):
@@ -104,6 +104,16 @@ class Stretch:
                 if each.state in states:
                     times = f"{self._seconds(each.start)} to {self._seconds(each.end)}"
                     yield f"{what} from {times} seconds."
+
+    def _drifting(self, tape: Tape, control: Iterable[State]) -> Iterator[State]:
+        """Where the machine is not locked: without pulses, only where a sound lies."""
+        for state in control:
+            if state.state is Condition.NO_CONTROL:
+                for run in tape.sound.laid.between(state.start, state.end):
+                    first, last = max(run.start, state.start), min(run.end, state.end)
+                    yield State(first, last, Condition.UNSETTLED_SOUND, state.edit)
+            else:
+                yield state
 
     def _seconds(self, frame: int) -> str:
         return f"{float((frame - self.start) / self.session.bench.rate.fraction):.1f}"

@@ -48,6 +48,7 @@ LOOKS: dict[str, tuple[float, float]] = {
     "hold": (1, 100),
     "dropouts": (0, 40),
     "settling": (0, 1),
+    "adrift": (0, 1),
 }
 WHOLE = ("copies",)
 OF_A_SCENE = ("scene", "frame", "look", "rate")

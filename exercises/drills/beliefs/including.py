@@ -15,7 +15,7 @@ INCLUDES: dict[str, frozenset[str]] = {
     # whoever takes a hole to do no harm counts run-up across it
     "gap-heals": frozenset(("late-is-safer", "no-master-run-up")),
     "late-is-safer": frozenset(("no-master-run-up",)),
-    # on blank tape nothing plays, steady or not
+    # blank tape shows nothing, steady or not
     "black-is-blank": frozenset(("no-master-run-up", "insert-ends-ragged")),
 }
 

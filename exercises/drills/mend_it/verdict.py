@@ -16,7 +16,7 @@ from exercises.tape import EditRefused, Tape
 TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs
 
 WHAT = {
-    Trouble.NO_PULSES: "there are no pulses",
+    Trouble.NO_PULSES: "there are no pulses, and nothing locks",
     Trouble.BLANK: "nothing is recorded",
     Trouble.OTHER: "something else is recorded",
     Trouble.ROLL: "the pulses have only just begun, so that it rolls",

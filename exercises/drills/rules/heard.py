@@ -56,7 +56,8 @@ STEADY_PITCH = Rule(
     section="run-up",
 )
 NO_HOLE = Rule(
-    text="Where no sound was copied or no pulses are, the room itself falls silent.",
+    text="Where no sound was copied, or the tape is blank, the room itself falls silent. "
+    "Sound that lies there without pulses is heard, and its pitch never settles.",
     skill="hearing-a-bad-edit",
     lesson="what-is-on-the-tape",
     section="pulses",

@@ -59,8 +59,8 @@ ROLLS = Rule(
     section="run-up",
 )
 NOTHING_PLAYS = Rule(
-    text="Grey grain from edge to edge is tape where nothing plays: "
-    "there are no pulses there, or no picture.",
+    text="Snow from edge to edge, or a muted screen, is tape without a picture, as a rule blank. "
+    "Recorded without pulses looks otherwise: it never locks, drifts and tears.",
     skill="seeing-a-bad-edit",
     lesson="what-is-on-the-tape",
     section="pulses",

@@ -18,7 +18,7 @@ FAULT = Choice(
         Option(value=Heard.DISTORTED, text="Distorted sound: its level is too high"),
         Option(value=Heard.PAUSES, text="Noisy pauses: automatic gain was on"),
         Option(value=Heard.WAVERS, text="Wavering pitch: a machine was not locked"),
-        Option(value=Heard.HOLE, text="A hole: nothing plays, or nothing was there"),
+        Option(value=Heard.HOLE, text="A hole: the tape is blank, or no sound was copied"),
         Option(value=TAPE, text="Worn tape: no edit has done it"),
         Option(value=NOTHING, text="Nothing is wrong"),
     ),

@@ -40,7 +40,7 @@ CONDITIONS = {
 WORN = "The source tape dips there whenever it is played: its edge is worn. No edit did it."
 SENTENCES = {
     Heard.WAVERS: "A machine was not locked there, so that the speed of the tape is not steady.",
-    Heard.HOLE: "Nothing plays there: no pulses are on the tape, or no sound was copied.",
+    Heard.HOLE: "Nothing is heard there: the tape is blank, or no sound was copied.",
 }
 
 

@@ -40,9 +40,7 @@ def _why(visit: Visit, states: Sequence[State], frame: int) -> str:
     edit = "" if state.edit is None else f"Edit {state.edit + 1}"
     match state.state:
         case Condition.NO_CONTROL:
-            if not edit:
-                return "No pulses were ever laid here, and an insert lays none."
-            return f"{edit} is an assemble: it wiped the tape past its end."
+            return _unpulsed(visit.caused(), frame, edit)
         case Condition.RELOCK:
             return _rolling(visit, state, edit)
         case Condition.UNSETTLED | Condition.UNSETTLED_SOUND:
@@ -50,6 +48,15 @@ def _why(visit: Visit, states: Sequence[State], frame: int) -> str:
         case Condition.NO_PICTURE | Condition.NO_SOUND:
             return "There are pulses, but nothing is laid on that track."
     return ""
+
+
+def _unpulsed(tape: Tape, frame: int, edit: str) -> str:
+    """Why there are no pulses; and, where something lies there all the same, what it does."""
+    wiped = f"{edit} is an assemble: it wiped the tape past its end"
+    if not (tape.picture.at(frame) or tape.sound.at(frame)):
+        return f"{wiped}." if edit else "Nothing was ever recorded here."
+    laid = f"{wiped}, pulses and all" if edit else "No pulses were ever laid here"
+    return f"{laid}, and an insert lays none: nothing locks to what it has laid."
 
 
 def _rolling(visit: Visit, state: State, edit: str) -> str:

@@ -8,8 +8,9 @@ from exercises.drills.beliefs import as_played
 from exercises.drills.what_plays.visit import Visit
 from exercises.tape import Tape
 
-NO_PULSES, ROLLS, UNSTEADY, NO_PICTURE, NO_SOUND = (
-    "no-pulses",
+BLANK, NO_LOCK, ROLLS, UNSTEADY, NO_PICTURE, NO_SOUND = (
+    "blank",
+    "no-lock",
     "rolls",
     "unsteady",
     "no-picture",
@@ -55,8 +56,10 @@ def _shown(visit: Visit, tape: Tape, frame: int, *, pulsed: bool) -> str:
     """What a frame shows; pulses that are not on the tape count only under what is laid."""
     pulses = tape.control.at(frame)
     picture, sound = tape.picture.at(frame), tape.sound.at(frame)
-    if pulses is None or not (pulsed or picture or sound):
-        return NO_PULSES
+    if not (pulsed or picture or sound):
+        return BLANK
+    if pulses is None:
+        return NO_LOCK
     if frame < pulses.start + visit.session.bench.relock:
         return ROLLS
     if picture is None:

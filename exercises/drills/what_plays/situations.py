@@ -163,7 +163,7 @@ def early_in_the_black(visit: Visit) -> Rule:
     """The tape is prepared, but the film begins too early on it."""
     scene = visit.scene
     leader(visit, scene.length)
-    end = visit.lay(action(visit), scene.of_run_up(1.2, 3.6), Mode.INSERT_BOTH, FIRST)
+    end = visit.lay(action(visit), scene.too_short(1.2, 3.6), Mode.INSERT_BOTH, FIRST)
     visit.lay(action(visit), end, Mode.INSERT_BOTH, FOLLOWS)
     return RUN_UP
 
@@ -172,7 +172,7 @@ def longer_pre_roll(visit: Visit) -> Rule:
     """A leader that is too short, and a pre-roll that was set longer because of it."""
     scene = visit.scene
     scene.set_pre_roll(scene.of_run_up(1, 1.9))
-    start = leader(visit, scene.of_run_up(1.2, 2.6))
+    start = leader(visit, scene.too_short(1.2, 2.6))
     visit.story += " Because that is short, the pre-roll was set longer than usual."
     end = visit.lay(action(visit), start, Mode.ASSEMBLE, FIRST)
     visit.lay(action(visit), end, Mode.ASSEMBLE, FOLLOWS)
@@ -184,7 +184,7 @@ def pre_roll_for_a_short_take(visit: Visit) -> Rule:
     scene, film = visit.scene, assembled(visit)
     scene.set_pre_roll(scene.of_run_up(1, 1.9))
     visit.story += " For the sake of a short take, the pre-roll was set longer than usual."
-    clip = action(visit, run_up=scene.of_run_up(0.3, 2.6))
+    clip = action(visit, run_up=scene.too_short(0.3, 2.6))
     end = visit.lay(clip, film.end, Mode.ASSEMBLE, FOLLOWS)
     visit.lay(action(visit), end, Mode.ASSEMBLE, FOLLOWS)
     return NO_RUN_UP_BY_PRE_ROLL
@@ -231,7 +231,7 @@ def after_another(visit: Visit) -> Clip:
     scene = visit.scene
     clip = scene.clip(
         scene.seconds(7, 11),
-        run_up=scene.of_run_up(0.3, 2),
+        run_up=scene.too_short(0.3, 2),
         touches=scene.of_run_up(1, 2.3),
     )
     visit.story += f" {clip.tape} was stopped and started again right before one of the shots."
@@ -240,11 +240,11 @@ def after_another(visit: Visit) -> Clip:
 
 def early_action(visit: Visit) -> Clip:
     """A shot with less run-up in its take than a machine needs."""
-    return action(visit, run_up=visit.scene.of_run_up(0.3, 3.6))
+    return action(visit, run_up=visit.scene.too_short(0.3, 3.6))
 
 
 def short_leader(visit: Visit) -> int:
-    return leader(visit, visit.scene.of_run_up(1.5, 3.6))
+    return leader(visit, visit.scene.too_short(1.5, 3.6))
 
 
 def assemble_within(visit: Visit, at: int) -> None:

@@ -6,8 +6,9 @@ from itertools import pairwise
 from exercises.drills.asks import Column, Option, Table
 from exercises.drills.phrases import begun
 from exercises.drills.what_plays.showing import (
+    BLANK,
+    NO_LOCK,
     NO_PICTURE,
-    NO_PULSES,
     NO_SOUND,
     ROLLS,
     UNSTEADY,
@@ -17,7 +18,8 @@ from exercises.drills.what_plays.visit import Visit
 
 FEWEST, MOST = 8, 12
 FAULTS = (
-    Option(value=NO_PULSES, text="Nothing plays: no pulses"),
+    Option(value=BLANK, text="Snow, or muted: the tape is blank"),
+    Option(value=NO_LOCK, text="Drifts and tears, can’t be used: recorded without pulses"),
     Option(value=ROLLS, text="Rolls: the pulses have only just begun"),
     Option(value=UNSTEADY, text="Unsteady: a machine was not locked while copying"),
     Option(value=NO_PICTURE, text="Pulses, but no picture"),

@@ -22,6 +22,8 @@ class Look:
     hold       how many lines a monitor's line hold takes to follow a step; None: it doesn't
     dropouts   how many there are in a frame, on average
     settling   how far the machine has got in locking, 0 (pulses begin) to 1; None: locked
+    adrift     how far the picture has slid through the screen for want of pulses, 0 to 1;
+               None: there are pulses
     blank      nothing is recorded
     """
 
@@ -37,6 +39,7 @@ class Look:
     hold: float | None = 30.0
     dropouts: float = 0.0
     settling: float | None = None
+    adrift: float | None = None
     blank: bool = False
 
 

@@ -44,10 +44,17 @@ def played(picture: Picture, look: Look, n: int) -> Components:
 def signal(look: Look, rows: int) -> Plane | None:
     """How much the heads see of their tracks, by rows; None where they see them whole."""
     tracked = heads_signal(look, rows) if look.tracking or look.dirt else None
-    if look.settling is None:
-        return tracked
-    settled = servo.seen(look.settling, rows)
-    return settled if tracked is None else np.minimum(tracked, settled)
+    slid = unlocked(look, rows)
+    if tracked is None or slid is None:
+        return slid if tracked is None else tracked
+    return np.minimum(tracked, slid)
+
+
+def unlocked(look: Look, rows: int) -> Plane | None:
+    """What a machine that isn't locked sees of its tracks; None where it is."""
+    if look.adrift is not None:
+        return servo.drifting(look.adrift, rows)
+    return None if look.settling is None else servo.seen(look.settling, rows)
 
 
 def shown(parts: Components, look: Look, n: int) -> Components:

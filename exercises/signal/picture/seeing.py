@@ -12,6 +12,7 @@ from exercises.tape.faults.meter import Meter
 from exercises.tape.levels import REACH, automatic_white, decibels
 
 STARTLED = 12  # frames that a picture is disturbed where another recorder's tracks begin
+DRIFT = 5  # s in which a picture without pulses slides once through the screen (common practice)
 HALFWAY = 0.6  # how far the machine is from being locked there (common practice)
 
 
@@ -40,14 +41,14 @@ class Seeing:
         return Lines.of(self.bench.rate)
 
     def at(self, frame: int) -> Seen:
-        """Without pulses, or without a picture, there is snow."""
+        """Without a picture there is snow; without pulses, what is there drifts and tears."""
         control, run = self.tape.control.at(frame), self.tape.picture.at(frame)
-        if control is None or run is None:
+        if run is None:
             return Seen(None, 0, Look(lines=self.lines, blank=True))
         laid = run.value
         return Seen(laid.source, laid.frame + frame - run.start, self._look(run, control, frame))
 
-    def _look(self, run: Run[Laid], control: Run[Pulses], frame: int) -> Look:
+    def _look(self, run: Run[Laid], control: Run[Pulses] | None, frame: int) -> Look:
         laid = run.value
         levels = self.meter.levels(laid)
         source, gain = (100.0, 0.0) if levels is None else _levels(levels.white, laid)
@@ -60,8 +61,13 @@ class Seeing:
             copies=laid.generation,
             tracking=_worse(stood.tracking, laid.made.making.recorder.tracking),
             skew=stood.skew / 10,
-            settling=self._settling(run, control, frame),
+            settling=self._settling(run, control, frame) if control else None,
+            adrift=None if control else self._adrift(frame),
         )
+
+    def _adrift(self, frame: int) -> float:
+        round_ = DRIFT * self.bench.rate.nominal
+        return frame % round_ / round_
 
     def _settling(self, run: Run[Laid], control: Run[Pulses], frame: int) -> float | None:
         """The least far that the machine, or one that it was copied by, has got in locking."""

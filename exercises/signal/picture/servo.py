@@ -1,4 +1,4 @@
-"""What a machine that is not locked yet reads: the heads slide across the tracks."""
+"""What a machine reads that is not locked: the heads slide across the tracks."""
 
 import numpy as np
 
@@ -18,3 +18,19 @@ def seen(settling: float, rows: int) -> Plane:
     across = left * (CROSSINGS * (along - 0.5) + 1.6 * settling)
     off = 100 * np.abs((across + 1) % 2 - 1)
     return seen_at(off.astype(np.float32))
+
+
+def drifting(adrift: float, rows: int) -> Plane:
+    """The signal by rows where no pulses ever bring it to lock: the bars go on and on.
+
+    As `seen`, with nothing left to be won; after a whole round they lie where they lay.
+    """
+    along = (np.arange(rows, dtype=np.float32) + 0.5) / rows
+    off = 100 * np.abs((across(adrift, along) + 1) % 2 - 1)
+    return seen_at(off.astype(np.float32))
+
+
+def across(adrift: float, along: Plane) -> Plane:
+    """Tracks that a head is off its own by, along a field, 0 to 1, where there are no pulses."""
+    tracks: Plane = np.float32(CROSSINGS) * (along - np.float32(0.5)) + np.float32(2 * adrift)
+    return tracks

@@ -12,10 +12,12 @@ from exercises.signal.arrays import Plane, Quarters
 from exercises.signal.lines import Lines
 from exercises.signal.picture.components import Components
 from exercises.signal.picture.look import Look
+from exercises.signal.picture.servo import across
 
 Order = NDArray[np.intp]
 
 LINE_LOCK = 0.45  # of the time that locking takes (common practice: lines before pictures)
+LEAN = 14.0  # µs from one tear to the next, where there are no pulses (common practice)
 WOBBLE = 0.35  # µs at most
 SEEN = 0.05  # pixels; less than that moves nothing
 
@@ -46,9 +48,19 @@ def errors(look: Look, rows: int, height: int) -> Plane:
     """µs that each row comes late."""
     since = since_switch(look.lines, rows, height)
     late = skew_errors(look.skew, look.hold, since)
-    if look.settling is not None:
+    if look.adrift is not None:
+        late = late + tear(look.adrift, since * np.float32(2 / look.lines.rows))
+    elif look.settling is not None:
         late = late + shear(look.settling, since)
     return late
+
+
+def tear(adrift: float, along: Plane) -> Plane:
+    """µs where no pulses are, by how far along a field: lines lean, and tear where the heads
+    lose their tracks, since line sync is lost there and found again late.
+    """
+    leaning: Plane = np.float32(LEAN) * ((across(adrift, along) - 1) / 2 % 1)
+    return leaning
 
 
 def shear(settling: float, since: Plane) -> Plane:
@@ -62,6 +74,11 @@ def shear(settling: float, since: Plane) -> Plane:
     left = (1 - settling) / (1 - LINE_LOCK)
     hook: Plane = np.float32(16 * left) * np.exp(since / np.float32(-45))
     return hook
+
+
+def low(look: Look) -> float:
+    """How far the picture stands too low, in whole pictures; adrift, it slides on and on."""
+    return roll(look.settling) if look.adrift is None else look.adrift
 
 
 def roll(settling: float | None) -> float:
@@ -100,10 +117,10 @@ def put(parts: Components, late: Plane, lines: Lines, order: Order | None = None
 
 def rolled(look: Look, rows: int) -> Order | None:
     """Which rows of the raster are in view: moved down, the blanking between fields as well."""
-    if look.settling is None:
+    if look.settling is None and look.adrift is None:
         return None
     whole = raster_rows(look.lines, rows)
-    return (np.arange(rows) - 2 * round(roll(look.settling) * whole / 2)) % whole
+    return (np.arange(rows) - 2 * round(low(look) * whole / 2)) % whole
 
 
 def raster_rows(lines: Lines, rows: int) -> int:

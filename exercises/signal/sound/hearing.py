@@ -18,6 +18,7 @@ from exercises.tape.playback import Condition, State, track_states
 from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid
+from exercises.tape.unpulsed import unpulsed
 
 AROUND = 3  # s
 MASTER_HISS = 1  # its seed
@@ -97,16 +98,25 @@ class Hearing:
     def _unsteady(self, control: list[State]) -> tuple[Unsteady, ...]:
         rate = self.bench.rate
         return tuple(
-            Unsteady(sample_at(state.start, rate), sample_at(state.end, rate))
+            Unsteady(
+                sample_at(state.start, rate),
+                sample_at(state.end, rate),
+                settles=state.state is Condition.RELOCK,
+            )
             for state in control
-            if state.state is Condition.RELOCK
+            if state.state is not Condition.CLEAN
         )
 
     def _plays(self, control: list[State], at: int, count: int) -> Samples:
-        """1 where there are pulses, 0 where there are none: nothing plays there."""
+        """0 where the machine mutes: on blank tape. Sound without pulses is heard, unsteadily."""
         plays = np.ones(count, np.float32)
         for state in control:
             if state.state is Condition.NO_CONTROL:
-                first, last = (sample_at(each, self.bench.rate) - at for each in state[:2])
-                plays[max(0, first) : max(0, last)] = 0
+                self._mute(plays, state, at)
         return plays
+
+    def _mute(self, plays: Samples, state: State, at: int) -> None:
+        for piece in unpulsed(self.tape, state.start, state.end):
+            if not piece.recorded:
+                first, last = (sample_at(each, self.bench.rate) - at for each in piece[:2])
+                plays[max(0, first) : max(0, last)] = 0

@@ -1,4 +1,4 @@
-"""Wow: what is heard while a machine's speed swings before it is locked."""
+"""Wow: what is heard while a machine's speed swings, before it is locked or for want of pulses."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -17,16 +17,26 @@ SWING = MOST * RATE / (2 * pi * SWINGS)  # samples that it leads or lags by
 
 @dataclass(frozen=True, slots=True)
 class Unsteady:
-    """A stretch of samples, ``[start, end)``, in which a machine swings ever less."""
+    """A stretch of samples, ``[start, end)``, in which a machine swings ever less.
+
+    Where it never ``settles``, for want of pulses, it swings on and on, at about its speed.
+    """
 
     start: int
     end: int
+    settles: bool = True
 
     def lead(self, positions: NDArray[np.int64]) -> NDArray[np.float64]:
         """By how many samples it is ahead; 0 where the stretch begins and ends, and outside."""
         through = np.clip((positions - self.start) / (self.end - self.start), 0, 1)
         turns = SWINGS / RATE * (positions - self.start)
-        return np.asarray(SWING * (1 - through) ** 2 * np.sin(2 * pi * turns) * (through > 0))
+        left = (1 - through) ** 2 if self.settles else np.minimum(1, (1 - through) * self._swings)
+        return np.asarray(SWING * left * np.sin(2 * pi * turns) * (through > 0))
+
+    @property
+    def _swings(self) -> float:
+        """How often it swings in all: the last of them leads out."""
+        return max(1.0, SWINGS * (self.end - self.start) / RATE)
 
 
 def read_unsteadily(

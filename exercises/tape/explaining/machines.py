@@ -34,8 +34,8 @@ def _no_pulses(account: Account) -> Iterator[str]:
         place = f"after {account.code(start)}" if start > account.edit.at else "there"
     it = "it" if len(account.sides) == 1 else "they"
     yield (
-        f"Insert laid the {listed(account.sides)}, but there are no pulses {place}, "
-        f"so {it} can’t be played."
+        f"Insert laid the {listed(account.sides)}, but there are no pulses {place}: "
+        f"nothing locks, and {it} can’t be used."
     )
 
 

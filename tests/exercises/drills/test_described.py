@@ -34,6 +34,15 @@ def test_streaks_are_told_where_they_lie() -> None:
     assert rows.max() == pytest.approx(last, abs=3)
 
 
+def test_picture_adrift_is_told_as_sliding_and_torn_and_blank_as_neither() -> None:
+    words, blank = told(picture(adrift=0.4, snr=43.0, copies=2)), told(picture(blank=True))
+
+    assert "White streaks lie across it" in words
+    assert "Upright lines lean, and tear where streaks lie." in words
+    assert "stands 40 % of its height too low" in words
+    assert blank == "No picture: moving grey grain from edge to edge."
+
+
 def test_dirt_on_the_heads_is_told_from_edge_to_edge() -> None:
     """At 10 dB the limiter holds the signal no more; a track strays by 2 dB (see the envelope)."""
     assert "from 0 % to 100 % of the way down" in told(picture(dirt=11.0, snr=46.0))

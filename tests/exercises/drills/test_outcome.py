@@ -37,12 +37,12 @@ def test_assemble_at_the_end_does_it() -> None:
     ]
 
 
-def test_insert_at_the_end_cannot_be_played() -> None:
+def test_nothing_locks_to_an_insert_at_the_end() -> None:
     assert told(Mode.INSERT_BOTH, 1500) == [
         "Insert picture and sound records picture and sound from 00:01:00:00 to 00:01:10:00.",
         "It leaves the pulses as they are.",
         "There are no pulses from 00:01:00:00 to 00:01:10:00: "
-        "the new picture and sound can’t be played there.",
+        "nothing locks to the new picture and sound there.",
     ]
 
 

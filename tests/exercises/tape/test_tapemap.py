@@ -13,15 +13,18 @@ from exercises.tape import (
     Insert,
     Rate,
     Source,
+    State,
     Take,
     Tape,
     TapeError,
     TapeMap,
+    Unpulsed,
     faults,
     play,
     read_edit_session,
     record,
     tape_map,
+    unpulsed,
 )
 from exercises.tape.mapparts import FaultMark, Lane, Mark, Segment
 from tests.strategies import Document, documents
@@ -107,8 +110,8 @@ def test_map_has_every_part_in_its_place(edited: Tape) -> None:
             ends="00:00:14:00",
             state="no-control",
             edit=0,
-            label="no pulses",
-            sentence="no pulses: nothing plays (edit 1)",
+            label="blank",
+            sentence="blank tape: snow, or muted (edit 1)",
         ),
         FaultMark(
             left=62.5,
@@ -160,7 +163,7 @@ def test_map_is_told_in_sentences(edited: Tape) -> None:
         "black from 00:00:14:00 to 00:00:20:00 (its 00:00:14:00 on, generation 1).",
         "Control track: pulses from 00:00:04:00 to 00:00:12:00; "
         "pulses from 00:00:14:00 to 00:00:20:00.",
-        "From 00:00:12:00 to 00:00:14:00, no pulses: nothing plays (edit 1).",
+        "From 00:00:12:00 to 00:00:14:00, blank tape: snow, or muted (edit 1).",
         "From 00:00:14:00 to 00:00:14:20, the pulses have only just begun: the picture rolls.",
     )
 
@@ -174,7 +177,7 @@ def test_map_of_little_is_told_too() -> None:
         "Picture track: blank.",
         "Sound track: blank.",
         "Control track: no pulses.",
-        "From 00:00:00:00 to 00:00:04:00, no pulses: nothing plays.",
+        "From 00:00:00:00 to 00:00:04:00, blank tape: snow, or muted.",
     )
     assert clean[-1] == "All of it plays cleanly."
     assert (
@@ -247,9 +250,39 @@ def test_marks_are_states_that_are_not_clean_and_the_faults_beyond(document: Doc
 
     assert drawn.faults is not None
     marks = [(mark.start, mark.end, mark.state, mark.edit) for mark in drawn.faults]
-    states = [state for state in play(tape, session.bench) if state.state != "clean"]
+    states = [
+        (piece.start, piece.end, state.state, state.edit)
+        for state in play(tape, session.bench)
+        if state.state != "clean"
+        for piece in _told_apart(tape, state)
+    ]
     beyond = [(each.start, each.end, each.kind, each.edit) for each in faults(tape, session.bench)]
     assert marks == sorted([*states, *beyond], key=itemgetter(0))
+
+
+def _told_apart(tape: Tape, state: State) -> list[Unpulsed]:
+    if state.state == "no-control":
+        return list(unpulsed(tape, state.start, state.end))
+    return [Unpulsed(state.start, state.end, recorded=True)]
+
+
+def test_blank_tape_is_told_from_what_was_recorded_without_pulses() -> None:
+    tape = Tape.blank(400).with_pass(0, 200, "black")
+    shots = Source("A", (Take(0, 400),))
+    laid = record(tape, Insert(shots, 150, 250, 150, picture=True, sound=False), BENCH)
+
+    faults = tape_map(laid, BENCH, start=100).faults
+
+    assert faults is not None
+    assert [(mark.start, mark.end, mark.label, mark.sentence) for mark in faults] == [
+        (
+            200,
+            250,
+            "no pulses",
+            "recorded without pulses: nothing locks, and it can’t be used",
+        ),
+        (250, 400, "blank", "blank tape: snow, or muted"),
+    ]
 
 
 def test_stretch_without_picture_and_sound_is_told_from_one_without_a_picture() -> None:

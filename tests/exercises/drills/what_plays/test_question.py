@@ -18,7 +18,7 @@ from exercises.drills.what_plays.situations import SITUATIONS, name
 from exercises.tape import Rate, label
 from tests.exercises.drills.frames import Machines, threaded
 
-FAULTS = ("no-pulses", "rolls", "unsteady", "no-picture", "no-sound")
+FAULTS = ("blank", "no-lock", "rolls", "unsteady", "no-picture", "no-sound")
 
 
 @cache
@@ -36,7 +36,7 @@ def seen(machines: Machines, steady: list[bool], frame: int) -> str:
     """What a frame shows: a fault, or "plays"."""
     picture, sound = machines.picture[frame], machines.sound[frame]
     if not machines.control[frame]:
-        return "no-pulses"
+        return "no-lock" if picture or sound else "blank"
     if not steady[frame]:
         return "rolls"
     if picture is None:
@@ -140,7 +140,7 @@ def test_beliefs_are_touched_by_more_than_one_situation() -> None:
         "gap-heals": 2,
         "insert-ends-ragged": 8,
         "insert-lays-pulses": 3,
-        "insert-pushes-along": 5,
+        "insert-pushes-along": 6,
         "insert-takes-both": 5,
         "late-is-safer": 2,
         "no-master-run-up": 6,

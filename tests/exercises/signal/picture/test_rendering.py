@@ -24,10 +24,11 @@ FAULTS = {
     "dropouts": Look(dropouts=9),
     "torn": Look(settling=0.2),
     "rolling": Look(settling=0.6),
+    "adrift": Look(adrift=0.3),
     "snow": Look(blank=True),
     "bright source": Look(source=125),
 }
-DANCING = {"noise", "tracking", "dirt", "dropouts", "torn", "rolling", "snow"}
+DANCING = {"noise", "tracking", "dirt", "dropouts", "torn", "rolling", "adrift", "snow"}
 
 
 def luma(picture: Picture) -> Plane:

@@ -45,7 +45,19 @@ def test_well_made_copy_has_its_noise_and_its_generation() -> None:
     )
 
 
-def test_tape_without_pulses_or_picture_is_snow() -> None:
+def test_picture_without_pulses_slides_through_the_screen_and_is_no_snow() -> None:
+    """Nothing locks, and what is there is seen all the same (common practice)."""
+    laid = Insert(SHOTS, 300, 600, 1900, picture=True, sound=True)
+    seeing = Seeing(record(PREPARED, laid, BENCH, 0), BENCH)
+    slid = [seeing.at(frame).look.adrift for frame in (1999, 2010, 2085, 2160)]
+
+    assert slid == [None, pytest.approx(60 / 150), pytest.approx(135 / 150), pytest.approx(0.4)]
+    assert seeing.at(2010).source == "A"
+    assert not seeing.at(2010).look.blank
+    assert seeing.at(2200).look.blank
+
+
+def test_tape_without_picture_is_snow() -> None:
     seeing = Seeing(record(PREPARED, Assemble(SHOTS, 300, 450, 900), BENCH, 0), BENCH)
     snow = Seen(None, 0, Look(lines=Lines.L525, blank=True))
 

@@ -62,7 +62,19 @@ def test_as_many_samples_are_heard_as_the_frames_last(rate: Rate) -> None:
     assert len(hearing.samples()) == hearing.length == sample_at(99, rate) - sample_at(3, rate)
 
 
-def test_nothing_plays_without_pulses() -> None:
+def test_sound_without_pulses_is_heard_and_never_steady() -> None:
+    """The capstan has nothing to lock to, and runs at about its speed (common practice)."""
+    master = Tape.blank(1000).with_pass(0, 400, "black")
+    edit = Insert(source("tone"), 150, 450, 300, picture=False, sound=True)
+    tape = record(master, edit, BENCH, 0)
+
+    steady, adrift = (heard(tape, at, at + 100) for at in (300, 450))
+    assert rms_level(adrift) == pytest.approx(rms_level(steady), abs=5)
+    assert strength(adrift, 1000) < 0.7 * strength(steady, 1000)
+    assert not heard(tape, 620, 700).any()
+
+
+def test_blank_tape_is_muted() -> None:
     got = heard(edited(), 600, 800)
 
     assert got[: 50 * FRAME].any()

@@ -48,22 +48,22 @@ def begun(end: int) -> Tape:
         pytest.param(
             begun(550),
             insert(BRIDGE, 300, 400, 500, sound=False),
-            "Insert laid the picture, but there are no pulses after 00:00:22:00, so it can’t be "
-            "played.",
+            "Insert laid the picture, but there are no pulses after 00:00:22:00: nothing locks, "
+            "and it can’t be used.",
             id="no-pulses-after",
         ),
         pytest.param(
             BLANK,
             insert(BRIDGE, 300, 400, 500),
-            "Insert laid the picture and sound, but there are no pulses there, so they can’t be "
-            "played.",
+            "Insert laid the picture and sound, but there are no pulses there: nothing locks, and "
+            "they can’t be used.",
             id="no-pulses",
         ),
         pytest.param(
             begun(520).with_pass(540, 900, "film"),
             insert(BRIDGE, 300, 400, 500, picture=False),
-            "Insert laid the sound, but there are no pulses from 00:00:20:20 to 00:00:21:15, so "
-            "it can’t be played.",
+            "Insert laid the sound, but there are no pulses from 00:00:20:20 to 00:00:21:15: "
+            "nothing locks, and it can’t be used.",
             id="a-hole-in-the-pulses",
         ),
         pytest.param(

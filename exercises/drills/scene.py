@@ -95,9 +95,24 @@ class Scene:
         """A length as a share of the run-up that locks a machine, which is usually 5 seconds."""
         return self._drawn(low, high, self._share("lock"))
 
+    @property
+    def margin(self) -> int:
+        """How far from what locks a machine a run-up stays, so that nobody decides by a frame.
+
+        A second; at a bench that locks within four, a quarter of what it takes.
+        """
+        return min(self.rate.nominal, self.bench.lock // 4)
+
+    def too_short(self, low: float, high: float) -> int:
+        """A run-up that is clearly too short: shares of it as in `of_run_up`."""
+        return self.clearly_short(self.of_run_up(low, high))
+
     def past_a_joint(self) -> int:
-        """How far past new pulses: steady by then, and not yet enough run-up, if that can be."""
-        return min(max(self.of_run_up(1.2, 3.5), self.bench.relock), self.bench.lock - 1)
+        """How far past new pulses: steady, but clearly too little run-up, if that can be."""
+        return self.clearly_short(max(self.of_run_up(1.2, 3.5), self.bench.relock))
+
+    def clearly_short(self, frames: int) -> int:
+        return min(frames, self.bench.lock - self.margin)
 
     def of_gap(self, low: float, high: float) -> int:
         """A length as a share of what an assemble wipes past its end: usually 2 seconds."""

@@ -34,7 +34,7 @@ def talking_shots(scene: Scene) -> Log:
 
 
 def early_on_a_prepared_tape(scene: Scene) -> Log:
-    log = prepared(scene, scene.of_run_up(1, 4))
+    log = prepared(scene, scene.too_short(1, 4))
     log.story = """The tape was recorded with black from end to end. To waste none of it, the film
     is to begin very near its start: every shot is inserted, picture and sound."""
     return filled(log, ACTIONS)
@@ -48,7 +48,7 @@ def on_a_prepared_tape(scene: Scene) -> Log:
 
 
 def second_reel(scene: Scene) -> Log:
-    log = prepared(scene, scene.of_run_up(1, 4))
+    log = prepared(scene, scene.too_short(1, 4))
     log.story = """The second tape of the film is prepared with black all along. Its first shots
     are logged, to be inserted near the start so that the tape is sure to hold the rest."""
     return filled(log, (*ACTIONS, *TALKS))
@@ -83,7 +83,7 @@ def titles(scene: Scene) -> Log:
 
 
 def last_check(scene: Scene) -> Log:
-    log = prepared(scene, scene.of_run_up(1, 4))
+    log = prepared(scene, scene.too_short(1, 4))
     log.story = """Ten minutes before the bench is free, the log is read once more. The tape is
     black from end to end, and the shots are to be inserted one after the other."""
     return filled(log, ACTIONS)
@@ -91,7 +91,7 @@ def last_check(scene: Scene) -> Log:
 
 def early(scene: Scene) -> Log:
     """A new tape with too short a leader."""
-    frames = scene.of_run_up(1, 4.5)
+    frames = scene.too_short(1, 4)
     scene.record(0, frames, "black")
     return Log(scene, at=frames, assembled=True)
 
@@ -142,12 +142,13 @@ def filled(log: Log, shots: tuple[Shot, ...]) -> Log:
 
 
 def _run_up(scene: Scene, *, enough: bool) -> int:
-    lock = scene.bench.lock
+    """Clearly too little or clearly enough, as often near the limit as far from it."""
+    draw, lock, margin = scene.draw, scene.bench.lock, scene.margin
     if not enough:
-        return scene.draw.pick(
-            (scene.draw.whole(0, lock - 20), scene.draw.whole(lock - 20, lock - 1))
-        )
-    return scene.draw.pick((lock, lock + scene.draw.whole(1, 20), scene.seconds(6, 20)))
+        least, most = lock - 2 * margin, lock - margin
+        return draw.pick((draw.whole(0, least), draw.whole(least, most)))
+    near = lock + margin
+    return draw.pick((near, near + draw.whole(1, 20), scene.seconds(6, 20)))
 
 
 SITUATIONS: tuple[Situation, ...] = (

@@ -16,7 +16,8 @@ def told(log: Log, asked: Entry) -> Json:
     return {
         "why": [" ".join(_reasons(log, entry)) for entry in log.listed],
         "earliest": f"The take begins at {scene.code(asked.clip.take[0])}; "
-        f"{scene.lasting(log.lock)} later the player is locked.",
+        f"{scene.lasting(log.lock)} later the player is locked. Where you may choose, "
+        "leave a second more.",
         "map": tape_map(log.after, log.session.bench, start=first, end=end).as_json(),
         "caption": "The edit master, were all shots edited as they stand in the log",
     }

@@ -11,7 +11,7 @@ from exercises.drills.scene import Clip, Scene
 
 def short_take(scene: Scene, frames: int) -> tuple[Clip, str]:
     """A clip too near the start of its take, and what could be done about it."""
-    clip = scene.clip(frames, run_up=scene.of_run_up(0, 3.5))
+    clip = scene.clip(frames, run_up=scene.too_short(0, 3.5))
     ready = scene.code(clip.takes[0][0] + scene.bench.lock)
     return clip, f"Begin the shot at {ready} or later in this take, or find another take."
 
@@ -72,7 +72,7 @@ def new_tape_without_leader(scene: Scene) -> Scenario:
 
 def short_leader(scene: Scene) -> Scenario:
     start = scene.seconds(8, 15)
-    at = start + scene.of_run_up(1, 3.5)
+    at = start + scene.too_short(1, 3.5)
     scene.record(start, at, "leader")
     clip = scene.clip(scene.seconds(6, 15))
     story = scene.draw.pick(

@@ -11,7 +11,7 @@ BLACK = Shot("black", "silence")
 def early_last_shot(film: Film) -> Rule:
     """The last shot assembled from a take that had hardly begun."""
     scene = film.scene
-    bad = scene.clip(scene.seconds(7, 11), run_up=scene.of_run_up(0.3, 3.6))
+    bad = scene.clip(scene.seconds(7, 11), run_up=scene.too_short(0.3, 3.6))
     scene.assemble(bad, film.cut)
     good = retake(film, bad, longer=scene.seconds(1, 3))
     film.either(bad, good, film.cut)
@@ -75,7 +75,7 @@ def short_black_between(film: Film) -> Rule:
     """Black was recorded further on, and a shot inserted too near its start."""
     scene = film.scene
     begins = film.cut + scene.seconds(3.5, 5)
-    at = begins + scene.of_run_up(1.5, 3.8)
+    at = begins + scene.too_short(1.5, 3.8)
     ends = begins + scene.seconds(30, 40)
     scene.record(begins, ends, "black")
     scene.insert(film.last, at)

@@ -70,7 +70,7 @@ def _assembled(film: Film, why: str) -> Rule:
 def _early(film: Film, mode: Mode, why: str) -> Rule:
     scene, at = film.scene, film.within()
     film.finish()
-    bad = scene.clip(scene.seconds(5, 8), run_up=scene.of_run_up(0.3, 3.6))
+    bad = scene.clip(scene.seconds(5, 8), run_up=scene.too_short(0.3, 3.6))
     scene.lay(bad, at, mode)
     good = retake(film, bad)
     film.either(bad, good, at, tracks=mode.tracks)

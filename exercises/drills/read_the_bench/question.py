@@ -5,7 +5,15 @@ from collections.abc import Iterator
 from exercises.drills.asks import Choice, Option
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.read_the_bench import channels, lamps, loops, meters, monitors
+from exercises.drills.read_the_bench import (
+    channels,
+    codes,
+    erasing,
+    lamps,
+    loops,
+    meters,
+    monitors,
+)
 from exercises.drills.read_the_bench.reading import Reading
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
@@ -18,6 +26,9 @@ DRAWN = (
     channels.inserted,
     channels.listened,
     meters.read,
+    erasing.edited,
+    codes.laid,
+    codes.zeroed,
 )
 
 

@@ -26,6 +26,7 @@ from exercises.drills.rules.editing import (
     ONE_TRACK,
     PREPARED,
     RUN_UP,
+    TWO_KINDS_OF_ERASING,
 )
 from exercises.drills.rules.heard import (
     NO_BREATH,
@@ -58,6 +59,7 @@ from exercises.drills.rules.levels import (
 from exercises.drills.rules.planning import (
     AT_ONCE,
     BLACK_COUNTS,
+    CODE_OF_THE_MASTER,
     COUNTER,
     DROP_LABELS,
     GENERATIONS_ADD,
@@ -69,6 +71,7 @@ from exercises.drills.rules.planning import (
     OUT_LESS_IN,
     ROOM_FOR_RUN_UP,
     TOUCHING_TAKES,
+    ZERO_TO_BE_FOUND,
 )
 from exercises.drills.rules.seen import (
     ALIKE_AT_A_CUT,
@@ -106,6 +109,7 @@ __all__ = [
     "BLACK_LEVEL",
     "BY_THE_WAVEFORM",
     "CHANNEL_BY_CHANNEL",
+    "CODE_OF_THE_MASTER",
     "CONTINUE",
     "COUNTER",
     "CUT",
@@ -170,10 +174,12 @@ __all__ = [
     "TOO_LOW",
     "TOUCHING_TAKES",
     "TRACKING_PEAK",
+    "TWO_KINDS_OF_ERASING",
     "TWO_METERS",
     "UNDER_THE_CEILING",
     "WELL_HEARD",
     "WHITE_LEVEL",
     "WHOLE_WORDS",
+    "ZERO_TO_BE_FOUND",
     "Rule",
 ]

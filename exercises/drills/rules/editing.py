@@ -17,10 +17,18 @@ PREPARED = Rule(
     section="insert",
 )
 NO_PULSES = Rule(
-    text="An insert lays no pulses: where the tape has none, what it lays can’t be played.",
+    text="An insert lays no pulses: where the tape has none, nothing locks to what it lays, "
+    "and it can’t be used.",
     skill="tracks-and-pulses",
     lesson="assemble-and-insert",
     section="insert-needs-pulses",
+)
+TWO_KINDS_OF_ERASING = Rule(
+    text="A full-width head clears all tracks ahead of the drum; erase heads on the drum clear "
+    "stripe by stripe. Without these, no clean edit in over a recording, and no insert.",
+    skill="replacing-inside-it",
+    lesson="assemble-and-insert",
+    section="erasing",
 )
 ENDS = Rule(
     text="An assemble wipes the tape past its end, "

@@ -36,6 +36,20 @@ COUNTER = Rule(
     lesson="planning",
     section="time-code",
 )
+ZERO_TO_BE_FOUND = Rule(
+    text="Without time code, set the counter to zero on a frame that you can recognise, and write "
+    "down which.",
+    skill="planning-and-time-code",
+    lesson="planning",
+    section="time-code",
+)
+CODE_OF_THE_MASTER = Rule(
+    text="The edit master’s time code is laid with the black; an insert leaves it and an assemble "
+    "lays more. On some formats it takes a sound channel.",
+    skill="planning-and-time-code",
+    lesson="setting-up-the-recorder",
+    section="leader",
+)
 OUT_LESS_IN = Rule(
     text="A length is edit out less edit in: the edit out is the first frame that no longer "
     "belongs.",
@@ -70,14 +84,15 @@ BLACK_COUNTS = Rule(
     section="black",
 )
 MARK_EARLY = Rule(
-    text="In assemble rather mark a little early than late: early costs a few frames, "
-    "late leaves a hole without pulses, and the shot must be laid again.",
+    text="In assemble rather mark a little early than late: early costs a few frames, late "
+    "leaves a hole, as much as a run-up behind it is unsteady, and the shot is laid again.",
     skill="continuing-a-master",
     lesson="making-an-edit",
     section="too-late",
 )
 KEEP_CLEAR = Rule(
-    text="An assemble needs room past its end: it wipes tape there.",
+    text="An assemble wipes tape past its end: nobody assembles in front of what can’t be "
+    "replaced.",
     skill="replacing-inside-it",
     lesson="assemble-and-insert",
     section="assemble-end",

@@ -17,7 +17,7 @@ SUMS = Kind(
         "tracks-and-pulses",
     ),
     lesson="planning",
-    revision=2,
+    revision=3,
     template="drills/sums.html",
     candidates=candidates,
     grade=grade,

@@ -27,7 +27,7 @@ SITUATIONS: tuple[Situation, ...] = (
     spans.rest_of_the_next_shot,
     spans.end_of_a_mend,
     spans.across_a_hole,
-    recordings.room_before_another_film,
+    recordings.where_the_wiping_ends,
     recordings.first_frame_untouched,
     recordings.shots_to_lay_again,
     marks.out_after_a_last_frame,

@@ -10,38 +10,42 @@ CLEAN = "assemble-ends-clean"
 LATER = "mend-later"
 
 
-def room_before_another_film(scene: Scene) -> Total:
-    """The latest end of an assemble that leaves what follows alone."""
-    other, gap = scene.seconds(300, 1200), scene.bench.erase_gap
+def where_the_wiping_ends(scene: Scene) -> Total:
+    """How far an assemble wipes, in front of another recording."""
+    out, gap = scene.seconds(300, 1200), scene.bench.erase_gap
+    other = out + gap + scene.seconds(2, 30)
     shot = scene.draw.pick(ACTIONS).picture
     return Total(
         story=scene.draw.pick(
             (
-                "Another group’s film lies further along the same tape, and nothing of it may be "
-                f"touched. {scene.person} assembles a last shot before it: {shot}.",
-                f"{scene.person} ends the film with {shot}, by assemble. Beyond it lies an older "
-                "film, of which not one frame may be lost.",
+                "An old rehearsal, which could be had again, lies further along the same tape. "
+                f"{scene.person} assembles a last shot before it: {shot}.",
+                f"{scene.person} ends the film with {shot}, by assemble. Beyond it lies a dub of "
+                "an older film; its edit master is on the shelf.",
             )
         ),
         facts=(
-            ("The other film begins", scene.code(other)),
+            ("Edit out of the assemble", scene.code(out)),
             ("Past its end an assemble wipes", scene.lasting(gap)),
+            ("The other recording begins", scene.code(other)),
         ),
         parts=(
             Part(
                 ask=Moment(
-                    name="out",
-                    legend="What is the latest edit out that leaves the other film whole?",
+                    name="end",
+                    legend="At which time code does the wiping end?",
                     rate=scene.rate.label,
                     drop=scene.bench.drop_frame,
                 ),
                 terms=(
-                    Term(words="where the other film begins", count=other),
-                    Term(words="what is wiped past the end", count=gap, sign=-1, unless=CLEAN),
+                    Term(words="the edit out", count=out),
+                    Term(words="what is wiped past the end", count=gap, unless=CLEAN),
                 ),
             ),
         ),
         rule=KEEP_CLEAR,
+        note="Had the other recording been one that can’t be replaced, nobody would assemble in "
+        "front of it, however much room there is: another tape is taken.",
     )
 
 

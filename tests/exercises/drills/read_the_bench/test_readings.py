@@ -2,12 +2,20 @@
 
 import re
 from collections import Counter
+from dataclasses import replace
 from functools import cache
 
 import pytest
 
 from exercises.drills.kind import Question
-from exercises.drills.read_the_bench import READ_THE_BENCH, lamps, meters, monitors
+from exercises.drills.read_the_bench import (
+    READ_THE_BENCH,
+    codes,
+    erasing,
+    lamps,
+    meters,
+    monitors,
+)
 from exercises.drills.read_the_bench.loops import (
     LAST_ON,
     LEVEL_OFF,
@@ -16,6 +24,7 @@ from exercises.drills.read_the_bench.loops import (
     Loop,
 )
 from exercises.drills.read_the_bench.verdict import grade
+from exercises.drills.settings import USUAL
 
 SEEDS = range(1000)
 WHITE = 76.9  # IRE: the white bar at 525 lines (SMPTE EG 1)
@@ -42,10 +51,10 @@ def facts(question: Question) -> dict[str, str]:
     return dict(question.shown["facts"])
 
 
-def test_six_things_are_read_and_each_about_as_often() -> None:
+def test_nine_things_are_read_and_each_about_as_often() -> None:
     counts = Counter(question.situation for question in questions())
 
-    assert len(counts) == 6
+    assert len(counts) == 9
     assert max(counts.values()) < 1.5 * min(counts.values())
 
 
@@ -133,6 +142,62 @@ def test_knock_that_a_vu_meter_calls_soft_may_be_as_loud_as_is_permitted() -> No
     for shown in stay:
         assert shown["VU meter, at its highest"].startswith("−")
         assert re.search(r"^[0-6] dB under|^at its", shown["Peak meter, at its highest"])
+
+
+def test_recorder_without_erase_heads_on_the_drum_makes_no_insert_and_no_clean_edit_in() -> None:
+    """A full-width head ahead of the drum is all that such a recorder has (common practice)."""
+    for question in of("erase-heads"):
+        shown, told = facts(question), right(question)
+        over = shown["On the edit master at the edit in"] in (
+            "an older recording",
+            "the spare end of the last shot",
+        )
+        insert = shown["Edit"].startswith("insert")
+        if shown["Erase heads on the drum"] == "fitted":
+            assert told == (erasing.CLEAN if insert else erasing.WIPED)
+        elif insert:
+            assert told == erasing.CANNOT
+        else:
+            assert told == (erasing.COLOURED if over else erasing.WIPED)
+
+
+def test_recorder_that_wipes_nothing_is_not_said_to_wipe() -> None:
+    settings = replace(USUAL, bench=replace(USUAL.bench, erase_gap=0), either_rate=False)
+    asked = [READ_THE_BENCH.make(seed, settings) for seed in range(200)]
+    replies = [texts(each) for each in asked if each.situation == "erase-heads"]
+
+    assert replies
+    assert all(erasing.WIPED not in each for each in replies)
+
+
+def test_code_is_left_by_an_insert_unless_it_lies_where_the_insert_records() -> None:
+    for question in of("code-of-the-master"):
+        shown, told = facts(question), right(question)
+        over = "channel 2" in shown["Time code lies on"] and re.search(
+            r"channel 2|both sound channels", shown["Edit"]
+        )
+        if shown["Edit"].startswith("insert"):
+            assert told == (codes.NONE if over else codes.STAYS)
+        else:
+            from_player = "player" in shown["When it lays code, the recorder"]
+            assert told == (codes.COPIED if from_player else codes.RUNS_ON)
+
+
+def test_counter_is_gone_by_only_from_a_frame_that_is_found_again_and_over_pulses() -> None:
+    for question in of("counter-to-zero"):
+        shown = facts(question)
+        alike = shown["The counter was set to zero"] in codes.ALIKE
+        expected = (
+            codes.BY_CODE
+            if shown["Time code on the tape"] != "none"
+            else codes.SLIPS
+            if shown["From there to the shot"] != "pulses throughout"
+            else codes.NOWHERE
+            if alike
+            else codes.BY_COUNTER
+        )
+
+        assert right(question) == expected
 
 
 def test_wrong_reply_is_told_why() -> None:

@@ -50,6 +50,29 @@ def test_old_recording_is_there_again_where_the_tape_model_leaves_it(seed: int) 
 
 
 @pytest.mark.parametrize("seed", SEEDS)
+def test_wiping_ends_where_the_tape_model_ends_it_in_front_of_the_other_recording(
+    seed: int,
+) -> None:
+    asked = question(recordings.where_the_wiping_ends, Scene(Draw(seed), USUAL))
+    assert asked is not None
+    told = facts(asked)
+    out, other = (
+        frame_of(told[fact], rate(asked))
+        for fact in ("Edit out of the assemble", "The other recording begins")
+    )
+    shot = Source("Tape 1", (Take(0, 9000),))
+    tape = Tape.blank(60_000).with_pass(0, 60_000, "old")
+
+    bench = Bench.default(rate(asked))
+    left = record(tape, Assemble(shot, 1000, 1300, out - 300), bench)
+
+    end = asked.right["end"]
+    assert [run.start for run in left.picture.runs if run.value.source == "old"] == [0, end]
+    assert end < other
+    assert "nobody would assemble in front of it" in asked.key["note"]
+
+
+@pytest.mark.parametrize("seed", SEEDS)
 def test_earliest_places_have_run_up_enough_and_no_frame_more(seed: int) -> None:
     asked = question(run_ups.earliest_places, Scene(Draw(seed), USUAL))
     assert asked is not None

@@ -10,8 +10,8 @@ from django.http import HttpRequest, HttpResponse
 
 from course.cohorts.admin import PersonAdmin
 from course.cohorts.models import Person
-from exercises.deletion import delete_learner, refusals_of
-from exercises.renaming import tell_of_rename
+from exercises.own_data.deletion import delete_learner, refusals_of
+from exercises.own_data.renaming import tell_of_rename
 
 admin.site.unregister(Person)
 

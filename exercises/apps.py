@@ -8,8 +8,8 @@ class ExercisesConfig(AppConfig):
 
     def ready(self) -> None:
         from exercises.models import Upload
-        from exercises.upgrading import upgrade
-        from exercises.uploads import forget
+        from exercises.practice.uploads import forget
+        from exercises.standing.upgrading import upgrade
 
-        post_delete.connect(forget, sender=Upload, dispatch_uid="exercises.uploads.forget")
-        post_migrate.connect(upgrade, sender=self, dispatch_uid="exercises.upgrading.upgrade")
+        post_delete.connect(forget, sender=Upload, dispatch_uid="uploads.forget")
+        post_migrate.connect(upgrade, sender=self, dispatch_uid="upgrading.upgrade")

@@ -3,12 +3,12 @@
 from io import BytesIO
 
 from course.cohorts.models import Cohort, Person
-from exercises.attempts import ask, submit
-from exercises.desk import Text, publish, write
-from exercises.forms.own import OwnForm, OwnPictureForm, OwnTextForm
-from exercises.forms.own_bad_edit import OwnBadEditForm
-from exercises.forms.own_mode import OwnModeForm
+from exercises.desk.forms.bad_edit import OwnBadEditForm
+from exercises.desk.forms.mode import OwnModeForm
+from exercises.desk.forms.own import OwnForm, OwnPictureForm, OwnTextForm
+from exercises.desk.verbs import Text, publish, write
 from exercises.models import OwnDrill, Upload
+from exercises.practice.attempts import ask, submit
 from exercises.signal.photographs import photograph
 from tests.photographs import file_of, leads
 

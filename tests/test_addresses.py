@@ -15,13 +15,13 @@ from course.cohorts.agreeing import ask as ask_for
 from course.cohorts.models import Cohort, Person
 from course.cohorts.roster.writing import send
 from course.lessons.shelf import shelf
-from exercises.assignments import Terms, set_assignment
-from exercises.attempts import ask, submit
+from exercises.assignments.verbs import Terms, set_assignment
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, OwnDrill
-from exercises.shown import token_of
-from exercises.sign_offs import Decision, sign_off
-from exercises.sittings import start
+from exercises.practice.attempts import ask, submit
+from exercises.practice.media_address import token_of
+from exercises.practice.sittings import start
+from exercises.sign_offs.verbs import Decision, sign_off
 from tests.answers import right_answer
 from tests.own import picture_sent, published
 from tests.people import CohortFactory, instructor, learner

@@ -12,7 +12,7 @@ from datetime import UTC, datetime
 import pytest
 
 from exercises.mastery.states import RULES
-from exercises.summaries import COLUMNS
+from exercises.standing.summaries import COLUMNS
 from tests.kept_demo import as_it_was, read, spoil_summaries
 from tests.served import Visitor, heading, served
 from tests.sites import Row, Site, Table, new_site

@@ -13,8 +13,8 @@ from django.urls import reverse
 
 from course.cohorts.models import Person
 from course.lessons.shelf import shelf
-from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
+from exercises.practice.attempts import ask, submit
 from tests.answers import wrong_answer
 
 ClientOf = Callable[[Person], Client]

@@ -8,21 +8,21 @@ from typing import Any
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import finish
 from course.lessons.shelf import shelf
-from exercises.assignments import (
+from exercises.assignments.verbs import (
     Terms,
     begin_sitting,
     extend,
     practical_of,
     set_assignment,
 )
-from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
 from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
 from exercises.models import Assignment, Attempt, Review, Sitting
-from exercises.reviews import Said, review
-from exercises.sittings import stop
+from exercises.practice.attempts import ask, submit
+from exercises.practice.sittings import stop
+from exercises.reviews.verbs import Said, review
 
 # What, title, opened so many days ago, due so many days ago (negative: still to come), the rest.
 ASKED: tuple[tuple[str, str, int, int, dict[str, Any]], ...] = (

@@ -5,7 +5,7 @@ from datetime import datetime, timedelta
 from course.cohorts.models import Cohort, Person
 from exercises.demo.cast import SIGNED, Signed
 from exercises.demo.in_order import Story
-from exercises.sign_offs import Decision, bench_named, sign_off, withdraw
+from exercises.sign_offs.verbs import Decision, bench_named, sign_off, withdraw
 
 
 def sign(instructor: Person, learner: Person, cohort: Cohort, until: datetime) -> Story:

@@ -5,14 +5,14 @@ from datetime import datetime, timedelta
 from random import Random
 
 from course.cohorts.models import Cohort, Person
-from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
-from exercises.desk import Text, publish, write
+from exercises.desk.verbs import Text, publish, write
 from exercises.drills.believer import believed
 from exercises.drills.own import Described, DescribedEdits, Made, Recorded
 from exercises.drills.wants import SIDES
 from exercises.models import OwnDrill
+from exercises.practice.attempts import ask, submit
 
 SECOND = 25
 MINUTE = 60 * SECOND

@@ -7,12 +7,12 @@ from io import BytesIO
 from PIL import Image, ImageDraw, ImageFilter, ImageFont
 
 from course.cohorts.models import Cohort, Person
-from exercises.attempts import ask, submit
 from exercises.demo.in_order import Story
-from exercises.desk import Text, publish, write
+from exercises.desk.verbs import Text, publish, write
 from exercises.drills.own import Pictured
 from exercises.models import Attempt, OwnDrill, Review
-from exercises.reviews import Said, review
+from exercises.practice.attempts import ask, submit
+from exercises.reviews.verbs import Said, review
 from exercises.signal.photographs import Photograph, photograph
 
 TASK = Pictured(

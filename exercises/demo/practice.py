@@ -8,12 +8,12 @@ from typing import Any
 from course.cohorts.models import Person
 from course.lessons.reading import finish, reach
 from course.lessons.shelf import shelf
-from exercises.attempts import ask, submit
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
 from exercises.drills.believer import believed
 from exercises.drills.kind import Question
 from exercises.drills.register import KINDS
+from exercises.practice.attempts import ask, submit
 
 Draw = Callable[[], float]
 KINDS_A_DAY = 3  # the next three of the register each day, in turn

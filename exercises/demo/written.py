@@ -5,11 +5,11 @@ from datetime import datetime, timedelta
 from itertools import count
 
 from course.cohorts.models import Person
-from exercises.attempts import ask, submit
 from exercises.demo.in_order import Story
 from exercises.drills.register import kind
 from exercises.models import Attempt, Review
-from exercises.reviews import Said, reply, review
+from exercises.practice.attempts import ask, submit
+from exercises.reviews.verbs import Said, reply, review
 
 FREE_ANSWER = kind("free-answer")
 

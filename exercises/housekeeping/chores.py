@@ -11,7 +11,7 @@ from django.utils import timezone
 from course.cohorts.archiving import remove_due
 from course.cohorts.roster.upload import purge
 from course.kept_files import KeptFiles
-from exercises.uploads import sweep
+from exercises.practice.uploads import sweep
 
 
 def archived_cohorts(now: datetime) -> Iterator[str]:

@@ -15,7 +15,7 @@ from datetime import datetime
 from typing import Any
 
 from course.cohorts.models import Cohort, Person
-from exercises.scores import Standing, practised_skills, standings
+from exercises.standing.scores import Standing, practised_skills, standings
 
 COMMON = ("sourcedId", "status", "dateLastModified")
 HEADERS: dict[str, tuple[str, ...]] = {

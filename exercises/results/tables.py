@@ -6,7 +6,7 @@ from typing import Any
 
 from course.cohorts.models import Cohort
 from exercises.models import Attempt, SignOff
-from exercises.scores import Standing, practised_skills, standings
+from exercises.standing.scores import Standing, practised_skills, standings
 
 Row = Sequence[Any]
 AT_ONCE = 2000

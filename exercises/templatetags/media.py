@@ -7,7 +7,7 @@ from django.urls import reverse
 
 from exercises.drills.media import shape
 from exercises.models import Asked
-from exercises.shown import token_of
+from exercises.practice.media_address import token_of
 
 register = template.Library()
 

@@ -76,8 +76,8 @@ def one_answer(number: int) -> Request:
     from django.urls import reverse
 
     from course.cohorts.models import Person
-    from exercises.attempts import ask, submit
     from exercises.drills.register import KINDS
+    from exercises.practice.attempts import ask, submit
     from tests.answers import right_answer, typed
 
     kinds = list(KINDS.values())

@@ -124,7 +124,7 @@ def made_up(cohort: Any, attempts: int) -> Iterator[tuple[Any, Any]]:
 
 def prove() -> dict[str, float]:
     """Make all summaries, prove them equal; seconds that each took."""
-    from exercises.summaries import differing, rebuild, who_has_answered
+    from exercises.standing.summaries import differing, rebuild, who_has_answered
 
     people = who_has_answered()
     making = milliseconds(lambda: rebuild(people)) / 1000

@@ -53,9 +53,9 @@ def people() -> list[str]:
     from django.core.management import call_command
 
     from course.cohorts.models import Person
-    from exercises.attempts import ask
     from exercises.demo.cast import INSTRUCTOR, LEARNERS
     from exercises.drills.register import KINDS
+    from exercises.practice.attempts import ask
 
     call_command("demo")
     cast = [Person.objects.get(sign_in_name=INSTRUCTOR[0])]

@@ -13,13 +13,13 @@ from course.cohorts.agreeing import ask as ask_for_link
 from course.cohorts.models import Cohort, Person
 from course.cohorts.roster.writing import send
 from course.lessons.shelf import shelf
-from exercises.assignments import Terms, set_assignment
-from exercises.attempts import ask, submit
+from exercises.assignments.verbs import Terms, set_assignment
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, Sitting
-from exercises.reviews import Said, reply, review
-from exercises.sign_offs import Decision, sign_off
-from exercises.sittings import next_question, start, stop
+from exercises.practice.attempts import ask, submit
+from exercises.practice.sittings import next_question, start, stop
+from exercises.reviews.verbs import Said, reply, review
+from exercises.sign_offs.verbs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import quiet_page, sign_in, violations
 from tests.own import picture_sent, published

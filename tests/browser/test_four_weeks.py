@@ -15,14 +15,14 @@ from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.joining import start_cohort
 from course.cohorts.models import Bench, Cohort, Person
-from exercises.assignments import begin_sitting
-from exercises.attempts import ask, submit
+from exercises.assignments.verbs import begin_sitting
 from exercises.demo.assigned import answer_sitting
 from exercises.demo.cast import LEARNERS
 from exercises.demo.in_order import happen
 from exercises.demo.practice import practise_once
 from exercises.demo.written import write
 from exercises.models import Assignment, Attempt, Extension, OwnDrill, Review, SignOff, Withdrawal
+from exercises.practice.attempts import ask, submit
 from tests.browser.keyboard import Keys
 from tests.browser.site import quiet_page, sign_in
 from tests.people import instructor

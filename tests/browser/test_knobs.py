@@ -6,9 +6,9 @@ from playwright.sync_api import Browser, BrowserContext, expect
 from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Person
-from exercises.attempts import ask
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
+from exercises.practice.attempts import ask
 from tests.browser.site import quiet_page, sign_in, violations, without_javascript
 
 TRACKING = KINDS["set-tracking"]

@@ -8,9 +8,9 @@ from playwright.sync_api import Browser, BrowserContext, Page, expect
 from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Cohort, Person
-from exercises.attempts import ask
 from exercises.drills.register import KINDS
 from exercises.models import Asked, Attempt
+from exercises.practice.attempts import ask
 from tests.answers import right_answer, wrong_answer
 from tests.browser.site import follow, quiet_page, sign_in, without_javascript
 

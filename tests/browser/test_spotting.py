@@ -8,10 +8,10 @@ from playwright.sync_api import Browser, BrowserContext, Locator, Page, expect
 from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Person
-from exercises.attempts import ask
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
 from exercises.models import Asked, Attempt
+from exercises.practice.attempts import ask
 from tests.answers import right_answer
 from tests.browser.site import (
     quiet_page,

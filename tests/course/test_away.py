@@ -13,9 +13,9 @@ from django.urls import reverse
 from course.away import is_away, without_trace
 from course.cohorts.models import Person
 from course.lessons.shelf import shelf
-from exercises.attempts import ask
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
+from exercises.practice.attempts import ask
 from tests.pages import heading, texts
 
 ClientOf = Callable[[Person], Client]

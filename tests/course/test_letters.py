@@ -12,7 +12,7 @@ from pytest_django import DjangoCaptureOnCommitCallbacks
 from course.cohorts.models import Cohort, Person
 from course.letters import wait_for_letters, write_to
 from exercises.models import SignOff
-from exercises.sign_offs import Decision, sign_off
+from exercises.sign_offs.verbs import Decision, sign_off
 
 Capture = DjangoCaptureOnCommitCallbacks
 

@@ -18,9 +18,9 @@ from pytest_django import Settings
 
 from course.cohorts.models import Cohort, Person
 from course.unwritable import Sessions, is_unwritable, where_it_can_be_kept
-from exercises.attempts import ask
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
+from exercises.practice.attempts import ask
 from tests.disks import fill, small_disk
 from tests.own import published
 from tests.pages import heading, texts

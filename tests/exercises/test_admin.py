@@ -11,9 +11,9 @@ from django.urls import reverse
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
-from exercises.deletion import ANSWERS, GONE, ONLY_LEARNERS, delete_learner
 from exercises.models import SignOff
-from exercises.sign_offs import Decision, sign_off
+from exercises.own_data.deletion import ANSWERS, GONE, ONLY_LEARNERS, delete_learner
+from exercises.sign_offs.verbs import Decision, sign_off
 from tests.pages import texts
 from tests.people import PASSWORD, learner
 

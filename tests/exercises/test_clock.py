@@ -8,16 +8,18 @@ from django.utils import timezone
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import reach, readings_of
 from course.lessons.shelf import shelf
-from exercises.assigned import mine
-from exercises.assignments import Terms, begin_sitting, practical_of, set_assignment
-from exercises.attempts import ask, submit
-from exercises.board import Wanted, readiness
+from exercises.assignments.assigned import mine
+from exercises.assignments.verbs import Terms, begin_sitting, practical_of, set_assignment
+from exercises.board.reads import Wanted, readiness
 from exercises.drills.register import KINDS
-from exercises.items import first_answers, given_by, kind_lines
+from exercises.items.reads import first_answers, given_by, kind_lines
+from exercises.items.wrong_answers import wrong_answers
 from exercises.models import Attempt, Extension, Outcome, Review
+from exercises.practice.attempts import ask, submit
+from exercises.practice.sittings import in_order, next_question, sittings_of, start, stop, taken_by
 from exercises.results.oneroster import Package
 from exercises.results.tables import TABLES
-from exercises.reviews import (
+from exercises.reviews.verbs import (
     Said,
     news_of,
     queue_of,
@@ -26,8 +28,7 @@ from exercises.reviews import (
     review,
     thread_of,
 )
-from exercises.scores import beliefs_of, progress_of, row_in_words
-from exercises.sign_offs import (
+from exercises.sign_offs.verbs import (
     Decision,
     lines_of,
     replaced_by,
@@ -35,9 +36,8 @@ from exercises.sign_offs import (
     sign_offs_of,
     standing_of,
 )
-from exercises.sittings import in_order, next_question, sittings_of, start, stop, taken_by
-from exercises.today import latest_begun
-from exercises.wrong_answers import wrong_answers
+from exercises.standing.scores import beliefs_of, progress_of, row_in_words
+from exercises.today.reads import latest_begun
 from tests.answers import right_answer, wrong_answer
 
 AHEAD = datetime(2036, 1, 1, 12, tzinfo=UTC)

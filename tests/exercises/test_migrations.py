@@ -7,11 +7,11 @@ from django.db import connection
 from django.db.models import QuerySet
 
 from course.cohorts.models import Cohort, Person
-from exercises.attempts import ask, new_asked, submit
 from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
 from exercises.drills.register import KINDS
 from exercises.models import Asked, SignOff
-from exercises.sign_offs import Decision, sign_off
+from exercises.practice.attempts import ask, new_asked, submit
+from exercises.sign_offs.verbs import Decision, sign_off
 
 
 def migrate(module: str, step: str) -> None:

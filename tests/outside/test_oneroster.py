@@ -12,8 +12,8 @@ from datetime import UTC, date, datetime
 import pytest
 
 from course.cohorts.models import Cohort, Person
-from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
+from exercises.practice.attempts import ask, submit
 from exercises.results.oneroster import packed
 from tests.answers import right_answer, wrong_answer
 from tests.people import learner

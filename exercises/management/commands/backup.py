@@ -8,7 +8,7 @@ from django.core.management.base import BaseCommand, CommandError, CommandParser
 from course.backup.archive import PICTURES
 from course.backup.making import back_up
 from course.backup.refusal import BackupRefused
-from exercises.uploads import without_picture
+from exercises.practice.uploads import without_picture
 
 
 class Command(BaseCommand):

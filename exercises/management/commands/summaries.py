@@ -4,7 +4,7 @@ from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 
-from exercises.summaries import differing, rebuild, who_has_answered
+from exercises.standing.summaries import differing, rebuild, who_has_answered
 
 
 class Command(BaseCommand):

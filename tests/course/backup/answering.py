@@ -41,8 +41,8 @@ def go_on(person: "Person", leads: "OwnDrill") -> None:
 
 
 def answer(person: "Person") -> "Attempt":
-    from exercises.attempts import ask, submit
     from exercises.drills.register import KINDS
+    from exercises.practice.attempts import ask, submit
     from tests.answers import right_answer
 
     asked = ask(person, KINDS["care-and-safety"])
@@ -50,7 +50,7 @@ def answer(person: "Person") -> "Attempt":
 
 
 def send_picture(person: "Person", leads: "OwnDrill") -> "Attempt":
-    from exercises.attempts import ask, submit
+    from exercises.practice.attempts import ask, submit
     from exercises.signal.photographs import photograph
     from tests.photographs import file_of
     from tests.photographs import leads as drawn

@@ -19,7 +19,7 @@ ANSWER = """
 import django
 django.setup()
 from course.cohorts.models import Person
-from exercises.attempts import ask, submit
+from exercises.practice.attempts import ask, submit
 from exercises.drills.register import KINDS
 asked = ask(Person.objects.get(sign_in_name="wren"), KINDS["care-and-safety"])
 print(submit(asked, dict(asked.as_question().right)).pk)

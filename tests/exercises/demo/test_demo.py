@@ -14,14 +14,14 @@ from pytest_django.plugin import DjangoDbBlocker
 from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import readings_of
-from exercises.assigned import standings_in
+from exercises.assignments.assigned import standings_in
 from exercises.demo.cast import LEARNERS
 from exercises.drills.settings import Settings
 from exercises.mastery.items import ENOUGH
 from exercises.models import Attempt, OwnDrill, Review, SignOff, Sitting, Upload
-from exercises.reviews import news_of, queue_of, replies_to
-from exercises.sign_offs import lines_of, standing_of
-from exercises.uploads import path_of
+from exercises.practice.uploads import path_of
+from exercises.reviews.verbs import news_of, queue_of, replies_to
+from exercises.sign_offs.verbs import lines_of, standing_of
 
 pytestmark = pytest.mark.django_db
 

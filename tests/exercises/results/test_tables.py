@@ -9,11 +9,11 @@ from django.urls import reverse
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
-from exercises.attempts import ask, submit
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
-from exercises.reviews import Said, review
-from exercises.sign_offs import Decision, sign_off, withdraw
+from exercises.practice.attempts import ask, submit
+from exercises.reviews.verbs import Said, review
+from exercises.sign_offs.verbs import Decision, sign_off, withdraw
 from tests.answers import right_answer, wrong_answer
 from tests.own import published
 

@@ -2,6 +2,7 @@
 
 import pytest
 
+from exercises.desk.forms.bad_edit import OwnBadEditForm
 from exercises.drills.asks import Json
 from exercises.drills.change import Mode
 from exercises.drills.draw import Draw
@@ -18,7 +19,6 @@ from exercises.drills.rules import (
 )
 from exercises.drills.settings import USUAL
 from exercises.drills.spot_described.answers import right_answers
-from exercises.forms.own_bad_edit import OwnBadEditForm
 from exercises.tape import (
     Assemble,
     Bench,

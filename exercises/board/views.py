@@ -1,0 +1,107 @@
+"""The instructor's look at a cohort: people and skills, one learner, one attempt."""
+
+from django.core.paginator import Paginator
+from django.http import HttpResponse
+from django.shortcuts import get_object_or_404, render
+from django.urls import reverse
+from django.utils import timezone
+from django.views.decorators.http import require_safe
+
+from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
+from course.cohorts.models import Cohort
+from exercises.board.forms import BoardForm
+from exercises.board.reads import readiness
+from exercises.mastery.skills import SKILLS
+from exercises.models import Asked, Attempt, Review, Sitting
+from exercises.practice.addressed import by_name
+from exercises.practice.sittings import in_order
+from exercises.practice.views.drills import attempt_context
+from exercises.reviews.forms import ReviewForm
+from exercises.reviews.verbs import mark_read, thread_of
+from exercises.standing.scores import beliefs_of, skills_of
+from exercises.standing.views import PER_PAGE, attempt_for
+
+
+@require_safe
+@instructor_required
+def cohort(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
+    """The readiness board, as the address asks for it, and what else there is of a cohort."""
+    found = cohort_for(request.user, cohort_pk)
+    form = BoardForm(request.GET)
+    asked = request.GET.get
+    wanted = form.wanted(page=asked("page", ""), whole=asked("all") == "1")
+    context = {
+        "cohort": found,
+        "form": form,
+        "wanted": wanted,
+        "board": readiness(found, wanted, now=timezone.now()),
+        "join_link": request.build_absolute_uri(reverse("join-link", args=[found.join_code])),
+    }
+    status = 200 if form.is_valid() else 422
+    return render(request, "exercises/cohort.html", context, status=status)
+
+
+@require_safe
+@instructor_required
+def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> HttpResponse:
+    learner = learner_for(request.user, cohort_pk, person_pk)
+    skill = SKILLS.get(request.GET.get("skill", ""))
+    attempts = Attempt.objects.filter(person=learner).listed()
+    if skill:
+        attempts = attempts.filter(skill=skill.slug)
+    context = {
+        "skill": skill,
+        "cohort": cohort_for(request.user, cohort_pk),
+        "learner": learner,
+        "page": Paginator(attempts, PER_PAGE).get_page(request.GET.get("page")),
+        "skills": skills_of(learner),
+        "beliefs": beliefs_of(learner),
+    }
+    return render(request, "exercises/cohort_person.html", context)
+
+
+@require_safe
+@instructor_required
+def cohort_attempt(
+    request: SignedInRequest, cohort_pk: int, person_pk: int, key: str
+) -> HttpResponse:
+    learner = learner_for(request.user, cohort_pk, person_pk)
+    return show_to_instructor(
+        request, cohort_for(request.user, cohort_pk), attempt_for(learner, key)
+    )
+
+
+def show_to_instructor(
+    request: SignedInRequest, cohort: Cohort, attempt: Attempt, form: ReviewForm | None = None
+) -> HttpResponse:
+    """The attempt as the learner saw it, what was said about it, and room to say more."""
+    thread = thread_of(attempt)
+    mark_read(thread, by_learner=False)
+    context = attempt_context(attempt) | {
+        "cohort": cohort,
+        "learner": attempt.person,
+        "who": by_name(attempt.person.name),
+        "thread": thread,
+        "sent_back": any(each.what == Review.What.SENT_BACK for each in thread),
+        "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),
+        "form": form or ReviewForm(waits=attempt.result.waits),
+    }
+    status = 422 if form else 200
+    return render(request, "exercises/cohort_attempt.html", context, status=status)
+
+
+@require_safe
+@instructor_required
+def cohort_sitting(
+    request: SignedInRequest, cohort_pk: int, person_pk: int, token: str
+) -> HttpResponse:
+    """One sitting of a learner, with its answers."""
+    learner = learner_for(request.user, cohort_pk, person_pk)
+    sitting = get_object_or_404(Sitting, token=token, person=learner)
+    context = {
+        "cohort": cohort_for(request.user, cohort_pk),
+        "learner": learner,
+        "sitting": sitting,
+        "answers": in_order(sitting),
+    }
+    return render(request, "assignments/sitting.html", context)

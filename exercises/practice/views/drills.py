@@ -1,0 +1,189 @@
+"""Drills: the list, one question, its answer."""
+
+from django.contrib import messages
+from django.core.files.uploadedfile import UploadedFile
+from django.http import HttpResponse, QueryDict
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.datastructures import MultiValueDict
+from django.views.decorators.http import require_http_methods, require_safe
+
+from course.cohorts.access import SignedInRequest, sign_in_required
+from course.cohorts.equipping import bench_of
+from course.cohorts.views.limits import to_try_again, wait_in_words
+from course.lessons.shelf import lesson_place
+from exercises.drills.kind import Kind
+from exercises.drills.register import not_at
+from exercises.finding.kinds import kind_for
+from exercises.models import Asked, Attempt
+from exercises.models.desk import kind_now
+from exercises.practice.addressed import READER
+from exercises.practice.attempts import OutdatedError, ask, describe, submit
+from exercises.practice.forms.answer import AnswerForm
+from exercises.practice.haste import TooFastError, refuse_haste
+from exercises.practice.sittings import end_if_answered, left_of, sitting_going
+from exercises.standing.own_progress import own_progress_of
+from exercises.standing.scores import progress_of, row_in_words
+
+SOON = 60  # seconds, until a site that was busy is worth another try
+
+
+SECOND = "You answered this question before, and that answer counts. This one is not kept."
+
+
+@require_safe
+@sign_in_required
+def drills(request: SignedInRequest) -> HttpResponse:
+    context = {
+        "drills": progress_of(request.user),
+        "not_here": not_at(bench_of(request.user).as_settings()),
+        "own": own_progress_of(request.user),
+        "going": sitting_going(request.user),
+    }
+    return render(request, "exercises/drills.html", context)
+
+
+@require_safe
+@sign_in_required
+def drill(request: SignedInRequest, slug: str) -> HttpResponse:
+    asked = ask(request.user, kind_for(request.user, slug))
+    return show_question(request, asked, answer_form(asked))
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def drill_ask(request: SignedInRequest, slug: str) -> HttpResponse:
+    """One more question: a fragment within a page, or the drill's own page."""
+    if not (request.htmx and request.method == "POST"):
+        return redirect("drill", kind_for(request.user, slug).slug)
+    asked = ask(request.user, kind_for(request.user, slug))
+    return show_question(request, asked, answer_form(asked))
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
+    """Take an answer. Somebody who arrives by a link (after signing in again) is sent on."""
+    asked = get_object_or_404(Asked, token=token, person=request.user)
+    if request.method != "POST":
+        return redirect("attempt", token) if hasattr(asked, "attempt") else redirect(asked.page())
+    form = answer_form(asked, request.POST, request.FILES)
+    if not form.is_valid():
+        return show_refused(request, asked, form)
+    try:
+        refuse_haste(asked)
+        attempt = submit(asked, form.answer(), photograph=form.photograph())
+    except OutdatedError:
+        return show_outdated(request, asked.kind)
+    except TooFastError as refusal:
+        return show_too_fast(request, asked, form, refusal)
+    if asked.sitting:
+        end_if_answered(asked.sitting)
+    return show_what_came(request, attempt, SECOND if attempt.answer != form.answer() else "")
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def drill_in_words(request: SignedInRequest, token: str) -> HttpResponse:
+    """Describe what the question shows or plays, instead of showing or playing it."""
+    asked = get_object_or_404(Asked, token=token, person=request.user)
+    if request.method == "POST":
+        describe(asked)
+    if not (request.htmx and request.method == "POST" and asked.is_open):
+        return redirect("drill-answer", token)
+    return show_question(request, asked, answer_form(asked))
+
+
+def show_too_fast(
+    request: SignedInRequest, asked: Asked, form: AnswerForm, refusal: TooFastError
+) -> HttpResponse:
+    """The question with the answer as it was typed, to be sent again."""
+    form.wait = wait_in_words(refusal.until)
+    response = show_question(request, asked, form, status=429)
+    return in_place(request, to_try_again(response, refusal.until))
+
+
+def show_outdated(request: SignedInRequest, kind: Kind) -> HttpResponse:
+    """The answer is not taken; `goes_on` says whether the drill is still asked."""
+    context = {"kind": kind, "goes_on": kind_now(kind.slug) is not None}
+    return render(request, "exercises/outdated.html", context, status=409)
+
+
+def answer_form(
+    asked: Asked,
+    sent: QueryDict | None = None,
+    files: "MultiValueDict[str, UploadedFile[bytes]] | None" = None,
+) -> AnswerForm:
+    """Its fields have ids of their own: a lesson may hold several questions."""
+    return AnswerForm(asked.as_question(), sent, files, auto_id=f"question-{asked.pk}-%s")
+
+
+def show_question(
+    request: SignedInRequest, asked: Asked, form: AnswerForm, status: int = 200
+) -> HttpResponse:
+    template = "exercises/drill.html" + ("#question" if request.htmx else "")
+    return render(request, template, question_context(asked, form), status=status)
+
+
+def show_refused(request: SignedInRequest, asked: Asked, form: AnswerForm) -> HttpResponse:
+    """The form as it was sent, with what is wrong; or when to send it again."""
+    response = show_question(request, asked, form, status=form.status)
+    if form.status == 503:
+        response.headers["Retry-After"] = str(SOON)
+        in_place(request, response)
+    return response
+
+
+def in_place(request: SignedInRequest, response: HttpResponse) -> HttpResponse:
+    """Where a form was, not in the place of the whole page."""
+    if request.htmx:
+        response.headers["HX-Reswap"] = "outerHTML show:top"  # as the form itself says
+    return response
+
+
+def question_context(asked: Asked, form: AnswerForm) -> dict[str, object]:
+    """What the page of a question shows."""
+    return {
+        "asked": asked,
+        "kind": asked.kind,
+        "question_template": f"{asked.kind.template}#question",
+        "shown": asked.question["shown"],
+        "form": form,
+    }
+
+
+def show_what_came(request: SignedInRequest, attempt: Attempt, told: str) -> HttpResponse:
+    """The feedback within the page, or the attempt's own page."""
+    if request.htmx:
+        context = attempt_context(attempt) | {"told": told}
+        return render(request, "exercises/attempt.html#feedback", context)
+    if told:
+        messages.info(request, told)
+    return redirect(attempt)
+
+
+def attempt_context(attempt: Attempt) -> dict[str, object]:
+    """What the page of an attempt shows: the question, the answer given, what came of it."""
+    rule, sitting = attempt.feedback.get("rule"), attempt.asked.sitting
+    return {
+        "attempt": attempt,
+        "who": READER,
+        "asked": attempt.asked,
+        "kind": attempt.kind,
+        "place": lesson_place(rule["lesson"], rule["section"]) if rule else None,
+        "question_template": f"{attempt.kind.template}#question",
+        "feedback_template": f"{attempt.kind.template}#feedback",
+        "shown": attempt.asked.question["shown"],
+        "answers": answers_in_words(attempt),
+        "answer": attempt.answer,
+        "verdict": attempt.verdict,
+        "feedback": attempt.feedback,
+        "row": row_in_words(attempt),
+        "left": left_of(sitting) if sitting and sitting.is_open else 0,
+    }
+
+
+def answers_in_words(attempt: Attempt) -> list[tuple[str, str]]:
+    """Each thing that was asked, with the answer to it."""
+    question = attempt.asked.as_question()
+    words = question.checked(attempt.answer)
+    return [(ask.legend, words[ask.name]) for ask in question.asks]

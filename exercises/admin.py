@@ -20,8 +20,8 @@ admin.site.unregister(Person)
 class PeopleAdmin(PersonAdmin):
     """People. Who can't be deleted is not offered for it."""
 
-    delete_confirmation_template = "deletion/admin_person.html"
-    delete_selected_confirmation_template = "deletion/admin_people.html"
+    delete_confirmation_template = "own_data/admin_person.html"
+    delete_selected_confirmation_template = "own_data/admin_people.html"
 
     def has_delete_permission(self, request: HttpRequest, obj: Any = None) -> bool:
         allowed = super().has_delete_permission(request, obj)

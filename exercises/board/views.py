@@ -38,7 +38,7 @@ def cohort(request: SignedInRequest, cohort_pk: int) -> HttpResponse:
         "join_link": request.build_absolute_uri(reverse("join-link", args=[found.join_code])),
     }
     status = 200 if form.is_valid() else 422
-    return render(request, "exercises/cohort.html", context, status=status)
+    return render(request, "board/cohort.html", context, status=status)
 
 
 @require_safe
@@ -57,7 +57,7 @@ def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> H
         "skills": skills_of(learner),
         "beliefs": beliefs_of(learner),
     }
-    return render(request, "exercises/cohort_person.html", context)
+    return render(request, "board/cohort_person.html", context)
 
 
 @require_safe
@@ -87,7 +87,7 @@ def show_to_instructor(
         "form": form or ReviewForm(waits=attempt.result.waits),
     }
     status = 422 if form else 200
-    return render(request, "exercises/cohort_attempt.html", context, status=status)
+    return render(request, "board/cohort_attempt.html", context, status=status)
 
 
 @require_safe
@@ -104,4 +104,4 @@ def cohort_sitting(
         "sitting": sitting,
         "answers": in_order(sitting),
     }
-    return render(request, "assignments/sitting.html", context)
+    return render(request, "board/sitting.html", context)

@@ -30,7 +30,7 @@ def record(request: SignedInRequest) -> HttpResponse:
         "sittings": sittings_of(request.user)[:SITTINGS],
         "sign_offs": sign_offs_of(request.user),
     }
-    return render(request, "exercises/record.html", context)
+    return render(request, "standing/record.html", context)
 
 
 @require_safe
@@ -62,4 +62,4 @@ def show_to_learner(
         "form": form or (ReplyForm() if thread and not replied else None),
     }
     status = 422 if form else 200
-    return render(request, "exercises/attempt.html", context, status=status)
+    return render(request, "practice/attempt.html", context, status=status)

@@ -17,7 +17,7 @@ def medium_url(asked: Asked, number: int) -> str:
     return reverse("shown", args=[token_of(asked, number)])
 
 
-@register.inclusion_tag("exercises/medium.html")
+@register.inclusion_tag("practice/medium.html")
 def medium(asked: Asked, number: int) -> dict[str, Any]:
     """The medium of that number of a question that was asked.
 
@@ -26,7 +26,7 @@ def medium(asked: Asked, number: int) -> dict[str, Any]:
     spec = asked.question["key"]["media"][number]
     answered = not asked.is_open
     return {
-        "template": f"exercises/media/{spec['form']}.html",
+        "template": f"practice/media/{spec['form']}.html",
         "spec": spec,
         "url": medium_url(asked, number),
         "id": f"medium-{asked.pk}-{number}",

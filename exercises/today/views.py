@@ -11,7 +11,7 @@ from exercises.today.reads import today_of
 @require_safe
 def today(request: HttpRequest) -> HttpResponse:
     if not isinstance(request.user, Person):
-        return render(request, "exercises/front.html")
+        return render(request, "today/front.html")
     if request.user.is_instructor:
         return redirect("cohorts")
-    return render(request, "exercises/today.html", today_of(request.user))
+    return render(request, "today/today.html", today_of(request.user))

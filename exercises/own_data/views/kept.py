@@ -51,7 +51,7 @@ def delete_account(request: SignedInRequest) -> HttpResponse:
     ):
         form.add_error("password", "That is not your password. Nothing is deleted.")
     if not form.is_valid():
-        return form_page(request, "deletion/own.html", form)
+        return form_page(request, "own_data/own.html", form)
     delete_learner(person)
     logout(request)
     messages.success(request, "Your account is deleted, with all that was kept about you.")
@@ -71,7 +71,7 @@ def delete_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> H
         raise PermissionDenied("Somebody else teaches this learner, too.")
     if not form.is_valid():
         context = {"cohort": cohort, "learner": learner, "allowed": allowed}
-        return form_page(request, "deletion/person.html", form, **context)
+        return form_page(request, "own_data/person.html", form, **context)
     delete_learner(learner)
     messages.success(request, f"The account of {learner.name} is deleted.")
     return redirect("cohort", cohort.pk)

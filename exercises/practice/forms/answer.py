@@ -124,7 +124,7 @@ class AnswerForm(forms.Form):
         typed = (field.value() or []) if self.is_bound else []
         return {
             "ask": ask,
-            "template": f"exercises/asks/{ask.form}.html",
+            "template": f"practice/asks/{ask.form}.html",
             "id": field.auto_id,
             "typed": typed,
             "rows": ask.rows(typed),

@@ -39,7 +39,7 @@ def drills(request: SignedInRequest) -> HttpResponse:
         "own": own_progress_of(request.user),
         "going": sitting_going(request.user),
     }
-    return render(request, "exercises/drills.html", context)
+    return render(request, "practice/drills.html", context)
 
 
 @require_safe
@@ -105,7 +105,7 @@ def show_too_fast(
 def show_outdated(request: SignedInRequest, kind: Kind) -> HttpResponse:
     """The answer is not taken; `goes_on` says whether the drill is still asked."""
     context = {"kind": kind, "goes_on": kind_now(kind.slug) is not None}
-    return render(request, "exercises/outdated.html", context, status=409)
+    return render(request, "practice/outdated.html", context, status=409)
 
 
 def answer_form(
@@ -120,7 +120,7 @@ def answer_form(
 def show_question(
     request: SignedInRequest, asked: Asked, form: AnswerForm, status: int = 200
 ) -> HttpResponse:
-    template = "exercises/drill.html" + ("#question" if request.htmx else "")
+    template = "practice/drill.html" + ("#question" if request.htmx else "")
     return render(request, template, question_context(asked, form), status=status)
 
 
@@ -155,7 +155,7 @@ def show_what_came(request: SignedInRequest, attempt: Attempt, told: str) -> Htt
     """The feedback within the page, or the attempt's own page."""
     if request.htmx:
         context = attempt_context(attempt) | {"told": told}
-        return render(request, "exercises/attempt.html#feedback", context)
+        return render(request, "practice/attempt.html#feedback", context)
     if told:
         messages.info(request, told)
     return redirect(attempt)

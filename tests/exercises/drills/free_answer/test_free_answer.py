@@ -55,7 +55,7 @@ def test_page_says_that_the_answer_waits_and_shows_no_markup_of_the_writer() -> 
         "feedback_template": "drills/free_answer.html#feedback",
         "answers": [("The answer", text)],
     }
-    page = render_to_string("exercises/answered.html", context)
+    page = render_to_string("practice/answered.html", context)
 
     assert "Waits for your instructor" in page
     assert "Not right" not in page

@@ -7,7 +7,7 @@ ROOMS = (
     "assignments",
     "desk",
     "reviews",
-    "standing",
+    "record",
     "board",
     "items",
     "sign_offs",

@@ -11,11 +11,6 @@ urlpatterns = [
         name="cohort-person",
     ),
     path(
-        "cohorts/<int:cohort_pk>/people/<int:person_pk>/attempts/<str:key>/",
-        views.cohort_attempt,
-        name="cohort-attempt",
-    ),
-    path(
         "cohorts/<int:cohort_pk>/people/<int:person_pk>/sittings/<str:token>/",
         views.cohort_sitting,
         name="cohort-sitting",

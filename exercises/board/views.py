@@ -1,6 +1,5 @@
 """The instructor's look at a cohort: people and skills, one learner, one attempt."""
 
-from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.urls import reverse
@@ -8,18 +7,13 @@ from django.utils import timezone
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
-from course.cohorts.models import Cohort
 from exercises.board.forms import BoardForm
 from exercises.board.reads import readiness
 from exercises.mastery.skills import SKILLS
-from exercises.models import Asked, Attempt, Review, Sitting
-from exercises.practice.addressed import by_name
+from exercises.models import Attempt, Sitting
+from exercises.practice.pages import attempts_page
 from exercises.practice.sittings import in_order
-from exercises.practice.views.drills import attempt_context
-from exercises.reviews.forms import ReviewForm
-from exercises.reviews.verbs import mark_read, thread_of
 from exercises.standing.scores import beliefs_of, skills_of
-from exercises.standing.views import PER_PAGE, attempt_for
 
 
 @require_safe
@@ -53,41 +47,11 @@ def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> H
         "skill": skill,
         "cohort": cohort_for(request.user, cohort_pk),
         "learner": learner,
-        "page": Paginator(attempts, PER_PAGE).get_page(request.GET.get("page")),
+        "page": attempts_page(request, attempts),
         "skills": skills_of(learner),
         "beliefs": beliefs_of(learner),
     }
     return render(request, "board/cohort_person.html", context)
-
-
-@require_safe
-@instructor_required
-def cohort_attempt(
-    request: SignedInRequest, cohort_pk: int, person_pk: int, key: str
-) -> HttpResponse:
-    learner = learner_for(request.user, cohort_pk, person_pk)
-    return show_to_instructor(
-        request, cohort_for(request.user, cohort_pk), attempt_for(learner, key)
-    )
-
-
-def show_to_instructor(
-    request: SignedInRequest, cohort: Cohort, attempt: Attempt, form: ReviewForm | None = None
-) -> HttpResponse:
-    """The attempt as the learner saw it, what was said about it, and room to say more."""
-    thread = thread_of(attempt)
-    mark_read(thread, by_learner=False)
-    context = attempt_context(attempt) | {
-        "cohort": cohort,
-        "learner": attempt.person,
-        "who": by_name(attempt.person.name),
-        "thread": thread,
-        "sent_back": any(each.what == Review.What.SENT_BACK for each in thread),
-        "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),
-        "form": form or ReviewForm(waits=attempt.result.waits),
-    }
-    status = 422 if form else 200
-    return render(request, "board/cohort_attempt.html", context, status=status)
 
 
 @require_safe

@@ -19,7 +19,7 @@ from exercises.forms.fields import refuse_used
 from exercises.forms.keys import SentBeforeError
 from exercises.models import OwnDrill
 from exercises.practice.addressed import READER
-from exercises.practice.forms.answer import AnswerForm
+from exercises.practice.pages import trial_form
 
 WRITING: Mapping[str, type[OwnForm]] = {
     "mode": OwnModeForm,
@@ -138,8 +138,7 @@ def try_own(request: SignedInRequest, pk: int) -> HttpResponse:
         return redirect(drill)
     kind = drill.latest.kind_of(drill)
     question = kind.make(0)
-    sent = (request.POST, request.FILES) if request.method == "POST" else (None, None)
-    form = AnswerForm(question, *sent)
+    form = trial_form(request, question)
     context = {
         "drill": drill,
         "kind": kind,

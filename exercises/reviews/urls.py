@@ -3,6 +3,13 @@ from django.urls import path
 from exercises.reviews import views
 
 urlpatterns = [
+    # an attempt, with what was said about it
+    path("record/<str:key>/", views.attempt, name="attempt"),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/attempts/<str:key>/",
+        views.cohort_attempt,
+        name="cohort-attempt",
+    ),
     # /cohorts/reviews/: what waits for an instructor
     path("cohorts/reviews/", views.reviews, name="reviews"),
     path(

@@ -14,12 +14,12 @@ from course.cohorts.access import (
 )
 from course.cohorts.models import Cohort
 from exercises.assignments.verbs import AskedNoMoreError
-from exercises.board.views import show_to_instructor
 from exercises.forms.fields import refuse_used
 from exercises.forms.keys import SentBeforeError
 from exercises.practice.attempts import OutdatedError
-from exercises.practice.views.drills import show_outdated
+from exercises.practice.pages import show_outdated
 from exercises.reviews.forms import ReplyForm, ReviewForm
+from exercises.reviews.pages import attempt_for, show_to_instructor, show_to_learner
 from exercises.reviews.verbs import (
     NothingToAnswerError,
     RepliedError,
@@ -29,7 +29,6 @@ from exercises.reviews.verbs import (
     reply,
     review,
 )
-from exercises.standing.views import attempt_for, show_to_learner
 
 DONE = {
     "comment": "Your comment is kept.",
@@ -111,3 +110,20 @@ def answer_anew(request: SignedInRequest, key: str) -> HttpResponse:
         messages.info(request, "This is asked of you no more, so there is nothing to answer again.")
         return redirect(attempt)
     return redirect("drill-answer", asked.token)
+
+
+@require_safe
+@sign_in_required
+def attempt(request: SignedInRequest, key: str) -> HttpResponse:
+    return show_to_learner(request, attempt_for(request.user, key))
+
+
+@require_safe
+@instructor_required
+def cohort_attempt(
+    request: SignedInRequest, cohort_pk: int, person_pk: int, key: str
+) -> HttpResponse:
+    learner = learner_for(request.user, cohort_pk, person_pk)
+    return show_to_instructor(
+        request, cohort_for(request.user, cohort_pk), attempt_for(learner, key)
+    )

@@ -18,8 +18,8 @@ from course.cohorts.models import Cohort, Person
 from course.cohorts.notices import put_away
 from course.cohorts.passwords import person_signing_in, set_password
 from course.cohorts.views.joining import unknown_code
-from course.cohorts.views.limits import limited
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
+from course.pages.limits import limited
 
 NAME_TAKEN = "Someone already signs in with this name. Choose another."
 

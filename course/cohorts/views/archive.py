@@ -9,7 +9,7 @@ from course.cohorts.access import SignedInRequest, cohort_for, instructor_requir
 from course.cohorts.archiving import archive, reopen
 from course.cohorts.forms import ArchiveForm
 from course.cohorts.models import Cohort
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 
 
 @require_safe

@@ -16,7 +16,7 @@ from course.cohorts.bench_words import changed_words
 from course.cohorts.benches import FIGURES, Bench, BenchQuerySet, usual_bench
 from course.cohorts.equipping import move_to, set_figures
 from course.cohorts.models import Cohort, Person
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 
 What = BenchChange.What
 

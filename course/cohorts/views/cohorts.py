@@ -9,7 +9,7 @@ from course.cohorts.access import SignedInRequest, cohort_for, instructor_requir
 from course.cohorts.forms import CodeEndForm, CohortForm
 from course.cohorts.joining import NameInUseError, end_code, renew_code, start_cohort
 from course.cohorts.models import Cohort, LinkRequest, Notice
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 
 
 @require_safe

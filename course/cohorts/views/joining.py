@@ -10,8 +10,8 @@ from course.cohorts.access import to_sign_in
 from course.cohorts.forms import CodeForm
 from course.cohorts.joining import ONLY_LEARNERS, UnknownCodeError, cohort_of_code, join
 from course.cohorts.models import Cohort, Person
-from course.cohorts.views.limits import limited
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
+from course.pages.limits import limited
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

@@ -14,7 +14,7 @@ from course.cohorts.access import (
 from course.cohorts.agreeing import EndedError, agree, ask, refuse
 from course.cohorts.forms import AgreementForm
 from course.cohorts.models import LinkRequest
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 
 ENDED = "This request is over. Nothing is changed."
 

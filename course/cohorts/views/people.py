@@ -23,7 +23,7 @@ from course.cohorts.teaching import (
     add_instructor,
     remove_instructor,
 )
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

@@ -23,7 +23,7 @@ from course.cohorts.reset import (
     person_of_link,
     use_reset_link,
 )
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

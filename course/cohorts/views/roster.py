@@ -15,7 +15,7 @@ from course.cohorts.roster.form import RosterForm
 from course.cohorts.roster.reckoning import fates_of
 from course.cohorts.roster.sheet import COLUMNS, RosterError, read
 from course.cohorts.roster.writing import ChangedError, send, write
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 from course.spreadsheets import csv_lines
 
 TITLES = {

@@ -16,8 +16,8 @@ from course.cohorts.forms import SignInForm
 from course.cohorts.known_browser import remember
 from course.cohorts.models import Person
 from course.cohorts.passwords import person_signing_in
-from course.cohorts.views.limits import limited
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
+from course.pages.limits import limited
 
 REFUSED = (
     "That name and password don’t belong together. Check both and try again. "

@@ -17,8 +17,8 @@ from course.cohorts.access import (
     learner_for,
 )
 from course.cohorts.models import Cohort
-from course.cohorts.views.pages import form_page, posted
 from course.lessons.shelf import shelf
+from course.pages.forms import form_page, posted
 from exercises.assignments.assigned import counts, standings_in, standings_of
 from exercises.assignments.forms import AssignmentForm, ExtensionForm, initial_of
 from exercises.assignments.verbs import (

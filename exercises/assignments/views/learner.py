@@ -19,8 +19,8 @@ from exercises.assignments.verbs import (
 )
 from exercises.assignments.work import Doing
 from exercises.models import Asked, Assignment
+from exercises.practice.pages import answer_form, question_context
 from exercises.practice.sittings import open_sitting
-from exercises.practice.views.drills import answer_form, question_context
 
 
 def standing_for(person: Person, pk: int) -> Standing:

@@ -7,7 +7,7 @@ from django.views.decorators.http import require_http_methods
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.forms import DetailsForm
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 from exercises.own_data.renaming import change_details
 
 

@@ -19,8 +19,8 @@ from course.cohorts.access import (
     sign_in_required,
 )
 from course.cohorts.passwords import person_signing_in
-from course.cohorts.views.limits import limited
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
+from course.pages.limits import limited
 from exercises.own_data.deletion import delete_learner, refuse
 from exercises.own_data.forms import NameAgainForm, PasswordAgainForm
 from exercises.own_data.zipped import files_of, zipped

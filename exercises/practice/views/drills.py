@@ -1,28 +1,23 @@
 """Drills: the list, one question, its answer."""
 
 from django.contrib import messages
-from django.core.files.uploadedfile import UploadedFile
-from django.http import HttpResponse, QueryDict
+from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect, render
-from django.utils.datastructures import MultiValueDict
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.equipping import bench_of
-from course.cohorts.views.limits import to_try_again, wait_in_words
-from course.lessons.shelf import lesson_place
-from exercises.drills.kind import Kind
+from course.pages.limits import to_try_again, wait_in_words
 from exercises.drills.register import not_at
 from exercises.finding.kinds import kind_for
 from exercises.models import Asked, Attempt
-from exercises.models.desk import kind_now
-from exercises.practice.addressed import READER
 from exercises.practice.attempts import OutdatedError, ask, describe, submit
 from exercises.practice.forms.answer import AnswerForm
 from exercises.practice.haste import TooFastError, refuse_haste
-from exercises.practice.sittings import end_if_answered, left_of, sitting_going
+from exercises.practice.pages import answer_form, attempt_context, question_context, show_outdated
+from exercises.practice.sittings import end_if_answered, sitting_going
 from exercises.standing.own_progress import own_progress_of
-from exercises.standing.scores import progress_of, row_in_words
+from exercises.standing.scores import progress_of
 
 SOON = 60  # seconds, until a site that was busy is worth another try
 
@@ -102,21 +97,6 @@ def show_too_fast(
     return in_place(request, to_try_again(response, refusal.until))
 
 
-def show_outdated(request: SignedInRequest, kind: Kind) -> HttpResponse:
-    """The answer is not taken; `goes_on` says whether the drill is still asked."""
-    context = {"kind": kind, "goes_on": kind_now(kind.slug) is not None}
-    return render(request, "practice/outdated.html", context, status=409)
-
-
-def answer_form(
-    asked: Asked,
-    sent: QueryDict | None = None,
-    files: "MultiValueDict[str, UploadedFile[bytes]] | None" = None,
-) -> AnswerForm:
-    """Its fields have ids of their own: a lesson may hold several questions."""
-    return AnswerForm(asked.as_question(), sent, files, auto_id=f"question-{asked.pk}-%s")
-
-
 def show_question(
     request: SignedInRequest, asked: Asked, form: AnswerForm, status: int = 200
 ) -> HttpResponse:
@@ -140,17 +120,6 @@ def in_place(request: SignedInRequest, response: HttpResponse) -> HttpResponse:
     return response
 
 
-def question_context(asked: Asked, form: AnswerForm) -> dict[str, object]:
-    """What the page of a question shows."""
-    return {
-        "asked": asked,
-        "kind": asked.kind,
-        "question_template": f"{asked.kind.template}#question",
-        "shown": asked.question["shown"],
-        "form": form,
-    }
-
-
 def show_what_came(request: SignedInRequest, attempt: Attempt, told: str) -> HttpResponse:
     """The feedback within the page, or the attempt's own page."""
     if request.htmx:
@@ -159,31 +128,3 @@ def show_what_came(request: SignedInRequest, attempt: Attempt, told: str) -> Htt
     if told:
         messages.info(request, told)
     return redirect(attempt)
-
-
-def attempt_context(attempt: Attempt) -> dict[str, object]:
-    """What the page of an attempt shows: the question, the answer given, what came of it."""
-    rule, sitting = attempt.feedback.get("rule"), attempt.asked.sitting
-    return {
-        "attempt": attempt,
-        "who": READER,
-        "asked": attempt.asked,
-        "kind": attempt.kind,
-        "place": lesson_place(rule["lesson"], rule["section"]) if rule else None,
-        "question_template": f"{attempt.kind.template}#question",
-        "feedback_template": f"{attempt.kind.template}#feedback",
-        "shown": attempt.asked.question["shown"],
-        "answers": answers_in_words(attempt),
-        "answer": attempt.answer,
-        "verdict": attempt.verdict,
-        "feedback": attempt.feedback,
-        "row": row_in_words(attempt),
-        "left": left_of(sitting) if sitting and sitting.is_open else 0,
-    }
-
-
-def answers_in_words(attempt: Attempt) -> list[tuple[str, str]]:
-    """Each thing that was asked, with the answer to it."""
-    question = attempt.asked.as_question()
-    words = question.checked(attempt.answer)
-    return [(ask.legend, words[ask.name]) for ask in question.asks]

@@ -5,10 +5,11 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 from exercises.models import Asked, Sitting
 from exercises.practice.debrief import debrief
 from exercises.practice.forms.sitting import SittingForm
+from exercises.practice.pages import answer_form, question_context
 from exercises.practice.sittings import (
     answers_of,
     in_order,
@@ -17,7 +18,6 @@ from exercises.practice.sittings import (
     start,
     stop,
 )
-from exercises.practice.views.drills import answer_form, question_context
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

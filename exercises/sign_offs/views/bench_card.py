@@ -8,8 +8,8 @@ from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import SignedInRequest, may_see_practice, sign_in_required
 from course.cohorts.models import Cohort
-from course.cohorts.views.limits import limited
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
+from course.pages.limits import limited
 from exercises.models import SignOff
 from exercises.sign_offs.forms import CardCodeForm
 from exercises.sign_offs.verbs import UnknownCardError, checked_card, plain_code, replaced_by

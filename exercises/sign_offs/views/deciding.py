@@ -13,7 +13,7 @@ from course.cohorts.access import (
     learner_for,
 )
 from course.cohorts.models import Cohort, Person
-from course.cohorts.views.pages import form_page, posted
+from course.pages.forms import form_page, posted
 from exercises.forms.fields import refuse_used
 from exercises.forms.keys import SentBeforeError
 from exercises.models import SignOff

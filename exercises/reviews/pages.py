@@ -1,42 +1,15 @@
-"""A learner's own record: all that was asked of them and what they answered."""
+"""The page of an attempt, with what was said about it: for the learner, and for instructors."""
 
-from django.core.paginator import Paginator
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, render
-from django.views.decorators.http import require_safe
 
-from course.cohorts.access import SignedInRequest, sign_in_required
-from course.cohorts.models import Person
+from course.cohorts.access import SignedInRequest
+from course.cohorts.models import Cohort, Person
 from exercises.models import Asked, Attempt, Review
-from exercises.practice.sittings import sittings_of
-from exercises.practice.views.drills import attempt_context
-from exercises.reviews.forms import ReplyForm
+from exercises.practice.addressed import by_name
+from exercises.practice.pages import attempt_context
+from exercises.reviews.forms import ReplyForm, ReviewForm
 from exercises.reviews.verbs import mark_read, thread_of
-from exercises.sign_offs.verbs import sign_offs_of
-from exercises.standing.scores import skills_of
-
-PER_PAGE = 25
-SITTINGS = 10
-
-
-@require_safe
-@sign_in_required
-def record(request: SignedInRequest) -> HttpResponse:
-    attempts = Attempt.objects.filter(person=request.user).listed()
-    page = Paginator(attempts, PER_PAGE).get_page(request.GET.get("page"))
-    context = {
-        "page": page,
-        "skills": skills_of(request.user),
-        "sittings": sittings_of(request.user)[:SITTINGS],
-        "sign_offs": sign_offs_of(request.user),
-    }
-    return render(request, "standing/record.html", context)
-
-
-@require_safe
-@sign_in_required
-def attempt(request: SignedInRequest, key: str) -> HttpResponse:
-    return show_to_learner(request, attempt_for(request.user, key))
 
 
 def attempt_for(learner: Person, key: str) -> Attempt:
@@ -63,3 +36,22 @@ def show_to_learner(
     }
     status = 422 if form else 200
     return render(request, "practice/attempt.html", context, status=status)
+
+
+def show_to_instructor(
+    request: SignedInRequest, cohort: Cohort, attempt: Attempt, form: ReviewForm | None = None
+) -> HttpResponse:
+    """The attempt as the learner saw it, what was said about it, and room to say more."""
+    thread = thread_of(attempt)
+    mark_read(thread, by_learner=False)
+    context = attempt_context(attempt) | {
+        "cohort": cohort,
+        "learner": attempt.person,
+        "who": by_name(attempt.person.name),
+        "thread": thread,
+        "sent_back": any(each.what == Review.What.SENT_BACK for each in thread),
+        "again": Asked.objects.filter(again=attempt).select_related("attempt").first(),
+        "form": form or ReviewForm(waits=attempt.result.waits),
+    }
+    status = 422 if form else 200
+    return render(request, "reviews/cohort_attempt.html", context, status=status)

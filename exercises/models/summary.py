@@ -8,9 +8,9 @@ class Summary(models.Model):
     """One row a learner, so that a board of hundreds reads no attempts.
 
     `skills` has, by skill, what `mastery.states.SkillState` says, as JSON. The other columns
-    are there to sort and filter by. Written by `exercises.standing.summaries` alone, in the transaction
-    that adds the attempt or the score which changes it. `rules` is the `mastery.states.RULES`
-    that it goes by; 0 is of before they were numbered, or of nothing yet.
+    are there to sort and filter by. Written by `exercises.standing.summaries` alone, in the
+    transaction that adds the attempt or the score which changes it. `rules` is the
+    `mastery.states.RULES` that it goes by; 0 is of before they were numbered, or of nothing yet.
     """
 
     person = models.OneToOneField(

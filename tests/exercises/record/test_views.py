@@ -4,12 +4,12 @@ from collections.abc import Callable
 
 from django.test import Client
 from django.urls import reverse
-from exercises.practice.pages import PER_PAGE
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Person
 from exercises.drills.register import KINDS
 from exercises.practice.attempts import ask, submit
+from exercises.practice.pages import PER_PAGE
 from tests.answers import right_answer, wrong_answer
 
 ClientOf = Callable[[Person], Client]

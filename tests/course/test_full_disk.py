@@ -9,7 +9,7 @@ from tests.disks import fill, small_disk
 from tests.served import Visitor, heading, question_in_words, served
 from tests.sites import Site, quay_street
 
-MEGABYTES = 48
+MEGABYTES = 64
 NOTE = "The reel ends at the ferry; the left recorder has the master. " * 12
 READ = ["/", "/lessons/", "/drills/", "/record/", "/sittings/", "/account/", "/verify/"]
 

@@ -130,7 +130,7 @@ def test_full_disk_is_told(tmp_path: Path, command: list[str]) -> None:
 
 
 def test_full_disk_of_a_site_is_told(tmp_path: Path) -> None:
-    with small_disk(tmp_path / "disk", 40) as disk:
+    with small_disk(tmp_path / "disk", 64) as disk:
         site = quay_street(disk / "data")
         fill(disk)
 

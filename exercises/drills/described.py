@@ -17,7 +17,7 @@ from exercises.signal.picture.envelope import HELD, heads_signal
 from exercises.signal.picture.level import CEILING, factor
 from exercises.signal.picture.rendering import unlocked
 from exercises.signal.picture.timebase import low as how_low
-from exercises.signal.picture.timebase import shear, since_switch
+from exercises.signal.picture.timebase import rolled, shear, since_switch
 
 ROWS, WIDTH = 480, 640  # of the picture that the figures speak of
 HIDDEN = round(OVERSCAN * ROWS)  # rows at the top that a monitor doesn't show
@@ -75,6 +75,9 @@ def streaks(under: Look) -> str:
     slid = unlocked(under, 100)
     if slid is not None:
         signal = list(map(min, signal, slid.tolist()))
+    order = rolled(under, 100) if under.adrift is not None else None
+    if order is not None:  # a bar without any signal comes with it, which is no streak
+        signal = [signal[row] if row < 100 else 1.0 for row in order.tolist()]
     bands = [f"{first} % to {last} %" for first, last in _bands(each < HELD for each in signal)]
     if not bands and under.dropouts:
         return f"Single white streaks lie here and there, about {under.dropouts:.0f} of them."

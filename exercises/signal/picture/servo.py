@@ -32,5 +32,5 @@ def drifting(adrift: float, rows: int) -> Plane:
 
 def across(adrift: float, along: Plane) -> Plane:
     """Tracks that a head is off its own by, along a field, 0 to 1, where there are no pulses."""
-    tracks: Plane = np.float32(CROSSINGS) * (along - np.float32(0.5)) + np.float32(2 * adrift)
+    tracks: Plane = np.float32(CROSSINGS) * (along - np.float32(0.5)) - np.float32(2 * adrift)
     return tracks

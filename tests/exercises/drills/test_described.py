@@ -36,8 +36,11 @@ def test_streaks_are_told_where_they_lie() -> None:
 
 def test_picture_adrift_is_told_as_sliding_and_torn_and_blank_as_neither() -> None:
     words, blank = told(picture(adrift=0.4, snr=43.0, copies=2)), told(picture(blank=True))
+    seen = rendered(frame("black", 0), Look(adrift=0.4), 3).astype(int)
+    rows = np.flatnonzero(seen.max(axis=(1, 2)) > 120) * 100 / 480
 
-    assert "White streaks lie across it" in words
+    first, last = (int(words.split(each)[1].split()[0]) for each in ("from ", " to "))
+    assert (rows.min(), rows.max()) == pytest.approx((first, last), abs=4)
     assert "Upright lines lean, and tear where streaks lie." in words
     assert "stands 40 % of its height too low" in words
     assert blank == "No picture: moving grey grain from edge to edge."

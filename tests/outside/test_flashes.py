@@ -11,10 +11,10 @@ from exercises.signal.arrays import Picture
 from exercises.signal.footage import FOOTAGE, frame
 from exercises.signal.lines import Lines
 from exercises.signal.picture import Look, rendered
-from exercises.signal.viewing import Filmed, Viewing
 from exercises.tape import Bench, Drift, Making, Player, Rate, Recorder, Source, Take, Tape, record
 from exercises.tape.edit import Assemble, Edit, Insert
 from tests.outside.flashes import flashes
+from tests.outside.viewed import Filmed, Viewing
 
 RATE = 30
 BENCH = Bench.default(Rate.R25)

@@ -1,6 +1,6 @@
 """How far a mouth is open while somebody talks, 0 shut to 1, frame by frame."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from math import sin
 
 RATE = 4.5  # syllables a second, about what ordinary speech has (common practice)
@@ -23,15 +23,6 @@ def within(words: Iterable[tuple[int, int]], n: int, rate: int = 30) -> float:
             edge = min(n - start + 1, end - n)
             return min(1.0, edge / 2) * max(0.25, min(1.0, _syllable(n / rate)))
     return 0.0
-
-
-def from_loudness(loudness: Sequence[float], n: int) -> float:
-    """From loudness a frame, 0 to 1; a mouth takes a frame or two to follow it.
-
-    Before the first frame and after the last it is shut.
-    """
-    heard = [loudness[at] for at in range(n - 1, n + 2) if 0 <= at < len(loudness)]
-    return min(1.0, max(0.0, sum(heard) / 3)) if heard else 0.0
 
 
 def blink(n: int, rate: int = 30) -> float:

@@ -6,7 +6,6 @@ from typing import Protocol
 import numpy as np
 
 from exercises.signal.sound.samples import Samples
-from exercises.tape.levels import gained
 
 
 class Sound(Protocol):
@@ -43,17 +42,6 @@ class Mixed:
         for sound in self.sounds:
             mixed += sound.read(start, count)
         return mixed
-
-
-@dataclass(frozen=True, slots=True)
-class Gained:
-    """A sound under a gain in tenths of a dB: hum, 30 dB under the speech."""
-
-    sound: Sound
-    gain: float
-
-    def read(self, start: int, count: int) -> Samples:
-        return self.sound.read(start, count) * np.float32(gained(1, self.gain))
 
 
 @dataclass(frozen=True, slots=True)

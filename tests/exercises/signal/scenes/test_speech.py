@@ -1,18 +1,4 @@
-from exercises.signal.scenes.speech import blink, chatter, from_loudness, within
-
-
-def test_mouth_follows_loudness() -> None:
-    loudness = [0.0] * 4 + [0.9] * 4 + [0.0] * 4
-    opened = [from_loudness(loudness, n) for n in range(12)]
-
-    assert opened[:3] == [0.0] * 3
-    assert opened[5:7] == [0.9] * 2
-    assert opened[9:] == [0.0] * 3
-
-
-def test_mouth_is_shut_outside_what_is_heard() -> None:
-    assert [from_loudness([1.0, 1.0], n) for n in (-5, 9)] == [0.0, 0.0]
-    assert from_loudness([], 0) == 0.0
+from exercises.signal.scenes.speech import blink, chatter, within
 
 
 def test_mouth_opens_within_marked_words_only() -> None:

@@ -1,4 +1,4 @@
-"""What a viewer sees when a tape is played: pictures, one after another."""
+"""What a viewer sees when a tape is played: pictures, one after another, as the site draws them."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -7,7 +7,6 @@ from exercises.signal.arrays import STANDARD, Picture, Size
 from exercises.signal.displays import DISPLAYS
 from exercises.signal.footage import frame as footage_frame
 from exercises.signal.picture.seeing import Seeing, Seen
-from exercises.signal.scenes.speech import from_loudness
 from exercises.tape import Bench, Tape
 
 
@@ -16,19 +15,14 @@ class Filmed:
     """What a source shows from one of its frames on.
 
     start     frame of the source; it shows frame ``first`` of the footage
-    loudness  how loud whoever is seen speaks, 0 to 1, a number for each frame of the
-              source from ``start`` on; None: they talk to themselves
     """
 
     start: int
     footage: str
     first: int = 0
-    loudness: Sequence[float] | None = None
 
     def picture(self, frame: int, size: Size) -> Picture:
-        since = frame - self.start
-        mouth = None if self.loudness is None else from_loudness(self.loudness, since)
-        return footage_frame(self.footage, max(0, since + self.first), size, mouth=mouth)
+        return footage_frame(self.footage, max(0, frame - self.start + self.first), size)
 
 
 @dataclass(frozen=True, slots=True)

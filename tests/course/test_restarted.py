@@ -11,7 +11,7 @@ from tests.served import Visitor, heading, question_in_words, served
 from tests.sites import Site, quay_street
 from tests.threads import at_once
 
-PAGES = ["/drills/", "/record/", "/account/", "/practice/", "/lessons/"]
+PAGES = ["/drills/", "/record/", "/account/", "/sittings/", "/lessons/"]
 NOTE = "The reel ends at the ferry; the left recorder has the master. " * 12
 
 

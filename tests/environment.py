@@ -3,14 +3,18 @@
 A `DATABASE_URL` that is set stays: what uses the database also runs on PostgreSQL.
 """
 
+import atexit
 import os
+import shutil
 import tempfile
 from pathlib import Path
 
-data_dir = tempfile.TemporaryDirectory(prefix="run-up-tests-")
-(Path(data_dir.name) / "static").mkdir()
+data_dir = Path(tempfile.mkdtemp(prefix="run-up-tests-"))
+# A process that runs a share of the tests may be told to end before pytest has tidied up.
+atexit.register(shutil.rmtree, data_dir, ignore_errors=True)
+(data_dir / "static").mkdir()
 
-os.environ["DATA_DIR"] = data_dir.name
+os.environ["DATA_DIR"] = str(data_dir)
 os.environ["SECRET_KEY"] = "only-for-tests-" * 4
 for name, value in {
     "DEBUG": "false",
@@ -21,7 +25,3 @@ for name, value in {
     "ALLOWED_HOSTS": "127.0.0.1,localhost,testserver",
 }.items():
     os.environ[name] = value
-
-
-def pytest_unconfigure() -> None:
-    data_dir.cleanup()

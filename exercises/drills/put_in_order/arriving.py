@@ -1,19 +1,27 @@
-"""Taking in a tape that comes from outside."""
+"""Taking in a tape, and logging one."""
 
-from exercises.drills.put_in_order.procedure import Before, Flaw, Procedure
+from exercises.drills.put_in_order.decoy import Decoy
+from exercises.drills.put_in_order.procedure import Before, Flaw
+from exercises.drills.put_in_order.standing import Standing
+from exercises.drills.put_in_order.steps import (
+    COUNTER,
+    FIRST_FRAME,
+    LOOK,
+    WIND_ONCE,
+)
+from exercises.drills.rules import COUNTER as COUNTER_RULE
 from exercises.drills.rules import SET_UP_FIRST
 
-ARRIVE = Procedure(
+ARRIVE = Standing(
     name="take in a tape",
     task="On a frosty day {tape} comes by post, with {shot} on it. Take it in, and make the copy.",
     steps={
-        "rest": "Leave it sealed in its case until tomorrow, then look it over: shell, window, "
-        "tape",
-        "protect": "Make sure that no machine can record on it",
+        "rest": "Leave it sealed in its case until tomorrow, then look it over",
+        "protect": "Set its tab so that nothing can record on it",
         "in": "Put it into the player, and wait until it is threaded",
         "set": "Set the player up for it: tracking, skew, levels",
         "copy": "Record the copy",
-        "look": "Play the copy from before its edit in to behind its edit out",
+        "look": LOOK,
     },
     rules=(
         Before(
@@ -37,15 +45,70 @@ ARRIVE = Procedure(
         Flaw(belief="replay-repairs", step="set", after="copy"),
         Flaw(belief="mend-later", step="look"),
     ),
-    rule=SET_UP_FIRST,
-    decoys={
-        "heater": (
-            "Lay it on the warm player for a while",
-            "heat from one side warms it unevenly, and draws dew as well",
+    decoys=(
+        Decoy(
+            step="heater",
+            text="Lay it on the warm player for a while",
+            why="heat from one side warms it unevenly, and a magnet may be near",
         ),
-        "first": (
-            "Play it through in the recorder first",
-            "the recorder is for the edit master, and one wrong switch there wipes the tape",
-        ),
+    ),
+    needs={"look": "Until it is played, nobody has seen what is on the tape."},
+    otherwise={
+        "rest": "Let it lie sealed overnight, then look it over",
+        "set": "Set tracking, skew and levels of the player for it",
     },
+    rule=SET_UP_FIRST,
 )
+LOG = Standing(
+    name="log a tape without time code",
+    task="{tape} came warm and dry from the camera, and has no time code. Log it for the film.",
+    steps={
+        "protect": "Set its tab so that nothing can record on it",
+        "in": "Put it into the player, and wait until it is threaded",
+        "start": "Wind it to its very start",
+        "zero": COUNTER,
+        "takes": "Write down the start and the end of each take",
+        "first": "Add a run-up to each start: the first good edit in",
+    },
+    rules=(
+        Before(
+            "protect",
+            "in",
+            "In a machine, one wrong switch is enough to record over it.",
+            critical=True,
+        ),
+        Before("in", "start", "It must be threaded before it is wound."),
+        Before("start", "zero", "From there, every other day finds the same figures again."),
+        Before("zero", "takes", "Figures mean nothing before it is said where they begin."),
+        Before("takes", "first", "A run-up is counted from the start of a take."),
+    ),
+    flaws=(),
+    decoys=(
+        Decoy(
+            step="first-frame",
+            text=FIRST_FRAME,
+            why="the player needs a run-up inside the take before the edit in",
+            belief="no-source-run-up",
+            instead="first",
+        ),
+        Decoy(
+            step="each",
+            text="Put the counter at zero again where a take begins",
+            why="then two takes have the same figures, and nobody finds either",
+            belief="counter-is-time-code",
+            after="takes",
+        ),
+        Decoy(
+            step="wind",
+            text=WIND_ONCE,
+            why="that is for a new tape: this one is looked through anyway",
+        ),
+    ),
+    needs={"first": "Without it, a shot is planned that can’t be edited."},
+    otherwise={
+        "start": "Rewind it, as far as it goes",
+        "takes": "List each take, with its start and its end",
+    },
+    rule=COUNTER_RULE,
+)
+ARRIVING = (ARRIVE, LOG)

@@ -1,23 +1,32 @@
 """Preparing an edit master: its leader, or black along all of it."""
 
-from exercises.drills.put_in_order.procedure import Before, Flaw, Procedure
+from exercises.drills.put_in_order.decoy import Decoy
+from exercises.drills.put_in_order.procedure import Before, Flaw
+from exercises.drills.put_in_order.standing import Standing
+from exercises.drills.put_in_order.steps import (
+    BLACK_ALL_ALONG,
+    MOVE_IN,
+    SET_ASSEMBLE,
+    SET_BOTH,
+    WIND_ONCE,
+)
 from exercises.drills.rules import LEADER_FIRST, NO_PULSES
 
-LEADER = Procedure(
+LEADER = Standing(
     name="lay a leader",
-    task="A new tape is to become an edit master. Lay a leader, then the first shot: {shot}, "
-    "from {tape}. The film is to begin at {code}.",
+    task="A new tape is to become an edit master, shot by shot, by assemble. Lay a leader, then "
+    "the first shot: {shot}, from {tape}.",
     steps={
-        "wind": "Wind the tape to its end and back, once",
-        "first": "Record black from the start of the tape, longer than a run-up",
+        "wind": WIND_ONCE,
+        "first": "Record black from the very start, longer than a run-up",
         "bars": "Assemble bars and tone",
-        "slate": "Assemble a card with the film’s name and the date",
-        "black": "Assemble black up to where the film begins",
+        "slate": "Assemble a card that names the film and its bars",
+        "black": "Assemble black, up to where the film begins",
         "shot": "Assemble the first shot",
         "look": "Play all of it from the start",
     },
     rules=(
-        Before("wind", "first", "A tape from the box is wound once before it is recorded on."),
+        Before("wind", "first", "A tape from the box is wound before it is recorded on."),
         Before(
             "first",
             "bars",
@@ -29,7 +38,7 @@ LEADER = Procedure(
         Before(
             "black",
             "shot",
-            "Assembled after the shot, the leader would wipe into it.",
+            "Assembled after the shot, black would not end cleanly before it.",
             critical=True,
         ),
         Before("shot", "look", "There is nothing to look at before it is laid."),
@@ -37,53 +46,74 @@ LEADER = Procedure(
     flaws=(
         Flaw(belief="no-master-run-up", step="first"),
         Flaw(belief="assemble-ends-clean", step="black", after="shot"),
-        Flaw(belief="gap-heals", step="gap", after="slate"),
     ),
-    rule=LEADER_FIRST,
-    decoys={
-        "gap": (
-            "Leave a second of blank tape",
-            "blank tape holds no pulses: the picture is lost there and rolls after it",
+    decoys=(
+        Decoy(
+            step="gap",
+            text=MOVE_IN,
+            why="a hole holds no pulses: the picture is lost there, and rolls after it",
+            belief="gap-heals",
+            after="slate",
         ),
+        Decoy(
+            step="insert",
+            text=SET_BOTH,
+            why="where there are no pulses, what an insert lays can’t be played",
+            belief="insert-lays-pulses",
+            after="first",
+        ),
+        Decoy(
+            step="black-along",
+            text=BLACK_ALL_ALONG,
+            why="each assemble lays pulses of its own, and would break those of the black",
+        ),
+    ),
+    needs={"look": "Until it is played, nobody has seen what is on the tape."},
+    otherwise={
+        "bars": "Assemble colour bars, with tone",
+        "slate": "Assemble the card: which film, which bars",
     },
+    rule=LEADER_FIRST,
 )
-BLACK = Procedure(
+BLACK = Standing(
     name="prepare a tape with black",
-    task="The next film is to be laid by inserts, over prepared black. Prepare a new tape, and "
-    "begin with {shot}, from {tape}, at {code}.",
+    task="The next film is to be laid by inserts. Take a tape from the box, and prepare it.",
     steps={
-        "wind": "Wind the tape to its end and back, once",
-        "black": "Record black along the whole tape, in one go",
-        "check": "Play parts of it and see that pulses are there to the end",
-        "mode": "Choose insert, picture and sound",
-        "back": "Wind both machines back by the pre-roll",
-        "shot": "Record the first shot",
-        "look": "Play the shot from before the edit in to after the edit out",
+        "rest": "Let it lie in the room until it is as warm as that",
+        "in": "Put it into the recorder, and wait until it is threaded",
+        "wind": WIND_ONCE,
+        "black": BLACK_ALL_ALONG,
+        "check": "Play parts of it: are there pulses to the end?",
+        "name": "Write the film’s name on it, and what it is",
     },
     rules=(
-        Before("wind", "black", "A tape from the box is wound once before it is recorded on."),
-        Before(
-            "black",
-            "shot",
-            "An insert lays no pulses; the black brings them.",
-            critical=True,
-        ),
+        Before("rest", "in", "A cold tape draws dew, and a damp tape sticks.", critical=True),
+        Before("in", "wind", "It is wound in the machine."),
+        Before("wind", "black", "A tape from the box is wound before it is recorded on."),
         Before("black", "check", "There is nothing to see before it is recorded."),
-        Before("check", "shot", "A place without pulses is found before the film lies over it."),
-        Before("mode", "shot", "An assemble would wipe the black past its end."),
-        Before("back", "shot", "Both machines must be locked where the edit begins."),
-        Before("shot", "look", "There is nothing to look at before it is laid."),
+        Before("check", "name", "Whether it can be used, only the check shows."),
     ),
     flaws=(
         Flaw(belief="insert-lays-pulses", step="black"),
-        Flaw(belief="insert-ends-ragged", step="cover", after="shot"),
         Flaw(belief="plays-without-pulses", step="check"),
     ),
-    rule=NO_PULSES,
-    decoys={
-        "cover": (
-            "Insert black again after the shot, to clean its end",
-            "an insert ends cleanly: the black after it is as it was",
+    decoys=(
+        Decoy(
+            step="bit-by-bit",
+            text="Record black again wherever a shot will begin",
+            why="where a second recording begins, the pulses jump",
         ),
+        Decoy(
+            step="assemble",
+            text=SET_ASSEMBLE,
+            why="on a tape with black, an assemble would break its pulses",
+        ),
+    ),
+    needs={"name": "A tape without a name gets recorded over."},
+    otherwise={
+        "rest": "Let it lie until it has the room’s warmth",
+        "check": "Look here and there whether it has pulses, and at its end",
     },
+    rule=NO_PULSES,
 )
+PREPARING = (LEADER, BLACK)

@@ -1,9 +1,12 @@
 """A procedure as rules of precedence rather than one order, and as a believer would do it."""
 
-from collections.abc import Collection, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import asdict, dataclass, field, replace
 from itertools import combinations
+from typing import Self
 
+from exercises.drills.asks import Json
+from exercises.drills.phrases import begun
 from exercises.drills.rules import Rule
 
 
@@ -21,12 +24,14 @@ class Before:
 class Flaw:
     """What somebody with a belief does: leaves out a step, adds one, or does one too late.
 
-    `step` is added or comes right after `after`; without `after` it is left out.
+    `step` is added or comes right after `after`, or takes the place of `instead`; without
+    either it is left out.
     """
 
     belief: str
     step: str
     after: str = ""
+    instead: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,6 +39,7 @@ class Procedure:
     """Steps in one order that works, decoys with the reason against them, and the rules.
 
     `task` tells what is to be done. In texts, `{tape}`, `{shot}` and `{sound}` are drawn.
+    `needs` says what is against leaving out a step, where no rule does.
     """
 
     name: str
@@ -43,6 +49,46 @@ class Procedure:
     flaws: tuple[Flaw, ...]
     rule: Rule
     decoys: dict[str, tuple[str, str]]
+    needs: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def texts(self) -> dict[str, str]:
+        """The text of every step and decoy."""
+        return {**self.steps, **{step: text for step, (text, _) in self.decoys.items()}}
+
+    def told(self, words: Json) -> Self:
+        """The same with these names in its texts."""
+        return replace(
+            self,
+            task=". ".join(begun(each) for each in self.task.format(**words).split(". ")),
+            steps={step: text.format(**words) for step, text in self.steps.items()},
+            decoys={step: (text.format(**words), why) for step, (text, why) in self.decoys.items()},
+        )
+
+    def as_json(self) -> Json:
+        """What is kept with a question, to judge its answer by."""
+        return {
+            "name": self.name,
+            "task": self.task,
+            "steps": self.steps,
+            "rules": [asdict(rule) for rule in self.rules],
+            "flaws": [asdict(flaw) for flaw in self.flaws],
+            "rule": self.rule.as_json(),
+            "decoys": {step: list(decoy) for step, decoy in self.decoys.items()},
+            "needs": dict(self.needs),
+        }
+
+    @classmethod
+    def from_json(cls, stored: Json) -> Self:
+        return cls(
+            **{
+                **stored,
+                "rules": tuple(Before(**rule) for rule in stored["rules"]),
+                "flaws": tuple(Flaw(**flaw) for flaw in stored["flaws"]),
+                "rule": Rule(**stored["rule"]),
+                "decoys": {step: (text, why) for step, (text, why) in stored["decoys"].items()},
+            }
+        )
 
     @property
     def order(self) -> list[str]:
@@ -53,9 +99,7 @@ class Procedure:
         order = self.order
         for flaw in self.flaws:
             if flaw.belief in beliefs:
-                order = [step for step in order if step != flaw.step]
-                if flaw.after:
-                    order.insert(order.index(flaw.after) + 1, flaw.step)
+                order = _done(flaw, order)
         return order
 
     def shown_by(self, order: Sequence[str]) -> list[str]:
@@ -63,12 +107,18 @@ class Procedure:
         return [flaw.belief for flaw in self.flaws if self._shows(flaw, order)]
 
     def _shows(self, flaw: Flaw, order: Sequence[str]) -> bool:
-        if not flaw.after:
-            return flaw.step not in order
         if flaw.step in self.decoys:
             return flaw.step in order
+        if not flaw.after:
+            return flaw.step not in order
         both = flaw.step in order and flaw.after in order
         return both and order.index(flaw.step) > order.index(flaw.after)
+
+    def why_not_without(self, step: str) -> str:
+        """What is against leaving out a step."""
+        return next(
+            (rule.why for rule in self.rules if rule.first == step), self.needs.get(step, "")
+        )
 
     def broken(self, order: Sequence[str]) -> list[Before]:
         """The rules that the steps of an order break."""
@@ -122,3 +172,14 @@ class Procedure:
         wrong = len(broken) + len(lost) + len(missing) + len(self.needless(order))
         whole = len(self.rules) + len(self.steps) + len(self.decoys)
         return (200 * (whole - wrong) + whole) // (2 * whole)
+
+
+def _done(flaw: Flaw, order: Sequence[str]) -> list[str]:
+    """The order of somebody who does as the flaw says."""
+    if flaw.instead in order:
+        return [flaw.step if step == flaw.instead else step for step in order]
+    left = [step for step in order if step != flaw.step]
+    if flaw.after or flaw.instead:
+        at = left.index(flaw.after) + 1 if flaw.after in left else len(left)
+        left.insert(at, flaw.step)
+    return left

@@ -8,7 +8,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.phrases import begun
 from exercises.drills.put_in_order.procedure import Procedure
-from exercises.drills.put_in_order.procedures import PROCEDURES
+from exercises.drills.put_in_order.procedures import drawn
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
 from exercises.drills.telling_apart import told_apart
@@ -20,24 +20,17 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where believers would answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(PROCEDURES), Scene(draw, settings))
+        yield question(drawn(draw), Scene(draw, settings))
 
 
-def question(procedure: Procedure, scene: Scene) -> Question | None:
-    words = drawn(scene)
-    kept = told_apart(
-        [flaw.belief for flaw in procedure.flaws],
-        lambda beliefs: {ORDER: procedure.believed(beliefs)},
-    )
-    if kept is None:
+def question(drawn: Procedure, scene: Scene) -> Question | None:
+    procedure = drawn.told(names(scene))
+    beliefs = believed(procedure)
+    if beliefs is None:
         return None
-    texts = {
-        **procedure.steps,
-        **{step: text for step, (text, _) in procedure.decoys.items()},
-    }
-    steps = [Option(value=step, text=text.format(**words)) for step, text in texts.items()]
+    steps = [Option(value=step, text=begun(text)) for step, text in procedure.texts.items()]
     return Question(
-        situation=procedure.name.replace(" ", "-"),
+        situation=procedure.name.replace(",", "").replace(" ", "-"),
         skill=procedure.rule.skill,
         asks=(
             Order(
@@ -48,22 +41,32 @@ def question(procedure: Procedure, scene: Scene) -> Question | None:
         ),
         shown={
             "story": opening(scene),
-            "task": begun(procedure.task.format(**words)),
+            "task": procedure.task,
             "bench": f"Pre-roll here: {scene.lasting(scene.settings.pre_roll)}.",
         },
         right={ORDER: procedure.order},
         reveals={},
         key={
-            "procedure": procedure.name,
-            "texts": {step.value: step.text for step in steps},
-            "believed": kept,
+            **beliefs,
+            "procedure": procedure.as_json(),
             "rule": procedure.rule.at(scene.bench),
         },
     )
 
 
-def drawn(scene: Scene) -> Json:
-    """What stands for the names in a procedure's texts."""
+def believed(procedure: Procedure) -> Json | None:
+    """What believers would do, if any is caught; None where two would do alike."""
+    if not procedure.flaws:
+        return {}
+    kept = told_apart(
+        [flaw.belief for flaw in procedure.flaws],
+        lambda beliefs: {ORDER: procedure.believed(beliefs)},
+    )
+    return {"believed": kept} if kept else None
+
+
+def names(scene: Scene) -> Json:
+    """What stands for the names in a procedure’s texts."""
     at = scene.seconds(150, 500)
     return {
         "tape": scene.draw.pick(quay_street.TAPES),

@@ -1,17 +1,24 @@
 """Beginning and ending a session."""
 
-from exercises.drills.put_in_order.procedure import Before, Flaw, Procedure
+from exercises.drills.put_in_order.decoy import Decoy
+from exercises.drills.put_in_order.procedure import Before, Flaw
+from exercises.drills.put_in_order.standing import Standing
+from exercises.drills.put_in_order.steps import (
+    COUNTER,
+    MEND_AT_THE_END,
+    NEW_TAPE,
+)
 from exercises.drills.rules import LEAVE_IN_ORDER, ONE_RECORDER
 
-START = Procedure(
+START = Standing(
     name="begin a session",
     task="Yesterday the film got as far as {code}. Begin today’s session; the next shot is "
     "{shot}, from {tape}, which came out of a cold van.",
     steps={
-        "sheet": "Read on the edit sheet which recorder the film was laid on, and go to that bench",
+        "sheet": "Read on the edit sheet which recorder laid the film, and go there",
         "rest": "Make sure that {tape} has lain here, sealed in its case, since yesterday",
-        "hands": "Take the tapes from their cases with clean hands, and put them in",
-        "end": "Play the last minute of the film, and look at its end",
+        "hands": "Take the tapes out with clean hands, and put them in",
+        "end": "Play the film’s last minute, and see that its end is good",
         "set": "Set the player up for {tape}",
         "edit": "Make the first edit",
     },
@@ -19,7 +26,7 @@ START = Procedure(
         Before(
             "sheet",
             "edit",
-            "No two recorders are quite alike: the joint may show where one takes over.",
+            "No two recorders are quite alike: the joint may show.",
             critical=True,
         ),
         Before(
@@ -29,34 +36,45 @@ START = Procedure(
             critical=True,
         ),
         Before("hands", "end", "A tape must be in a machine before it plays."),
-        Before("end", "edit", "A bad end is mended before the next shot joins it."),
+        Before("hands", "set", "Only a tape that plays shows where tracking is right."),
+        Before("end", "edit", "A bad end is mended before anything joins it."),
         Before("set", "edit", "What is copied wrong stays wrong.", critical=True),
     ),
     flaws=(
         Flaw(belief="any-tape-plays", step="rest"),
-        Flaw(belief="recorders-alike", step="sheet"),
         Flaw(belief="replay-repairs", step="set", after="edit"),
-        Flaw(belief="counter-is-time-code", step="zero", after="hands"),
     ),
-    rule=ONE_RECORDER,
-    decoys={
-        "zero": (
-            "Set the counter to zero, and find yesterday’s time codes by it",
-            "the counter counts from where it was set to zero; time code is on the tape",
+    decoys=(
+        Decoy(
+            step="new-tape",
+            text=NEW_TAPE,
+            why="the film goes on where it ended, on the tape that it is on",
         ),
+        Decoy(
+            step="free",
+            text="Sit down at whichever bench is free, and begin",
+            why="one project, one recorder: the joint may show where another takes over",
+            belief="recorders-alike",
+            instead="sheet",
+        ),
+    ),
+    needs={"edit": "It is what the day was begun for."},
+    otherwise={
+        "hands": "With clean hands, put both tapes in",
+        "end": "Watch how the film ends so far, and whether that is good",
     },
+    rule=ONE_RECORDER,
 )
-END = Procedure(
+END = Standing(
     name="end a session",
     task="The last shot of the day, {shot}, has just been assembled; the film ends at {code}. "
-    "End the session. {tape} is still on the player.",
+    "End the session. {tape} is still in the player.",
     steps={
         "look": "Play the last joint, and mend it if it is bad",
-        "note": "Write on the edit sheet where the film ends, in time code, and which recorder "
-        "laid it",
+        "note": "Write on the edit sheet where the film ends, in time code",
         "rewind": "Rewind both tapes to the start",
         "take": "Take both tapes out",
-        "case": "Put the tapes in their cases, labelled, and stand them upright",
+        "case": "Put them into their cases, labelled, and stand them upright",
         "off": "Switch the machines off, as the workshop’s own rules say",
     },
     rules=(
@@ -71,20 +89,38 @@ END = Procedure(
         Before("take", "case", "A tape can’t go into its case while it is threaded."),
         Before("take", "off", "A machine without power may not give the tape back."),
     ),
-    flaws=(
-        Flaw(belief="mend-later", step="look"),
-        Flaw(belief="counter-is-time-code", step="counter", after="note"),
-        Flaw(belief="recorders-alike", step="free", after="note"),
+    flaws=(),
+    decoys=(
+        Decoy(
+            step="counter",
+            text=COUNTER,
+            why="tomorrow the counter will count from somewhere else",
+            belief="counter-is-time-code",
+            instead="note",
+        ),
+        Decoy(
+            step="free",
+            text="Ask for whichever bench is free tomorrow",
+            why="one project, one recorder: the joint may show where another takes over",
+            belief="recorders-alike",
+            after="note",
+        ),
+        Decoy(
+            step="later",
+            text=MEND_AT_THE_END,
+            why="what is laid after a bad edit depends on it: it is made again at once",
+            belief="mend-later",
+            instead="look",
+        ),
     ),
-    rule=LEAVE_IN_ORDER,
-    decoys={
-        "counter": (
-            "Write the counter’s reading there, to find the place by tomorrow",
-            "tomorrow the counter will count from somewhere else",
-        ),
-        "free": (
-            "Ask for whichever bench is free tomorrow",
-            "one project, one recorder: the joint may show where another takes over",
-        ),
+    needs={
+        "case": "Dust and light fingers find a tape that lies about.",
+        "off": "A bench that is left on wears, and nobody watches it.",
     },
+    otherwise={
+        "case": "Case and label them, and stand them upright",
+        "rewind": "Wind both tapes back to their start",
+    },
+    rule=LEAVE_IN_ORDER,
 )
+SESSIONS = (START, END)

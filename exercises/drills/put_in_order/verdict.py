@@ -3,20 +3,17 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
+from exercises.drills.phrases import begun
 from exercises.drills.put_in_order.procedure import Procedure
-from exercises.drills.put_in_order.procedures import PROCEDURES
 from exercises.mastery.misconceptions import MISCONCEPTIONS
-
-BY_NAME = {procedure.name: procedure for procedure in PROCEDURES}
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Raises AnswerRefused for an order of anything but the question's steps."""
     question.checked(answer)
-    procedure, order = BY_NAME[question.key["procedure"]], answer["order"]
-    wrong = mistakes(procedure, question.key["texts"], order)
+    procedure, order = Procedure.from_json(question.key["procedure"]), answer["order"]
+    wrong = mistakes(procedure, order)
     score = procedure.score(order)
     beliefs = tuple(procedure.shown_by(order))
     return Verdict(
@@ -24,10 +21,10 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         score=score,
         misconceptions=beliefs,
         feedback={
-            "chosen": told(question, order),
-            "works": told(question, question.right["order"]),
+            "chosen": told(procedure, order),
+            "works": told(procedure, procedure.order),
             "mistakes": wrong,
-            "move": told(question, procedure.out_of_place(order)),
+            "move": told(procedure, procedure.out_of_place(order)),
             "credit": credit(score, wrong),
             "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "rule": question.key["rule"],
@@ -35,20 +32,20 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     )
 
 
-def told(question: Question, order: Sequence[str]) -> list[str]:
-    return [question.key["texts"][step] for step in order]
+def told(procedure: Procedure, order: Sequence[str]) -> list[str]:
+    return [begun(procedure.texts[step]) for step in order]
 
 
-def mistakes(procedure: Procedure, texts: Json, order: Sequence[str]) -> list[list[str]]:
+def mistakes(procedure: Procedure, order: Sequence[str]) -> list[list[str]]:
     """Each mistake, and why it is one."""
-    why = {rule.first: rule.why for rule in reversed(procedure.rules)}
+    texts = {step: begun(text) for step, text in procedure.texts.items()}
     return [
         *(
             [f"“{texts[rule.first]}” comes after “{texts[rule.then]}”.", rule.why]
             for rule in procedure.broken(order)
         ),
         *(
-            [f"“{texts[step]}” is left out.", why.get(step, "The work isn’t done without it.")]
+            [f"“{texts[step]}” is left out.", procedure.why_not_without(step)]
             for step in procedure.missing(order)
         ),
         *(

@@ -72,3 +72,10 @@ ONE_RECORDER = Rule(
     lesson="setting-up-the-recorder",
     section="one-recorder",
 )
+PROTECTED = Rule(
+    text="Before a source tape goes near a bench, make sure that nothing can record on it, and "
+    "read its label.",
+    skill="player-set-up",
+    lesson="the-machines",
+    section="wrong-machine",
+)

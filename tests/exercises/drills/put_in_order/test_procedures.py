@@ -1,11 +1,20 @@
+import json
+
 import pytest
 
 from exercises.drills.draw import Draw
+from exercises.drills.put_in_order import PUT_IN_ORDER
+from exercises.drills.put_in_order.job import made
 from exercises.drills.put_in_order.procedure import Before, Procedure
-from exercises.drills.put_in_order.procedures import PROCEDURES
+from exercises.drills.put_in_order.procedures import EDITS, STANDING
+from exercises.drills.put_in_order.six_steps import SIX
 from exercises.drills.rules import RUN_UP
 from exercises.drills.telling_apart import subsets
 
+ENOUGH = 40
+DRAWS = 2
+OF_EDITS = [made(*edit, Draw(seed)) for edit in EDITS for seed in range(DRAWS)]
+PROCEDURES = [*OF_EDITS, *(each.made(Draw(seed)) for each in STANDING for seed in range(DRAWS))]
 EACH = pytest.mark.parametrize("procedure", PROCEDURES, ids=lambda each: each.name)
 
 CHAIN = Procedure(
@@ -20,6 +29,49 @@ CHAIN = Procedure(
     rule=RUN_UP,
     decoys={"zero": ("Nought", "nobody counts from nought")},
 )
+
+
+def test_there_are_enough_situations() -> None:
+    """Each with a task and steps of its own."""
+    by_name = {procedure.name: procedure for procedure in PROCEDURES}.values()
+    asked = {PUT_IN_ORDER.make(seed).situation for seed in range(1_000)}
+
+    assert len({procedure.task for procedure in by_name}) == len(by_name)
+    assert len(asked) >= ENOUGH
+    assert len({frozenset(procedure.steps.values()) for procedure in by_name}) >= ENOUGH
+
+
+@pytest.mark.parametrize("procedure", OF_EDITS, ids=lambda each: each.name)
+def test_edit_has_the_six_steps_of_lesson_nine(procedure: Procedure) -> None:
+    assert [step for step in procedure.order if step in SIX] == list(SIX)
+
+
+@EACH
+def test_there_are_decoys_and_each_has_a_reason(procedure: Procedure) -> None:
+    texts = list(procedure.texts.values())
+
+    assert 1 <= len(procedure.decoys) <= 3
+    assert len(set(texts)) == len(texts)
+    assert all(why and not why.endswith(".") for _, why in procedure.decoys.values())
+
+
+@EACH
+def test_every_step_has_a_reason_not_to_leave_it_out(procedure: Procedure) -> None:
+    assert [step for step in procedure.steps if not procedure.why_not_without(step)] == []
+
+
+@EACH
+def test_procedure_is_kept_with_its_question(procedure: Procedure) -> None:
+    assert Procedure.from_json(json.loads(json.dumps(procedure.as_json()))) == procedure
+
+
+@EACH
+def test_tape_that_must_rest_rests_before_it_goes_in(procedure: Procedure) -> None:
+    if "rest" in procedure.steps:
+        into = next(step for step in procedure.order if step in ("in", "hands"))
+
+        assert ("rest", into) in procedure.precedes()
+        assert procedure.is_critical("rest")
 
 
 @EACH

@@ -24,9 +24,12 @@ from exercises.drills.rules.editing import (
     ONE_PHASE,
     ONE_TAKE,
     ONE_TRACK,
+    PLAYER_OFF,
     PREPARED,
     RUN_UP,
     TWO_KINDS_OF_ERASING,
+    WORN_MASTER,
+    WORN_SOURCE,
 )
 from exercises.drills.rules.heard import (
     NO_BREATH,
@@ -82,6 +85,7 @@ from exercises.drills.rules.seen import (
     NOISE_BAND,
     NOTHING_PLAYS,
     ROLLS,
+    STREAKS_OF_ITS_OWN,
     TOO_HIGH,
     TOO_LOW,
 )
@@ -157,6 +161,7 @@ __all__ = [
     "OTHERS_TAPE",
     "OUT_LESS_IN",
     "OVER_THE_HISS",
+    "PLAYER_OFF",
     "PREPARED",
     "PROTECTED",
     "QUIET_PAUSES",
@@ -170,6 +175,7 @@ __all__ = [
     "SPEECH_BY_HAND",
     "STEADY_PITCH",
     "STRAIGHT",
+    "STREAKS_OF_ITS_OWN",
     "TAPE_ITSELF",
     "THREE_LAMPS",
     "TOO_HIGH",
@@ -182,6 +188,8 @@ __all__ = [
     "WELL_HEARD",
     "WHITE_LEVEL",
     "WHOLE_WORDS",
+    "WORN_MASTER",
+    "WORN_SOURCE",
     "ZERO_TO_BE_FOUND",
     "Rule",
 ]

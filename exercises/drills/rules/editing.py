@@ -88,3 +88,24 @@ AFTERWARDS = Rule(
     lesson="assemble-and-insert",
     section="assemble-end",
 )
+WORN_SOURCE = Rule(
+    text="What a source tape does whenever it is played comes in with the shot, and no edit did "
+    "it: take the shot from another take, and lay only that part again.",
+    skill="replacing-inside-it",
+    lesson="knowing-a-bad-edit",
+    section="whose-fault",
+)
+WORN_MASTER = Rule(
+    text="A place of the edit master that drops out before an edit does so after it: "
+    "what is worn stays worn, and only another tape helps.",
+    skill="continuing-a-master",
+    lesson="knowing-a-bad-edit",
+    section="whose-fault",
+)
+PLAYER_OFF = Rule(
+    text="Streaks over all of a tape, edited or not, are not on it: "
+    "adjust the tracking of the machine that plays it.",
+    skill="continuing-a-master",
+    lesson="knowing-a-bad-edit",
+    section="whose-fault",
+)

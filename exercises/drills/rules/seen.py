@@ -65,6 +65,13 @@ NOTHING_PLAYS = Rule(
     lesson="what-is-on-the-tape",
     section="pulses",
 )
+STREAKS_OF_ITS_OWN = Rule(
+    text="Short single streaks, now here and now there through a whole shot, came in with the "
+    "source tape: play that by itself, and if it has them too, use another.",
+    skill="seeing-a-bad-edit",
+    lesson="knowing-a-bad-edit",
+    section="whose-fault",
+)
 NO_FAULT = Rule(
     text="A cut changes the picture at once, and that is all: "
     "look for what the tape did, not for what the shot shows.",

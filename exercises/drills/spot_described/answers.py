@@ -11,6 +11,7 @@ from exercises.drills.spot_described.mends import Mend, least
 from exercises.drills.spot_described.state import Fault
 
 NOTHING, TAPE, LEAVE, LATER, TRACKING = "nothing", "tape", "leave", "later", "tracking"
+ANOTHER = "another-tape"
 
 FAULT_OPTIONS = (
     Option(value=Fault.NO_PULSES.value, text="There are no pulses on part of the film"),
@@ -30,6 +31,10 @@ FAULT_OPTIONS = (
         value=Fault.OVER.value,
         text="All of it plays, but something that was to stay is recorded over",
     ),
+    Option(
+        value=Fault.WORN.value,
+        text="All of it plays, but a tape is worn, and drops out for moments",
+    ),
     Option(value=NOTHING, text="Nothing is wrong with the film"),
 )
 
@@ -44,17 +49,20 @@ MEND_OPTIONS = (
         value=Mode.ASSEMBLE.value,
         text="Go back before it and assemble all that follows again",
     ),
+    Option(value=ANOTHER, text="Lay all of the film again, on another tape"),
 )
+SELDOM = (TRACKING, LATER, ANOTHER)  # seldom right, so one of them is left out
 
 
-def asks(edits: int) -> tuple[Choice, ...]:
+def asks(edits: int, without: str = "") -> tuple[Choice, ...]:
+    """`without` is a mend that isn't offered."""
     return (
         Choice(name="fault", legend="Which fault is it?", options=FAULT_OPTIONS),
         Choice(name="edit", legend="Which edit caused it?", options=edit_options(edits)),
         Choice(
             name="mend",
             legend="What now? Choose the least that puts it right.",
-            options=MEND_OPTIONS,
+            options=tuple(each for each in MEND_OPTIONS if each.value != without),
         ),
     )
 
@@ -70,8 +78,12 @@ def edit_options(edits: int) -> tuple[Option, ...]:
 def right_answers(case: Case) -> dict[str, str] | None:
     """The right option for each ask; None where a case has no single answer."""
     if case.fault is None:
-        return {"fault": NOTHING, "edit": NOTHING, "mend": LEAVE}
+        return {"fault": NOTHING, "edit": NOTHING, "mend": TRACKING if case.off else LEAVE}
+    if case.off:
+        return None
     mend = least(case)
+    if case.is_worn:
+        return {"fault": Fault.WORN.value, "edit": TAPE, "mend": mend.value if mend else ANOTHER}
     if mend is None or cause_of(case) is None:
         return None
     (edit,) = case.blamed
@@ -80,7 +92,7 @@ def right_answers(case: Case) -> dict[str, str] | None:
 
 def revealed(case: Case, right: dict[str, str]) -> dict[str, dict[str, list[str]]]:
     """By ask and wrong option: the beliefs that it reveals."""
-    blamed: dict[str, list[str]] = {TAPE: ["tape-fault"]}
+    blamed: dict[str, list[str]] = {TAPE: ["tape-fault"]} if right["edit"] != TAPE else {}
     if case.fault is None:
         return {"fault": {}, "edit": blamed, "mend": {}}
     unnoticed = _first(_hiding(case))
@@ -115,7 +127,7 @@ def _mends(case: Case, right: str) -> dict[str, list[str]]:
         beliefs = _first(belief for belief in concerned if mend.works((belief,)))
         if beliefs:
             found[mode.value] = beliefs
-    if right != Mode.ASSEMBLE and Mend(case, Mode(right)).ends_inside_a_shot():
+    if right not in (Mode.ASSEMBLE, ANOTHER) and Mend(case, Mode(right)).ends_inside_a_shot():
         found[Mode.ASSEMBLE.value] = ["insert-ends-ragged"]
     return found
 

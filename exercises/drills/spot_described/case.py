@@ -9,6 +9,7 @@ from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, as_played, recorded
 from exercises.drills.change import Change, Mode
 from exercises.drills.spot_described.state import WORST_FIRST, Fault, State, Stretch
+from exercises.drills.spot_described.wear import MASTER, Wear
 from exercises.drills.tracks import with_runs
 from exercises.tape import Bench, Laid, Run, Tape, read_edit_session
 
@@ -22,12 +23,26 @@ class Step:
 
 
 class Case:
-    """Edits made one after the other on a master."""
+    """Edits made one after the other on a master.
 
-    def __init__(self, bench: Bench, master: Tape, steps: Sequence[Step]) -> None:
+    `worn` are places of the tapes that drop out; `off`: the machine that plays the master in the
+    end has its tracking off.
+    """
+
+    def __init__(
+        self,
+        bench: Bench,
+        master: Tape,
+        steps: Sequence[Step],
+        *,
+        worn: Sequence[Wear] = (),
+        off: bool = False,
+    ) -> None:
         self.bench = bench
         self.master = master
         self.steps = tuple(steps)
+        self.worn = tuple(worn)
+        self.off = off
 
     @classmethod
     def from_json(cls, stored: Json) -> Self:
@@ -39,7 +54,9 @@ class Case:
             )
             for step in stored["steps"]
         ]
-        return cls(session.bench, session.master, steps)
+        worn = [Wear.from_json(each) for each in stored.get("worn", ())]
+        off = stored.get("off", False)
+        return cls(session.bench, session.master, steps, worn=worn, off=off)
 
     def states(self, beliefs: Collection[str] = ()) -> list[State]:
         """The master after each edit, by the rules or as a believer expects it."""
@@ -51,7 +68,7 @@ class Case:
             meant = as_meant(meant, step.change)
             start, end = min(start, step.change.at), max(end, step.change.end)
             played = as_played(tape, self.bench, beliefs)
-            found.append(State(played, meant, self.bench, start, end))
+            found.append(State(played, meant, self.bench, start, end, self.worn))
         return found
 
     @cached_property
@@ -77,6 +94,16 @@ class Case:
         """The worst of it."""
         kinds = {stretch.fault for stretch in self.faults}
         return next((fault for fault in WORST_FIRST if fault in kinds), None)
+
+    @property
+    def is_worn(self) -> bool:
+        """Whether all that is wrong is that one of the tapes is worn."""
+        return {stretch.fault for stretch in self.faults} == {Fault.WORN}
+
+    @property
+    def is_master_worn(self) -> bool:
+        """Whether that is the edit master itself."""
+        return self.is_worn and {each.tape for each in self.worn} == {MASTER}
 
     @property
     def start(self) -> int:

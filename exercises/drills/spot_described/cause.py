@@ -3,9 +3,19 @@
 from typing import NamedTuple
 
 from exercises.drills.change import Mode
-from exercises.drills.phrases import code, length, listed
+from exercises.drills.phrases import code, length, listed, span
 from exercises.drills.rule import Rule
-from exercises.drills.rules import ENDS, NO_GAP, NO_PULSES, ONE_PHASE, ONE_TAKE, ONE_TRACK, RUN_UP
+from exercises.drills.rules import (
+    ENDS,
+    NO_GAP,
+    NO_PULSES,
+    ONE_PHASE,
+    ONE_TAKE,
+    ONE_TRACK,
+    RUN_UP,
+    WORN_MASTER,
+    WORN_SOURCE,
+)
 from exercises.drills.spot_described.case import Case
 from exercises.drills.spot_described.state import Fault, Stretch
 from exercises.tape import Tape
@@ -22,11 +32,24 @@ def cause_of(case: Case) -> Cause | None:
     That is so where several edits are, and where the fault lies on tape that the edit left alone:
     then it was there before, and came into view as the film grew.
     """
+    if case.is_worn:
+        return worn_out(case)
     if len(case.blamed) != 1:
         return None
     (index,) = case.blamed
     worst = next(stretch for stretch in case.faults if stretch.fault is case.fault)
     return Blame(case, index, worst).cause()
+
+
+def worn_out(case: Case) -> Cause:
+    """No edit did it: one of the tapes is worn."""
+    (worn,) = case.worn
+    where = f"{span(worn.start, worn.end, case.bench)}"
+    if case.is_master_worn:
+        sentence = f"The edit master is worn {where}: whatever is laid there drops out."
+        return Cause(f"{sentence} No edit did it.", WORN_MASTER)
+    sentence = f"{worn.tape} is worn {where}, and drops out there whenever it is played."
+    return Cause(f"{sentence} No edit did it.", WORN_SOURCE)
 
 
 class Blame:

@@ -3,7 +3,7 @@
 from exercises.drills.asks import Json
 from exercises.drills.change import Mode
 from exercises.drills.phrases import span
-from exercises.drills.spot_described.answers import LEAVE
+from exercises.drills.spot_described.answers import ANOTHER, LEAVE, TRACKING
 from exercises.drills.spot_described.case import Case
 from exercises.drills.spot_described.mends import Mend
 from exercises.drills.spot_described.told import Told
@@ -12,16 +12,21 @@ from exercises.tape import Tape, tape_map
 
 def consequences(case: Case, right_mend: str, window: tuple[int, int]) -> Json:
     """What happened; the tape as it is and once mended; what each recording would mend."""
-    told, faulty = Told(case), right_mend != LEAVE
-    mended = Mend(case, Mode(right_mend)).result().tape if faulty else None
+    told, faulty = Told(case), right_mend not in (LEAVE, TRACKING)
+    mended = Mend(case, Mode(right_mend)).result().tape if right_mend in list(Mode) else None
     return {
         "happened": told.happened(),
         "map": _map(case.last.tape, case, window),
         "caption": f"The edit master as it is, {span(*window, case.bench)}",
         "mended": mended and _map(mended, case, window),
         "mended_caption": "The edit master once it is mended",
-        "mends": {mode.value: told.mended(mode) for mode in Mode} if faulty else {},
+        "mends": mends(told) if faulty else {},
     }
+
+
+def mends(told: Told) -> dict[str, str]:
+    """What would come of each recording."""
+    return {mode.value: told.mended(mode) for mode in Mode} | {ANOTHER: told.on_another_tape()}
 
 
 def _map(tape: Tape, case: Case, window: tuple[int, int]) -> Json:

@@ -50,6 +50,7 @@ class Mend:
             last.bench,
             min(last.start, self.start),
             last.end,
+            self.case.worn,
         )
 
     def works(self, beliefs: Collection[str] = ()) -> bool:

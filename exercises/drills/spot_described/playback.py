@@ -1,10 +1,12 @@
 """What is seen and heard while a tape is played, row by row, and never why."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
 from exercises.drills.quay_street import Shot
+from exercises.drills.spot_described.wear import Wear, dropping_out, drops
 from exercises.drills.wants import SIDES, side
 from exercises.tape import Bench, Laid, Run, Tape
 
@@ -13,6 +15,11 @@ from exercises.tape import Bench, Laid, Run, Tape
 STANDS = "Servo not locked, counter standing still"
 SEEKS = "Servo not locked"
 LOCKED = "Servo locked"
+
+# What a place that is worn does, and what tracking does that is off (common practice).
+STREAKS = ", single white streaks flashing in it"
+DIPS = ", dipping for moments"
+BAND = ", a band of white streaks lying across it"
 
 
 class Row(NamedTuple):
@@ -25,46 +32,57 @@ class Row(NamedTuple):
     lock: str
 
 
-def rows(
-    tape: Tape, bench: Bench, start: int, end: int, shots: Mapping[str, list[tuple[int, int, Shot]]]
-) -> Iterator[Row]:
-    """Rows over a window of the tape; neighbours differ. `shots` are the clips of each source."""
-    held: Row | None = None
-    for first, last in pairwise(_cuts(tape, bench, start, end)):
-        row = Row(first, last, *_noticed(tape, bench, first, shots))
-        if held and held[2:] == row[2:]:
-            held = held._replace(end=row.end)
-            continue
+@dataclass(frozen=True, slots=True)
+class Playing:
+    """A tape that is played. `shots` are the clips of each source.
+
+    `worn` are places that drop out; `off`: the machine that plays it has its tracking off.
+    """
+
+    tape: Tape
+    bench: Bench
+    shots: Mapping[str, list[tuple[int, int, Shot]]]
+    worn: Sequence[Wear] = ()
+    off: bool = False
+
+    def rows(self, start: int, end: int) -> Iterator[Row]:
+        """Rows over a window of the tape; neighbours differ."""
+        held: Row | None = None
+        for first, last in pairwise(self._cuts(start, end)):
+            row = Row(first, last, *self._noticed(first))
+            if held and held[2:] == row[2:]:
+                held = held._replace(end=row.end)
+                continue
+            if held:
+                yield held
+            held = row
         if held:
             yield held
-        held = row
-    if held:
-        yield held
 
+    def _cuts(self, start: int, end: int) -> list[int]:
+        cuts = {start, end}
+        for pulses in self.tape.control.runs:
+            steady = min(pulses.start + self.bench.relock, pulses.end)
+            cuts.update((pulses.start, steady, pulses.end))
+        for track in SIDES:
+            for laid in side(self.tape, track).runs:
+                cuts.update((laid.start, laid.end))
+        for first, last, _ in dropping_out(self.tape, self.worn):
+            cuts.update((first, last))
+        return sorted(cut for cut in cuts if start <= cut <= end)
 
-def _cuts(tape: Tape, bench: Bench, start: int, end: int) -> list[int]:
-    cuts = {start, end}
-    for pulses in tape.control.runs:
-        cuts.update((pulses.start, min(pulses.start + bench.relock, pulses.end), pulses.end))
-    for track in SIDES:
-        for laid in side(tape, track).runs:
-            cuts.update((laid.start, laid.end))
-    return sorted(cut for cut in cuts if start <= cut <= end)
-
-
-def _noticed(
-    tape: Tape, bench: Bench, frame: int, shots: Mapping[str, list[tuple[int, int, Shot]]]
-) -> tuple[str, str, str]:
-    pulses = tape.control.at(frame)
-    if pulses is None:
-        return "snow", "hiss", STANDS
-    rolling = frame < pulses.start + bench.relock
-    picture, sound = tape.picture.at(frame), tape.sound.at(frame)
-    return (
-        _picture(picture, _shot(picture, frame, shots), rolling),
-        _sound(sound, _shot(sound, frame, shots), rolling),
-        SEEKS if rolling else LOCKED,
-    )
+    def _noticed(self, frame: int) -> tuple[str, str, str]:
+        pulses = self.tape.control.at(frame)
+        if pulses is None:
+            return "snow", "hiss", STANDS
+        rolling = frame < pulses.start + self.bench.relock
+        picture, sound = self.tape.picture.at(frame), self.tape.sound.at(frame)
+        seen = _picture(picture, _shot(picture, frame, self.shots), rolling)
+        heard = _sound(sound, _shot(sound, frame, self.shots), rolling)
+        streaked, dipping = drops(self.tape, self.worn, frame)
+        if picture:
+            seen += STREAKS * streaked + BAND * self.off
+        return seen, heard + DIPS * dipping, SEEKS if rolling else LOCKED
 
 
 def _shot(

@@ -6,13 +6,15 @@ from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
-from exercises.drills.spot_described.answers import asks, revealed, right_answers
+from exercises.drills.spot_described.answers import SELDOM, asks, revealed, right_answers
 from exercises.drills.spot_described.case import Case, Step
 from exercises.drills.spot_described.consequences import consequences
 from exercises.drills.spot_described.shown import shown, window
 from exercises.drills.spot_described.situations import Situation, drawn, name
-from exercises.drills.spot_described.work import Work
+from exercises.drills.spot_described.work import ON_ANOTHER_MACHINE, Work
 from exercises.tape import read_edit_session
+
+ELSEWHERE = 0.25  # of the films are played on another machine, which is no fault of it
 
 
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
@@ -25,26 +27,33 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 def question(situation: Situation, scene: Scene) -> Question | None:
     work = Work(scene)
     rule = situation(work)
+    if not work.remark and scene.draw.chance(ELSEWHERE):
+        work.remark = ON_ANOTHER_MACHINE
     case = case_of(work)
     right = right_answers(case)
     if right is None:
         return None
     played = window(work.jobs, case)
+    without = scene.draw.pick([each for each in SELDOM if each != right["mend"]])
+    steps = [{**step.change.as_json(), "mode": step.mode.value} for step in case.steps]
     return Question(
         situation=name(situation),
         skill=rule.skill,
-        asks=asks(len(work.jobs)),
+        asks=asks(len(work.jobs), without),
         shown=shown(
             work.jobs,
             case,
             story=f"{opening(scene)} {work.story}",
             bench=f"{scene.room}, {scene.rate.label} frames a second, {scene.pre_roll}",
+            remark=work.remark,
         ),
         right=right,
-        reveals=revealed(case, right),
+        reveals=offered(revealed(case, right), without),
         key={
             "session": scene.document(),
-            "steps": [{**step.change.as_json(), "mode": step.mode.value} for step in case.steps],
+            "steps": steps,
+            "worn": [each.as_json() for each in case.worn],
+            "off": case.off,
             "window": list(played),
             "told": consequences(case, right["mend"], played),
             "rule": rule.at(scene.bench),
@@ -52,7 +61,15 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     )
 
 
+def offered(
+    reveals: dict[str, dict[str, list[str]]], without: str
+) -> dict[str, dict[str, list[str]]]:
+    """What wrong answers reveal, without that of a mend that isn't offered."""
+    mends = {mend: beliefs for mend, beliefs in reveals["mend"].items() if mend != without}
+    return {**reveals, "mend": mends}
+
+
 def case_of(work: Work) -> Case:
     session = read_edit_session(work.scene.document())
     steps = [Step(job.change(session.sources[job.clip.tape]), job.mode) for job in work.jobs]
-    return Case(session.bench, session.master, steps)
+    return Case(session.bench, session.master, steps, worn=work.worn, off=work.off)

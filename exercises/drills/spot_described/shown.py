@@ -7,20 +7,21 @@ from exercises.drills.job import Job
 from exercises.drills.phrases import code, span
 from exercises.drills.quay_street import Shot
 from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.playback import rows
+from exercises.drills.spot_described.playback import Playing
 
 BEFORE, AFTER = 4, 9  # seconds of tape played before the film and after it
 
 
-def shown(jobs: Sequence[Job], case: Case, *, story: str, bench: str) -> Json:
-    """`bench` is its figures in words."""
+def shown(jobs: Sequence[Job], case: Case, *, story: str, bench: str, remark: str = "") -> Json:
+    """`bench` is its figures in words, `remark` what was noticed besides."""
     start, end = window(jobs, case)
     film = span(case.last.start, case.last.end, case.bench)
     return {
         "story": story,
         "edits": [job.told(case.bench) for job in jobs],
         "film": f"The film is to run {film}. "
-        "Any shot can be had again, from a take with enough run-up.",
+        "Any shot can be had again, from a take with enough run-up."
+        + (f" {remark}" if remark else ""),
         "bench": bench,
         "caption": f"What is noticed when the edit master is played {span(start, end, case.bench)}",
         "rows": noticed(jobs, case),
@@ -29,8 +30,11 @@ def shown(jobs: Sequence[Job], case: Case, *, story: str, bench: str) -> Json:
 
 def noticed(jobs: Sequence[Job], case: Case) -> list[list[str]]:
     """What is seen and heard of the film, and never why."""
-    played = rows(case.last.tape, case.bench, *window(jobs, case), clips(jobs))
-    return [[code(row.start, case.bench), row.picture, row.sound, row.lock] for row in played]
+    played = Playing(case.last.tape, case.bench, clips(jobs), case.worn, case.off)
+    return [
+        [code(row.start, case.bench), row.picture, row.sound, row.lock]
+        for row in played.rows(*window(jobs, case))
+    ]
 
 
 def window(jobs: Sequence[Job], case: Case) -> tuple[int, int]:

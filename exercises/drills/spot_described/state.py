@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from itertools import chain
 
+from exercises.drills.spot_described.wear import Wear, dropping_out
 from exercises.drills.tracks import with_runs
 from exercises.drills.wants import SIDES, Side, Trouble, Want, misses, side
 from exercises.tape import Bench, Condition, Laid, Run, Tape, Track, play
@@ -18,6 +19,7 @@ class Fault(StrEnum):
     BLANK = "blank"
     UNSETTLED = "unsettled"
     OVER = "over"
+    WORN = "worn"
 
 
 WORST_FIRST = tuple(Fault)
@@ -46,7 +48,8 @@ class Stretch:
 class State:
     """A master after some edits; `meant` holds what should be there by then.
 
-    The film is `[start, end)`, from the first edit to the end of the last.
+    The film is `[start, end)`, from the first edit to the end of the last. `worn` are places
+    that drop out.
     """
 
     tape: Tape
@@ -54,14 +57,16 @@ class State:
     bench: Bench
     start: int
     end: int
+    worn: tuple[Wear, ...] = ()
 
     def faults(self) -> tuple[Stretch, ...]:
         """What playback shows within the film, and what plays there but was not meant."""
-        found = (*self._played(), *self._replaced())
+        found = (*self._played(), *self._replaced(), *self._dropping_out())
         return tuple(sorted(found, key=lambda stretch: (stretch.start, stretch.end)))
 
     def plays_as_meant(self) -> bool:
-        return next(chain(self._played(), self._replaced()), None) is None
+        wrong = chain(self._played(), self._replaced(), self._dropping_out())
+        return next(wrong, None) is None
 
     def _played(self) -> Iterator[Stretch]:
         for state in play(self._where_meant(), self.bench):
@@ -73,6 +78,12 @@ class State:
         for miss in misses(wanted(self.meant), self.tape, self.bench):
             if miss.trouble is Trouble.OTHER:
                 yield Stretch(Fault.OVER, miss.start, miss.end, (miss.want.track,))
+
+    def _dropping_out(self) -> Iterator[Stretch]:
+        for first, last, track in dropping_out(self.tape, self.worn):
+            start, end = max(first, self.start), min(last, self.end)
+            if start < end:
+                yield Stretch(Fault.WORN, start, end, (track,))
 
     def _where_meant(self) -> Tape:
         """The tape with something on each track wherever the film asks nothing of it."""

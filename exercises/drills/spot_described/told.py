@@ -48,6 +48,17 @@ class Told:
             "All of the film from there on is laid again."
         )
 
+    def on_another_tape(self) -> str:
+        if least(self.case):
+            return (
+                "On another tape all of the film would play too, but it lays again what is "
+                "not wrong."
+            )
+        return (
+            "Whatever is laid where the edit master is worn drops out again: "
+            "on another tape, none of the film does."
+        )
+
     def _span(self, start: int, end: int) -> str:
         return f"{span(start, end, self.case.bench)} ({length(end - start, self.rate)})"
 
@@ -75,6 +86,8 @@ class Told:
             case Fault.UNSETTLED:
                 tracks = unsettled(state.tape, stretch)
                 return f"{where} the {listed(tracks)} {_was(tracks)} not steady when copied."
+        if stretch.fault is Fault.WORN:
+            return f"{where} the {listed(stretch.tracks)} drops out for moments."
         return f"{where} the {listed(stretch.tracks)} that was to stay is recorded over."
 
 

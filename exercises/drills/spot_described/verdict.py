@@ -9,8 +9,13 @@ from typing import Any
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.parts import counted, parts
-from exercises.drills.spot_described.answers import LEAVE
+from exercises.drills.spot_described.answers import LEAVE, TRACKING
 from exercises.mastery.misconceptions import MISCONCEPTIONS
+
+ADJUST = (
+    "The streaks lie over all that was recorded, also where nobody edited: they are not on the "
+    "tape. Adjust the tracking of the machine that plays it, and they go."
+)
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -39,6 +44,8 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
 
 def _mends(told: Json, chosen: str, right: str) -> list[str]:
     """What the right mend does, and what the chosen one would do instead."""
+    if right == TRACKING:
+        return [ADJUST]
     if right == LEAVE:
         return [] if chosen == LEAVE else ["There is nothing to mend, and every edit is a risk."]
     return [told["mends"][mend] for mend in dict.fromkeys((right, chosen)) if mend in told["mends"]]

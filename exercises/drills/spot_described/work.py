@@ -3,17 +3,29 @@
 from exercises.drills.change import Mode
 from exercises.drills.job import Job
 from exercises.drills.scene import Clip, Scene
+from exercises.drills.spot_described.wear import Wear
 from exercises.drills.wants import Side
+
+ON_ANOTHER_MACHINE = "It is played on another machine than the recorder."
 
 
 class Work:
-    """What was done to a master, edit by edit; `story` says what the master was before."""
+    """What was done to a master, edit by edit; `story` says what the master was before.
+
+    `worn` are places of the tapes that drop out; `off`: the machine that plays the master in the
+    end has its tracking off. `remark` is what was noticed besides; `after` counts the shots that
+    are still to come.
+    """
 
     def __init__(self, scene: Scene) -> None:
         self.scene = scene
         self.story = ""
         self.start = 0
         self.jobs: list[Job] = []
+        self.worn: list[Wear] = []
+        self.off = False
+        self.remark = ""
+        self.after = 0
 
     @property
     def end(self) -> int:

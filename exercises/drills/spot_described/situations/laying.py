@@ -6,6 +6,8 @@ from exercises.drills.quay_street import ACTIONS, TALKS, Shot
 from exercises.drills.scene import Clip
 from exercises.drills.spot_described.work import Work
 
+LEAST, MOST = 3, 5  # edits of a session
+
 
 def next_shot(work: Work, mode: Mode, clip: Clip) -> Job:
     """The film goes on, where it ends so far."""
@@ -26,10 +28,34 @@ def action(work: Work, mode: Mode) -> Job:
     return next_shot(work, mode, short(work))
 
 
-def perhaps(work: Work, mode: Mode) -> None:
-    """Now and then one more shot, so that what matters isn't always the same edit."""
-    if work.scene.draw.chance(0.4):
-        action(work, mode)
+def before(work: Work, mode: Mode, own: int) -> None:
+    """Shots before what matters, and a number of those after it, so that it may be any edit.
+
+    `own` counts the edits of the situation itself.
+    """
+    draw = work.scene.draw
+    beside = draw.whole(LEAST, MOST) - own
+    count = draw.whole(0, beside)
+    if count == beside and draw.chance(0.4):  # else the last edit was to blame most often
+        count = draw.whole(0, beside)
+    work.after = beside - count
+    for _ in range(count):
+        any_shot(work, mode)
+
+
+def after(work: Work, mode: Mode) -> None:
+    for _ in range(work.after):
+        any_shot(work, mode)
+
+
+def any_shot(work: Work, mode: Mode) -> Job:
+    return (talk if work.scene.draw.chance(0.3) else action)(work, mode)
+
+
+def film(work: Work, mode: Mode) -> None:
+    """Shot after shot."""
+    before(work, mode, 0)
+    after(work, mode)
 
 
 def short(work: Work, shots: tuple[Shot, ...] = ACTIONS) -> Clip:

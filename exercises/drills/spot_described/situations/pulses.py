@@ -6,8 +6,11 @@ from exercises.drills.rules import CONTINUE, ENDS, NO_GAP, NO_PULSES, ONE_PHASE,
 from exercises.drills.scene import Clip
 from exercises.drills.spot_described.situations.laying import (
     action,
+    after,
+    any_shot,
+    before,
+    film,
     next_shot,
-    perhaps,
     replacement,
     short,
     talk,
@@ -24,8 +27,7 @@ from exercises.drills.spot_described.work import Work
 def insert_at_the_end(work: Work) -> Rule:
     used = used_tape if work.scene.bench.erase_gap else new_tape  # where nothing is wiped, it rolls
     mode = work.scene.draw.pick((new_tape, used))(work)
-    talk(work, mode)
-    perhaps(work, mode)
+    film(work, mode)
     next_shot(work, Mode.INSERT_BOTH, short(work))
     return NO_PULSES
 
@@ -33,7 +35,7 @@ def insert_at_the_end(work: Work) -> Rule:
 def sound_past_the_end(work: Work) -> Rule:
     mode = new_tape(work)
     talk(work, mode)
-    perhaps(work, mode)
+    any_shot(work, mode)
     last = action(work, mode)
     at = last.end - work.scene.seconds(3, 5)
     clip = work.scene.clip(work.scene.seconds(8, 14), SOUNDS)
@@ -76,15 +78,13 @@ def assemble_in_the_middle(work: Work) -> Rule:
 
 
 def late_assemble(work: Work) -> Rule:
-    """The second or third shot begins a little after the end of the one before."""
+    """A shot begins a little after the end of the one before."""
     mode = new_tape(work)
-    talk(work, mode)
-    if work.scene.draw.chance(0.5):
-        action(work, mode)
+    any_shot(work, mode)
+    before(work, mode, 2)
     clip = work.scene.clip(work.scene.seconds(10, 16))
     work.lay(clip, work.end + work.scene.draw.whole(4, 45), mode, late(work, clip))
-    if work.scene.draw.chance(0.5):
-        action(work, mode)
+    after(work, mode)
     return NO_GAP
 
 
@@ -97,8 +97,7 @@ def first_shot_after_the_joint(work: Work) -> Rule:
     joint = work.scene.seconds(10, 20)
     jointed_tape(work, joint)
     work.start = joint + work.scene.past_a_joint()
-    talk(work, Mode.ASSEMBLE)
-    action(work, Mode.ASSEMBLE)
+    film(work, Mode.ASSEMBLE)
     return RUN_UP
 
 
@@ -111,5 +110,6 @@ def across_the_joint(work: Work) -> Rule:
     mode = jointed_tape(work, joint)
     for shot in shots:
         next_shot(work, mode, shot)
-    action(work, mode)
+    for _ in range(scene.draw.whole(1, 3)):
+        any_shot(work, mode)
     return ONE_PHASE

@@ -5,9 +5,10 @@ from exercises.drills.quay_street import SOUNDS
 from exercises.drills.rules import ONE_TRACK, Rule
 from exercises.drills.spot_described.situations.laying import (
     action,
+    after,
+    before,
     cutaway,
     new_sound,
-    perhaps,
     short,
     talk,
 )
@@ -19,26 +20,27 @@ def sound_switched_on(work: Work) -> Rule:
     """Both tracks recorded where only the picture was meant."""
     mode = either_tape(work)
     voice = talk(work, mode)
-    perhaps(work, mode)
+    before(work, mode, 2)
     cutaway(work, voice, short(work), Mode.INSERT_BOTH)
-    perhaps(work, mode)
+    after(work, mode)
     return ONE_TRACK
 
 
 def picture_switched_on(work: Work) -> Rule:
     mode = either_tape(work)
-    perhaps(work, mode)
     shot = action(work, mode)
+    before(work, mode, 2)
     new_sound(work, shot, work.scene.clip(shot.clip.length, SOUNDS), Mode.INSERT_BOTH)
-    talk(work, mode)
+    after(work, mode)
     return ONE_TRACK
 
 
 def assembled_for_the_picture(work: Work) -> Rule:
     """A new picture over the end of the last shot, made in a mode that takes all tracks."""
     mode = new_tape(work)
-    perhaps(work, mode)
+    before(work, mode, 2)
     voice = talk(work, mode)
     clip = short(work)
     cutaway(work, voice, clip, Mode.ASSEMBLE, voice.end - clip.length)
+    after(work, mode)
     return ONE_TRACK

@@ -5,8 +5,11 @@ from exercises.drills.quay_street import ACTIONS, SOUNDS
 from exercises.drills.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RUN_UP, Rule
 from exercises.drills.spot_described.situations.laying import (
     action,
+    after,
+    before,
     cutaway,
     ending,
+    film,
     new_sound,
     next_shot,
     replacement,
@@ -19,36 +22,31 @@ from exercises.drills.spot_described.work import Work
 
 def shot_after_shot(work: Work) -> Rule:
     mode = either_tape(work)
-    talk(work, mode)
-    action(work, mode)
-    action(work, mode)
+    film(work, mode)
     return AFTERWARDS if mode is Mode.ASSEMBLE else PREPARED
 
 
 def over_an_old_exercise(work: Work) -> Rule:
     mode = used_tape(work)
-    talk(work, mode)
-    action(work, mode)
-    if work.scene.draw.chance(0.5):
-        action(work, mode)
+    film(work, mode)
     return AFTERWARDS
 
 
 def picture_over_a_voice(work: Work) -> Rule:
     mode = either_tape(work)
     voice = talk(work, mode)
-    action(work, mode)
+    before(work, mode, 2)
     cutaway(work, voice, short(work))
+    after(work, mode)
     return ONE_TRACK
 
 
 def sound_under_a_picture(work: Work) -> Rule:
     mode = either_tape(work)
-    talk(work, mode)
     shot = action(work, mode)
+    before(work, mode, 2)
     new_sound(work, shot, work.scene.clip(shot.clip.length, SOUNDS))
-    if work.scene.draw.chance(0.5):
-        talk(work, mode)
+    after(work, mode)
     return ONE_TRACK
 
 
@@ -72,18 +70,19 @@ def another_ending(work: Work) -> Rule:
 def just_enough_run_up(work: Work) -> Rule:
     scene = work.scene
     mode = either_tape(work)
-    talk(work, mode)
+    before(work, mode, 1)
     run_up = scene.bench.lock + scene.draw.whole(0, scene.rate.nominal)
     next_shot(work, mode, scene.clip(scene.seconds(8, 14), ACTIONS, run_up=run_up))
-    action(work, mode)
+    after(work, mode)
     return RUN_UP
 
 
 def picture_to_the_end(work: Work) -> Rule:
     """A new picture over the end of the last shot; its sound stays."""
     mode = new_tape(work)
-    action(work, mode)
+    before(work, mode, 2)
     voice = talk(work, mode)
     clip = short(work)
     cutaway(work, voice, clip, at=voice.end - clip.length)
+    after(work, mode)
     return ONE_TRACK

@@ -7,13 +7,13 @@ import pytest
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question
 from exercises.drills.spot_described import SPOT_DESCRIBED
-from exercises.drills.spot_described.situations import FAULTY, WELL, name
+from exercises.drills.spot_described.situations import FAULTY, PLAYED_OFF, WELL, name
 from exercises.tape import simulate
 from tests.exercises.drills.frames import Machines, threaded
 from tests.exercises.drills.skeletons import skeleton
 
 MANY = 1500
-WORST_FIRST = ("no-pulses", "roll", "blank", "unsettled", "over")
+WORST_FIRST = ("no-pulses", "roll", "blank", "unsettled", "over", "worn")
 
 
 @cache
@@ -57,9 +57,18 @@ def noticed(key: Json, machines: Machines, steps: int) -> dict[int, str]:
                 trouble = "unsettled"
             elif wanted and copy[:2] != wanted:
                 trouble = "over"
+            elif copy and any(is_worn(wear, track, frame, *copy[:2]) for wear in key["worn"]):
+                trouble = "worn"
             if trouble:
                 found[frame] = min(found.get(frame, trouble), trouble, key=WORST_FIRST.index)
     return found
+
+
+def is_worn(wear: Json, track: str, at: int, source: str, frame: int) -> bool:
+    """Whether a worn place of the edit master lies at a frame, or one of the source in it."""
+    place = frame if wear["tape"] else at
+    on_tape = wear["tape"] in ("", source) and track in wear["tracks"]
+    return on_tape and bool(wear["start"] <= place < wear["end"])
 
 
 def judged(key: Json) -> tuple[str, str]:
@@ -71,6 +80,8 @@ def judged(key: Json) -> tuple[str, str]:
     ]
     if not shown[-1]:
         return "nothing", "nothing"
+    if set(shown[-1].values()) == {"worn"}:
+        return "worn", "tape"
     first = {
         next(i for i in range(len(shown)) if all(frame in later for later in shown[i:]))
         for frame in shown[-1]
@@ -111,7 +122,9 @@ def test_blame_agrees_with_what_playback_names() -> None:
 
 
 def test_every_situation_is_reached() -> None:
-    assert {question.situation for question in many()} == {name(each) for each in (*WELL, *FAULTY)}
+    assert {question.situation for question in many()} == {
+        name(each) for each in (*WELL, *PLAYED_OFF, *FAULTY)
+    }
     assert len(FAULTY) >= 10
 
 
@@ -123,7 +136,7 @@ def test_nothing_is_wrong_with_about_one_in_six() -> None:
 
 def test_session_goes_as_its_situation_says() -> None:
     """Not used for the answer: only that what was built as faulty is found so, and the reverse."""
-    going_well = {name(each) for each in WELL}
+    going_well = {name(each) for each in (*WELL, *PLAYED_OFF)}
 
     for question in many():
         well = question.right["fault"] == "nothing"
@@ -142,7 +155,8 @@ def test_every_fault_and_every_mend_occurs() -> None:
     mends = {question.right["mend"] for question in many()}
 
     assert faults == {*WORST_FIRST, "nothing"}
-    assert mends == {"leave", "insert-picture", "insert-sound", "insert-both", "assemble"}
+    recordings = {"insert-picture", "insert-sound", "insert-both", "assemble"}
+    assert mends == {"leave", "tracking", "another-tape", *recordings}
 
 
 def test_situation_has_several_wordings() -> None:

@@ -3,15 +3,15 @@
 from collections.abc import Collection, Sequence
 
 from exercises.drills.asks import Amount, Ask, Choice, Column, Json, Option, Table
-from exercises.drills.which_generation.reels import MASTER, Reel, Segment
+from exercises.drills.which_generation.reels import WHOLE, Reel, Segment
 
 FREE, LAST, ONE = "copy-is-free", "last-copy-counts", "whole-tape-one-generation"
 BELIEFS = (FREE, LAST, ONE)
 TOLERANCE = 0.15  # dB beside the exact figure that still count as right
-MOST = 6
+LEAST, MOST = 2, 5
 
 GENERATIONS = tuple(
-    Option(value=str(number), text=f"Generation {number}") for number in range(1, MOST + 1)
+    Option(value=str(number), text=f"Generation {number}") for number in range(LEAST, MOST + 1)
 )
 
 
@@ -48,7 +48,7 @@ def lines(segments: Sequence[Segment]) -> list[str]:
 
 def to_choose(asked: Segment, gone: str = "") -> list[Reel]:
     """The tapes that hold the shot before the edit master does and can be had, by name."""
-    before = (reel for reel in asked.reel.line[:-1] if reel.name not in (MASTER, gone))
+    before = (reel for reel in asked.reel.line[:-1] if reel.name not in (*WHOLE, gone))
     return sorted(before, key=lambda reel: reel.name)
 
 

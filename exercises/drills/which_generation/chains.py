@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 
 from exercises.drills.draw import Draw
 from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TALKS, TAPES, Shot
-from exercises.drills.which_generation.reels import MASTER, Reel, Segment
+from exercises.drills.which_generation.reels import FESTIVAL, MASTER, SALOON, Reel, Segment
 
 
 class Work:
@@ -75,15 +75,14 @@ def old_master(work: Work) -> list[Segment]:
     return work.laid(old, fresh, camera, old)
 
 
-def festival_copy(work: Work) -> list[Segment]:
+def two_cameras(work: Work) -> list[Segment]:
     camera, other = work.camera(), work.camera()
     dub = work.dub(other)
-    work.on = "the festival copy"
     work.story = (
-        f"The edit master is finished. {work.other} copies all of it once more, "
-        "for a festival in another town."
+        f"{work.person} and {work.other} shot with two cameras. {other.name} went to be looked at "
+        f"elsewhere for a week, so some shots came from {dub.name}, a dub of it."
     )
-    return work.dubbed(work.laid(camera, dub, other), "Festival copy")
+    return work.laid(camera, dub, other)
 
 
 def collected_tape(work: Work) -> list[Segment]:
@@ -117,15 +116,14 @@ def two_benches(work: Work) -> list[Segment]:
     return work.laid(other, scene, scene, camera)
 
 
-def second_festival_copy(work: Work) -> list[Segment]:
+def first_version(work: Work) -> list[Segment]:
     camera = work.camera()
     old, other = work.dub(camera), work.camera()
-    work.on = "the copy for the ferry’s saloon"
     work.story = (
-        f"The edit master holds shots of {other.name}, and some of {old.name}, a first version. "
-        f"{work.person} makes a copy of it to be shown in the ferry’s saloon."
+        f"The edit master holds shots of {other.name}, and some of {old.name}, a first version "
+        f"that {work.person} cut from {camera.name}. What was too dark there was taken anew."
     )
-    return work.dubbed(work.laid(other, old, camera), "Saloon copy")
+    return work.laid(other, old, camera)
 
 
 def borrowed_shots(work: Work) -> list[Segment]:
@@ -159,18 +157,41 @@ def sent_by_post(work: Work) -> list[Segment]:
     return work.laid(dub, other, dub, camera)
 
 
-CHAINS: tuple[Chain, ...] = (
+def copied(work: Work, segments: list[Segment], times: int) -> list[Segment]:
+    """All of the edit master copied once more, or twice, and told so."""
+    if times:
+        work.on = "the festival copy"
+        work.story += (
+            f" The finished edit master, all of it, is copied once more by {work.other}, "
+            "for a festival in another town."
+        )
+        segments = work.dubbed(segments, FESTIVAL)
+    if times > 1:
+        work.on = "the copy for the ferry’s saloon"
+        work.story += " From that copy another is made, to be shown in the ferry’s saloon."
+        segments = work.dubbed(segments, SALOON)
+    return segments
+
+
+SHORT: tuple[Chain, ...] = (
     viewing_copy,
-    archive_loan,
     old_master,
-    festival_copy,
+    two_cameras,
     collected_tape,
-    worn_tape,
     two_benches,
-    second_festival_copy,
-    borrowed_shots,
+    first_version,
     slowly_mended,
     sent_by_post,
+)
+LONG: tuple[Chain, ...] = (archive_loan, worn_tape, borrowed_shots)
+CHAINS = (*SHORT, *LONG)
+
+# Chains, with how often all is copied after them: so that no generation is right much more often
+# than another.
+DRAWN: tuple[tuple[Chain, int], ...] = (
+    *(5 * tuple((chain, 0) for chain in (*SHORT, *LONG, *LONG))),
+    *(4 * tuple((chain, 2) for chain in SHORT)),
+    *(17 * tuple((chain, 1) for chain in LONG)),
 )
 
 

@@ -10,23 +10,29 @@ from exercises.drills.phrases import begun
 from exercises.drills.rules import GENERATIONS_ADD
 from exercises.drills.settings import Settings
 from exercises.drills.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
-from exercises.drills.which_generation.chains import CHAINS, Chain, Work, name
-from exercises.drills.which_generation.reels import MASTER, Segment
+from exercises.drills.which_generation.chains import DRAWN, Chain, Work, copied, name
+from exercises.drills.which_generation.reels import WHOLE, Segment
 
-GONE = 0.5  # of the questions: the camera original can't be had
+# Of what is drawn, how often the camera original can’t be had: more often where the story names it
+# first, so that the tape named first is seldom the best.
+GONE_FIRST, GONE_LATER = 0.68, 0.34
 
 
 def candidates(seed: int, _: Settings) -> Iterator[Question | None]:
     """What the seed draws at any bench; None where two beliefs answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(CHAINS), Work(draw))
+        chain, times = draw.pick(DRAWN)
+        yield question(chain, Work(draw), times)
 
 
-def question(chain: Chain, work: Work) -> Question | None:
-    segments = work.draw.shuffled(chain(work))
+def question(chain: Chain, work: Work, times: int) -> Question | None:
+    """`times`: how often all of the edit master is copied once more."""
+    segments = copied(work, work.draw.shuffled(chain(work)), times)
     asked = work.draw.pick([each for each in segments if len(to_choose(each)) > 1])
-    gone = asked.reel.line[0].name if work.draw.chance(GONE) else ""
+    original = asked.reel.line[0].name
+    share = GONE_FIRST if named_first(work) == original else GONE_LATER
+    gone = original if work.draw.chance(share) else ""
     if not clear(asked, gone):
         return None
     believed = telling_apart.as_many_as_can_be(
@@ -51,15 +57,18 @@ def question(chain: Chain, work: Work) -> Question | None:
     )
 
 
+def named_first(work: Work) -> str:
+    return min((reel.name for reel in work.reels if reel.name in work.story), key=work.story.index)
+
+
 def page(work: Work, segments: list[Segment], gone: str) -> Json:
-    last = segments[0].reel
-    whole = [] if last.copied is None or last.copied.name != MASTER else [last.copied]
+    master, *copies = [reel for reel in segments[0].reel.line if reel.name in WHOLE]
     return {
         "story": f"{work.story} {lost(work, gone)}" if gone else work.story,
         "tapes": [[reel.name, begun(reel.told())] for reel in work.reels]
-        + [[reel.name, f"Recorded at {reel.snr} dB"] for reel in whole]
-        + [[last.name, f"Recorded at {last.snr} dB" + (", all of it at once" if whole else "")]],
-        "shots": [[each.shot.picture, each.reel.line[-2 - len(whole)].name] for each in segments],
+        + [[master.name, f"Recorded at {master.snr} dB"]]
+        + [[reel.name, f"Recorded at {reel.snr} dB, all of it at once"] for reel in copies],
+        "shots": [[each.shot.picture, each.reel.line[-2 - len(copies)].name] for each in segments],
         "on": work.on,
     }
 

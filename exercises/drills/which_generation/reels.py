@@ -7,6 +7,8 @@ from exercises.drills.quay_street import Shot
 from exercises.tape.noise import chain_snr
 
 MASTER = "Edit master"
+FESTIVAL, SALOON = "Festival copy", "Saloon copy"
+WHOLE = (MASTER, FESTIVAL, SALOON)  # tapes that hold all of the film
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from exercises.drills.draw import Draw
 
 POSITIONS = 41
 MIDDLE = POSITIONS // 2
-EDGE = 7  # positions at either end that are never the best: there is something on both sides
+EDGE = 5  # positions at either end that are never the best: there is something on both sides
 AWAY = 7  # positions that a control is off at least, when it is shown
 
 

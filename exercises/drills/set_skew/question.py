@@ -15,7 +15,7 @@ from exercises.drills.scene import opening
 from exercises.drills.set_skew.controls import CONTROLS, SKEW, TRACKING, revealed
 from exercises.drills.set_skew.seen import DISPLAYS, named, seen, step
 from exercises.drills.set_tracking import question as tracking
-from exercises.drills.set_tracking.version import BAND, errors
+from exercises.drills.set_tracking.version import BAND, errors, where_seen
 from exercises.drills.settings import Settings
 
 STEP = 3  # 0.1 µs that a position is
@@ -92,8 +92,7 @@ def tracking_on(display: str) -> Made:
             session=job.document(),
             makings=[{"player": {"tracking": each}} for each in values],
             units=list(map(tracking.off, values)),
-            why="There the heads run along the middle of the tracks, "
-            "midway between the streaks that begin on either side.",
+            why=f"There the heads run along the middle of the tracks, {where_seen(best)}.",
             passes=tracking.PASSES,
             rule=NO_BAND,
             shown=(tracking.strip(job, values, display=display),),

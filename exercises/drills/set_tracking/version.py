@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 from exercises.drills.draw import Draw
-from exercises.drills.knobs.control import MIDDLE, POSITIONS, TOLD, start_of
+from exercises.drills.knobs.control import MIDDLE, POSITIONS, TOLD, best_of, start_of
 from exercises.drills.knobs.job import Job
 from exercises.drills.quay_street import TAPES
 from exercises.drills.rules import FIXED_POSITION, TRACKING_PEAK, Rule
@@ -14,6 +14,7 @@ STEP = 5  # percent of a track that a position is
 BAND = 12  # percent of a track: the heads' signal is 1.1 dB down (this course's own choice)
 ASIDE = 4  # positions that a tape looks best beside the recorder's fixed position, at least
 
+STREAKS = 50  # percent of a track off, from which on a monitor shows streaks
 BESIDE = (15, 17)  # positions between the meter's own peak and a second one
 
 Reveals = dict[str, list[str]]
@@ -52,6 +53,13 @@ class Version:
 
 def errors(best: int) -> tuple[int, ...]:
     return tuple(max(-100, min(100, STEP * (position - best))) for position in range(POSITIONS))
+
+
+def where_seen(clear: int) -> str:
+    """How the picture alone tells where it is best."""
+    if STREAKS // STEP <= clear < POSITIONS - STREAKS // STEP:
+        return "midway between the streaks that begin on either side"
+    return "where the fine noise is least; the streaks of one side lie beyond the control’s end"
 
 
 def metered(job: Job, clear: int) -> Version:
@@ -96,7 +104,7 @@ def hidden(job: Job, clear: int) -> Version:
         clear=clear,
         best=clear,
         story=f"{came(job)} The player has no tracking meter: the picture alone tells.",
-        why="It is midway between the streaks that begin on one side and those on the other.",
+        why=f"It is {where_seen(clear)}.",
     )
 
 
@@ -112,7 +120,7 @@ def stuck(job: Job, clear: int) -> Version:
         start=start,
         story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
         why="The needle does not move, so the meter is stuck and tells nothing. "
-        "The picture says where the heads are right: midway between the streaks of either side.",
+        f"The picture says where the heads are right: {where_seen(clear)}.",
         meter=Meter(top=job.draw.whole(52, 96), stuck=True),
         lures={each: ["meter-beats-picture"] for each in near},
     )
@@ -132,7 +140,7 @@ def second_peak(job: Job, clear: int) -> Version:
         start=peak - side * draw.pick((-2, 2)),
         story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
         why=f"The meter has a second, lower peak {TOLD[peak]}; there the picture is full of noise. "
-        "The picture decides: it is right midway between the streaks of either side.",
+        f"The picture decides: it is right {where_seen(clear)}.",
         meter=Meter(top=draw.whole(64, 96), second=STEP * (peak - clear)),
         lures={each: ["meter-beats-picture"] for each in near},
     )
@@ -141,16 +149,22 @@ def second_peak(job: Job, clear: int) -> Version:
 def recorder(job: Job, clear: int) -> Version:
     """The control of the machine that is to record, and a tape that looks best elsewhere."""
     tape = job.clip.tape
-    clear = clear if abs(clear - MIDDLE) >= ASIDE else clear + 2 * ASIDE
+    fixed = best_of(job.draw)
+    while abs(fixed - clear) < ASIDE:
+        fixed = best_of(job.draw)
     near = [str(each) for each in (clear, clear - 1, clear + 1)]
+    start = start_of(job.draw, clear)
+    while abs(fixed - start) < ASIDE:
+        start = start_of(job.draw, clear)
     return Version(
         name="the-recorders-control",
         machine="recorder",
         clear=clear,
-        best=MIDDLE,
+        best=fixed,
+        start=start,
         story=f"To look through {tape}, it was played on the recorder, and that is "
-        "what the monitor shows. The recorder’s tracking has its fixed position in the middle. "
-        "Next, the recorder is to record; the player is set already.",
+        f"what the monitor shows. The recorder’s tracking has its fixed position {TOLD[fixed]}, "
+        "with a click. Next, the recorder is to record; the player is set already.",
         why="That is the recorder’s fixed position. A tape from elsewhere may well look best "
         f"{TOLD[clear]}, but its tracks are not those that are to be laid.",
         rule=FIXED_POSITION,

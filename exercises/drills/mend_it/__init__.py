@@ -16,7 +16,7 @@ MEND_IT = Kind(
         "mending",
     ),
     lesson="knowing-a-bad-edit",
-    revision=2,
+    revision=3,
     template="drills/mend_it.html",
     candidates=candidates,
     grade=grade,

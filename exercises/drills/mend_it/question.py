@@ -31,7 +31,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     rule = situation(film)
     order = scene.draw.shuffled(range(len(film.clips)))
     offers = [film.offers()[number] for number in order]
-    places = sorted(set(film.places))
+    places = film.all_places()
     onward = None if film.onward is None else order.index(film.onward)
     repair = Repair(
         read_edit_session(scene.document()), film.films(), offers, places, onward=onward

@@ -6,6 +6,8 @@ from exercises.drills.quay_street import ACTIONS, TALKS
 from exercises.drills.scene import Clip, Scene
 from exercises.drills.wants import SIDES, Side, Want
 
+PLACES = 9  # to choose from, for an edit in
+
 Placed = tuple[Clip, int, int, int]  # a clip, from which of its frames on, where, until where
 
 
@@ -36,7 +38,7 @@ class Film:
         self.laid = [(self.first, self.at), (self.talk, self.middle)]
         self.happened: list[str] = []
         self.clips: list[tuple[Clip, int, int, str]] = []
-        self.places = [self.middle] if scene.draw.chance(0.5) else []
+        self.places: list[int] = []
         self.preferred: dict[Side, list[Placed]] | None = None
         self.onward: int | None = None
 
@@ -90,6 +92,18 @@ class Film:
             )
             for clip, skip, stop, told in self.clips
         ]
+
+    def all_places(self) -> list[int]:
+        """Those that matter and others before and after: the right one may stand anywhere."""
+        second = self.scene.rate.nominal
+        first, last = min(self.places), max(self.places)
+        earlier = [self.at, self.at + 3 * second, self.middle]
+        earlier += [first - seconds * second for seconds in (2, 4, 5, 6)]
+        later = [last + seconds * second for seconds in (3, 6, 10, 14, 18, 22, 25)]
+        others = PLACES - len({*self.places})
+        before = self.scene.draw.whole(0, others)
+        drawn = [*self.scene.draw.shuffled(earlier)[:before], *later[: others - before]]
+        return sorted({*self.places, *drawn})
 
     def within(self) -> int:
         """A place inside the long shot, a run-up from its start."""

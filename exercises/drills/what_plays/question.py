@@ -13,7 +13,7 @@ from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
 from exercises.drills.what_plays.consequences import consequences
 from exercises.drills.what_plays.showing import Showing, at, showings
-from exercises.drills.what_plays.situations import SITUATIONS, Situation, name
+from exercises.drills.what_plays.situations import DRAWN, Situation, name
 from exercises.drills.what_plays.stretches import cuts, options, table
 from exercises.drills.what_plays.visit import Visit
 from exercises.tape import tape_map
@@ -42,7 +42,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws, one after the other; None where two beliefs answer alike."""
     draw = Draw(seed)
     while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
+        yield question(draw.pick(DRAWN), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
@@ -64,7 +64,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     return Question(
         situation=name(situation),
         skill=rule.skill,
-        asks=(table(visit, edges, options(versions)),),
+        asks=(table(visit, edges, options(visit, versions)),),
         shown=page(visit),
         right=believed[0][1],
         reveals={},

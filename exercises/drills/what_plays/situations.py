@@ -277,5 +277,10 @@ SITUATIONS: tuple[Situation, ...] = (
 )
 
 
+# After these most of what is asked about plays nothing, so they are drawn less often.
+SELDOM = (past_the_end, room_left, short_take_past_the_end)
+DRAWN = tuple(each for each in SITUATIONS for _ in range(1 if each in SELDOM else 3))
+
+
 def name(situation: Situation) -> str:
     return situation.__name__.replace("_", "-")

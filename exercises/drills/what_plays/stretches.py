@@ -13,10 +13,13 @@ from exercises.drills.what_plays.showing import (
     ROLLS,
     UNSTEADY,
     Showing,
+    at,
 )
 from exercises.drills.what_plays.visit import Visit
 
 FEWEST, MOST = 8, 12
+BLACK = "black|silence"
+SHOTS = 10  # to choose from, at least: of few, any would be right more often than a fault
 FAULTS = (
     Option(value=BLANK, text="Snow, or muted: the tape is blank"),
     Option(value=NO_LOCK, text="Drifts and tears, can’t be used: recorded without pulses"),
@@ -31,15 +34,20 @@ APART = 10  # frames between a cut that nothing asks for and its neighbours
 def cuts(visit: Visit, versions: Sequence[Sequence[Showing]]) -> list[int] | None:
     """Where the stretches begin and end; None where they would be too many.
 
-    Cuts that no version needs are added until there are enough: a cut tells nothing.
+    Cuts that no version needs are added until there are enough: a cut tells nothing. None of them
+    is where nothing plays, and where nothing plays at the end for anybody isn't asked about: else
+    that would be right most often.
     """
     needed = {edge for shown in versions for each in shown for edge in (each.start, each.end)}
+    if all(shown[-1].what == BLANK for shown in versions):
+        needed.remove(max(needed))
     if len(needed) > MOST + 1:
         return None
     for cut in _possible(visit):
         if len(needed) > FEWEST:
             break
-        if all(abs(cut - other) >= APART for other in needed):
+        apart = all(abs(cut - other) >= APART for other in needed)
+        if apart and cut < max(needed) and at(versions[0], cut) != BLANK:
             needed.add(cut)
     return sorted(needed) if len(needed) > FEWEST else None
 
@@ -57,11 +65,23 @@ def _possible(visit: Visit) -> list[int]:
     return visit.scene.draw.shuffled(inside)
 
 
-def options(versions: Sequence[Sequence[Showing]]) -> tuple[Option, ...]:
-    """The faults, then all that anybody expects to play, in the order of the tape."""
-    plays = sorted(each for shown in versions for each in shown if "|" in each.what)
-    texts = {each.what: _text(each.what) for each in plays}
+def options(visit: Visit, versions: Sequence[Sequence[Showing]]) -> tuple[Option, ...]:
+    """The faults, then black, what anybody expects to play and more that might, in any order."""
+    plays = {each.what for shown in versions for each in shown if "|" in each.what} | {BLACK}
+    for what in visit.scene.draw.shuffled(list(might_play(visit))):
+        if len(plays) < SHOTS:
+            plays.add(what)
+    texts = {what: _text(what) for what in visit.scene.draw.shuffled(sorted(plays))}
     return (*FAULTS, *(Option(value=what, text=text) for what, text in texts.items()))
+
+
+def might_play(visit: Visit) -> dict[str, None]:
+    """All that was laid and is laid, and the picture of one with the sound of another."""
+    laid = [clip.shot for clip, _ in visit.laid]
+    new = [job.clip.shot for job in visit.jobs]
+    mixed = [pair for one in laid for other in new for pair in ((one, other), (other, one))]
+    pairs = [*((shot, shot) for shot in (*laid, *new)), *mixed]
+    return dict.fromkeys(f"{seen.picture}|{heard.sound}" for seen, heard in pairs)
 
 
 def _text(what: str) -> str:

@@ -25,9 +25,16 @@ SITUATIONS: tuple[Situation, ...] = (
     endings.short_black_between,
 )
 
-# An insert mends those that are spoilt within a shot: twice as many, since most others
-# take two assembles.
-DRAWN = SITUATIONS + tuple(each for each in SITUATIONS if each in within.MENDED_BY_INSERT)
+# How often each is drawn for one that an assemble mends: so that every mode is the first of the
+# right recordings about as often.
+INSERTS: dict[Situation, int] = {
+    within.early_insert: 7,
+    within.early_picture: 4,
+    within.early_sound: 4,
+    within.picture_switched_on: 4,
+    within.sound_switched_on: 4,
+}
+DRAWN = tuple(each for each in SITUATIONS for _ in range(INSERTS.get(each, 1)))
 
 
 def name(situation: Situation) -> str:

@@ -106,12 +106,3 @@ def _offer_rest(film: Film, end: int) -> None:
     film.offer(film.talk, REST, skip=end - film.middle)
     film.offer(film.last, "the last shot")
     film.places += [end, film.cut]
-
-
-MENDED_BY_INSERT = (
-    early_insert,
-    early_picture,
-    early_sound,
-    picture_switched_on,
-    sound_switched_on,
-)

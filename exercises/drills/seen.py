@@ -14,10 +14,14 @@ BLACK = "black"
 
 @dataclass(frozen=True, slots=True)
 class Footage:
-    """What a source tape shows: a scene, whose frame 0 is at `start` of the tape."""
+    """What a source tape shows: a scene, whose frame 0 is at `start` of the tape.
+
+    `dropouts`: how many the tape itself has in a frame, on average.
+    """
 
     scene: str
     start: int = 0
+    dropouts: float = 0.0
 
 
 class Screen:
@@ -36,6 +40,8 @@ class Screen:
         shown = self.footage.get(seen.source or BLACK, Footage(BLACK))
         number = max(0, seen.frame - shown.start) if seen.source else frame
         under = fields_of(seen.look)
+        if shown.dropouts:
+            under["dropouts"] = shown.dropouts
         return Picture(scene=shown.scene, frame=number, look=under, display="underscan")
 
 

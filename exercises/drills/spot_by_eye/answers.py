@@ -6,7 +6,7 @@ from exercises.drills.rules import Rule
 from exercises.drills.spot_by_eye.faults import Seen, Stretch, Where, where
 from exercises.drills.spot_by_eye.form import Form, Showing
 
-NOTHING, TAPE = "nothing", "worn-tape"
+NOTHING = "nothing"
 
 FAULT_OPTIONS = (
     Option(value=Seen.NOISE_BAND, text="Noise band: tracking was off in the copy"),
@@ -18,7 +18,7 @@ FAULT_OPTIONS = (
     Option(value=Seen.GENERATIONS, text="Too many generations: copied too often"),
     Option(value=Seen.ROLL, text="Roll: a machine was not locked"),
     Option(value=Seen.SNOW, text="Snow: nothing plays there"),
-    Option(value=TAPE, text="Worn tape: no edit has done it"),
+    Option(value=Seen.WORN, text="Worn tape: no edit has done it"),
     Option(value=NOTHING, text="Nothing is wrong"),
 )
 WHERE_OPTIONS = (
@@ -41,6 +41,7 @@ RULES: dict[str, Rule] = {
     Seen.GENERATIONS: rules.FEW_COPIES,
     Seen.ROLL: rules.ROLLS,
     Seen.SNOW: rules.NOTHING_PLAYS,
+    Seen.WORN: rules.STREAKS_OF_ITS_OWN,
     NOTHING: rules.NO_FAULT,
 }
 SWAPPED = {Seen.NOISE_BAND: Seen.BENT, Seen.BENT: Seen.NOISE_BAND}
@@ -62,9 +63,9 @@ def right_answers(found: list[Stretch], showing: Showing) -> dict[str, str] | No
 
 def revealed(fault: str) -> dict[str, dict[str, list[str]]]:
     """By ask and wrong option: the beliefs that it reveals."""
-    if fault == NOTHING:
+    if fault in (NOTHING, Seen.WORN):
         return {"fault": {}}
-    beliefs = {TAPE: ["tape-fault"]}
+    beliefs = {Seen.WORN.value: ["tape-fault"]}
     if fault in SWAPPED:
         beliefs[SWAPPED[Seen(fault)].value] = ["tracking-skew-swapped"]
     return {"fault": beliefs}

@@ -21,6 +21,7 @@ EXAMPLES: Mapping[str, Mapping[str, Any]] = {
     Seen.GENERATIONS: {"snr": 29.0, "copies": 6},
     Seen.ROLL: {"settling": 0.35},
     Seen.SNOW: {"blank": True},
+    Seen.WORN: {"dropouts": 9.0},
 }
 
 
@@ -60,7 +61,10 @@ def _meant(screen: Screen, frame: int, fault: Stretch) -> Picture:
     """What was to be seen there: a flash is of another shot, and where nothing plays is none."""
     if fault.seen is Seen.FLASH:
         return screen.at(fault.end)
-    return screen.at(fault.start - 1 if fault.seen is Seen.SNOW else frame)
+    if fault.seen is not Seen.SNOW:
+        return screen.at(frame)
+    frames = range(fault.start - 1, -1, -1)
+    return next(each for each in map(screen.at, frames) if not each.look.get("blank"))
 
 
 def example(fault: str, picture: Picture) -> Still:

@@ -1,6 +1,6 @@
 """What can be seen to be wrong, as answers; and which of it the tape model finds."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -17,6 +17,7 @@ class Seen(StrEnum):
     GENERATIONS = "generations"
     ROLL = "roll"
     SNOW = "snow"
+    WORN = "worn-tape"
 
 
 KINDS = {
@@ -40,7 +41,10 @@ CONDITIONS = {
 SENTENCES = {
     Seen.ROLL: "A machine was not locked there: the picture rolls and leans.",
     Seen.SNOW: "Nothing plays there: an assemble has wiped it, the pulses too.",
+    Seen.WORN: "The tape that it was copied from has such streaks whenever it is played. No edit "
+    "did it.",
 }
+NOT_COPIED = "Nothing plays there: the take had ended, and the player gave no picture to record."
 
 
 class Where(StrEnum):
@@ -67,6 +71,22 @@ def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[Stretch]:
         if each.start < end and each.end > start
     )
     return sorted(set(within), key=lambda each: (each.start, each.end, each.seen))
+
+
+def without_measurement(found: Stretch, tape: Tape) -> list[str]:
+    """What is said of it; nothing, where the model has a figure."""
+    if found.seen is Seen.SNOW and tape.control.at(found.start):
+        return [NOT_COPIED]
+    return [SENTENCES[found.seen]] if found.seen in SENTENCES else []
+
+
+def worn(tape: Tape, tapes: Collection[str], start: int, end: int) -> list[Stretch]:
+    """Where, in `[start, end)`, lies what was copied from one of these tapes, which are worn."""
+    return [
+        Stretch(Seen.WORN, max(run.start, start), min(run.end, end))
+        for run in tape.picture.runs
+        if run.value.source in tapes and run.start < end and run.end > start
+    ]
 
 
 def _found(tape: Tape, bench: Bench) -> Iterator[Stretch]:

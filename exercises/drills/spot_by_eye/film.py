@@ -20,6 +20,8 @@ class Side:
         self.name = name
         self.in_ = scene.seconds(7, 20)
         self.length = scene.seconds(6, 12)
+        self.stops = self.out + 100  # where its take ends
+        self.dropouts = 0.0  # of the tape itself, in a frame
         self.began = draw.whole(0, LATEST)  # the frame of the scene at the edit in
         self.take: Json = {
             "generation": draw.whole(1, 2),
@@ -36,10 +38,10 @@ class Side:
 
     @property
     def footage(self) -> Footage:
-        return Footage(self.name, self.in_ - self.began)
+        return Footage(self.name, self.in_ - self.began, self.dropouts)
 
     def source(self) -> Json:
-        return {"takes": [{"start": 0, "end": self.out + 100, **self.take}]}
+        return {"takes": [{"start": 0, "end": self.stops, **self.take}]}
 
 
 class Film:
@@ -108,6 +110,11 @@ class Film:
             mode = {"mode": "assemble"}
         points = {"in": side.in_, "out": side.out - short, "at": at}
         return {**mode, "source": side.tape, **points, **side.making}
+
+    @property
+    def worn(self) -> list[str]:
+        """The tapes that have dropouts of their own."""
+        return [side.tape for side in (self.first, self.second) if side.dropouts]
 
     @property
     def footage(self) -> dict[str, Footage]:

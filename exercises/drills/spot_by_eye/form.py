@@ -7,6 +7,7 @@ from exercises.drills.described import motion, told
 from exercises.drills.draw import Draw
 from exercises.drills.media import Medium, Motion, Still
 from exercises.drills.seen import Screen
+from exercises.drills.spot_by_eye.faults import Where
 
 AROUND = 14  # frames shown in motion on either side of the cut
 
@@ -51,10 +52,11 @@ class Showing:
         ]
 
 
-def showing(form: Form, draw: Draw, cut: int) -> Showing:
+def showing(form: Form, draw: Draw, cut: int, place: Where | None = None) -> Showing:
+    """`place` is the side of the cut that a still is of."""
     if form is Form.MOTION:
         return Showing(form, tuple(range(cut - AROUND, cut + AROUND)), cut)
     after, before = cut + draw.whole(2, 8), cut - draw.whole(4, 12)
     if form is Form.PAIR:
         return Showing(form, (before, after), cut)
-    return Showing(form, (draw.pick((before, after)),), cut)
+    return Showing(form, (before if place is Where.BEFORE else after,), cut)

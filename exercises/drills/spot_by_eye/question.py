@@ -11,7 +11,14 @@ from exercises.drills.seen import Screen
 from exercises.drills.settings import Settings
 from exercises.drills.spot_by_eye.answers import RULES, asks, revealed, right_answers
 from exercises.drills.spot_by_eye.compared import EXAMPLES, answered, example, faulty_frames
-from exercises.drills.spot_by_eye.faults import KINDS, SENTENCES, Stretch, stretches
+from exercises.drills.spot_by_eye.faults import (
+    KINDS,
+    Stretch,
+    Where,
+    stretches,
+    without_measurement,
+    worn,
+)
 from exercises.drills.spot_by_eye.film import Film
 from exercises.drills.spot_by_eye.form import Form, Showing, showing
 from exercises.drills.spot_by_eye.situations import Situation, drawn
@@ -19,6 +26,9 @@ from exercises.tape import Bench, EditSession, Tape, faults, read_edit_session, 
 from exercises.tape.faults.wording import sentence
 
 AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
+
+# Where a fault lies is told by chance least often of what moves.
+FORMS = (*3 * (Form.STILL,), *3 * (Form.PAIR,), *4 * (Form.MOTION,))
 
 ASKED = {
     Form.STILL: "One picture of it is below.",
@@ -30,16 +40,21 @@ ASKED = {
 def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     draw = Draw(seed)
     while True:
-        situation, film = drawn(draw), Film(draw, settings)
+        form = draw.pick(FORMS)
+        place = draw.pick((Where.BEFORE, Where.AFTER)) if form is Form.STILL else None
+        situation, film = drawn(draw, form, place), Film(draw, settings)
         situation.spoil(film)
-        yield question(situation, film, showing(draw.pick(situation.forms), draw, film.cut))
+        yield question(situation, film, showing(form, draw, film.cut, place))
 
 
 def question(situation: Situation, film: Film, showing: Showing) -> Question | None:
     document = film.document()
     session = read_edit_session(document)
     tape = session.recorded()
-    found = stretches(tape, session.bench, showing.start, showing.end)
+    found = [
+        *stretches(tape, session.bench, showing.start, showing.end),
+        *worn(tape, film.worn, showing.start, showing.end),
+    ]
     right = right_answers(found, showing)
     if right is None or bool(found) is not situation.is_fault:
         return None
@@ -59,6 +74,7 @@ def question(situation: Situation, film: Film, showing: Showing) -> Question | N
         reveals=revealed(right["fault"]),
         key={
             "session": document,
+            "worn": film.worn,
             "happened": happened(tape, session.bench, found),
             "map": mapped(session, tape, film),
             "caption": f"The edit master around the cut at {film.scene.code(film.cut)}",
@@ -100,7 +116,7 @@ def happened(tape: Tape, session_bench: Bench, found: list[Stretch]) -> list[str
         if fault.kind in KINDS and KINDS[fault.kind] in seen
     )
     sentences = [f"{each[:1].upper()}{each[1:]}." for each in told]
-    return sentences or [SENTENCES[each] for each in sorted(seen) if each in SENTENCES]
+    return sentences or [said for each in found[:1] for said in without_measurement(each, tape)]
 
 
 def mapped(session: EditSession, tape: Tape, film: Film) -> Json:

@@ -2,23 +2,25 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import chain
 
 from exercises.drills.draw import Draw
+from exercises.drills.spot_by_eye.faults import Where
 from exercises.drills.spot_by_eye.film import Film, Side
 from exercises.drills.spot_by_eye.form import Form
-
-FAULTY = 0.89  # of what is drawn; more of it than of what is well makes no question
 
 
 @dataclass(frozen=True, slots=True)
 class Situation:
+    """`place` says where a fault is to be seen; None where there is none."""
+
     name: str
     spoil: Callable[[Film], None]
-    forms: tuple[Form, ...] = (Form.STILL, Form.PAIR, Form.MOTION)
+    place: Where | None = None
 
     @property
     def is_fault(self) -> bool:
-        return self in FAULTS
+        return self.place is not None
 
 
 def mistracked(side: Side, draw: Draw) -> None:
@@ -102,25 +104,57 @@ def well(film: Film) -> None:
     """Nothing is spoilt."""
 
 
-BOTH_SIDES = (Form.PAIR, Form.MOTION)
-MOSTLY_STILL = (Form.STILL, Form.STILL, Form.STILL, *BOTH_SIDES)  # else most faults lay after
+def take_ends(film: Film) -> None:
+    """Shortly before the first shot does."""
+    film.assembled = False
+    film.first.stops = film.first.out - film.draw.whole(16, 24)
 
-FAULTS = (
-    Situation("tracking off after the cut", lambda film: mistracked(film.second, film.draw)),
-    Situation("tracking off before the cut", lambda film: mistracked(film.first, film.draw)),
-    Situation("skew off after the cut", lambda film: skewed(film.second, film.draw)),
-    Situation("skew off before the cut", lambda film: skewed(film.first, film.draw)),
-    Situation("picture level turned down", turned_down),
-    Situation("picture level turned up", turned_up),
-    Situation("sources recorded too dark", dull_tapes),
-    Situation("levels apart at the cut", stepped, BOTH_SIDES),
-    Situation("frames of an older shot left", left_over, (Form.MOTION,)),
-    Situation("frames of black left", black_left, (Form.MOTION,)),
-    Situation("copied too often after the cut", lambda film: copied_often(film.second, film.draw)),
-    Situation("copied too often before the cut", lambda film: copied_often(film.first, film.draw)),
-    Situation("black recorded in two goes", pulses_jump, MOSTLY_STILL),
-    Situation("take used without run-up", no_run_up, MOSTLY_STILL),
-    Situation("next shot wiped by an assemble", wiped, MOSTLY_STILL),
+
+def worn_out(side: Side, draw: Draw) -> None:
+    side.dropouts = float(draw.whole(6, 12))
+
+
+def by_side(
+    name: str, spoil: Callable[[Side, Draw], None], *, shares: tuple[int, int, int] = (6, 3, 2)
+) -> tuple[Situation, ...]:
+    """A fault of either side or of both, in these shares."""
+
+    def both(film: Film) -> None:
+        for side in (film.first, film.second):
+            spoil(side, film.draw)
+
+    before, after, on_both = shares
+    return (
+        *before * (Situation(f"{name} before the cut", lambda f: spoil(f.first, f.draw), BEFORE),),
+        *after * (Situation(f"{name} after the cut", lambda f: spoil(f.second, f.draw), AFTER),),
+        *on_both * (Situation(f"{name} on both sides", both, BOTH),),
+    )
+
+
+BEFORE, AFTER, BOTH, CUT = Where
+JUMP = (Situation("levels apart at the cut", stepped, CUT),)
+FLASH = (
+    Situation("frames of an older shot left", left_over, CUT),
+    Situation("frames of black left", black_left, CUT),
+)
+ON_A_SIDE = (
+    by_side("tracking off", mistracked),
+    by_side("skew off", skewed),
+    by_side("copied too often", copied_often),
+    by_side("a worn tape", worn_out),
+    (
+        Situation("picture level turned down", turned_down, BOTH),
+        Situation("sources recorded too dark", dull_tapes, BOTH),
+    ),
+    (Situation("picture level turned up", turned_up, BOTH),),
+    (
+        Situation("black recorded in two goes", pulses_jump, AFTER),
+        Situation("take used without run-up", no_run_up, AFTER),
+    ),
+    (
+        Situation("next shot wiped by an assemble", wiped, AFTER),
+        Situation("take ends before the cut", take_ends, BEFORE),
+    ),
 )
 WELL = (
     Situation("a clean cut", well),
@@ -128,7 +162,28 @@ WELL = (
     Situation("tracking a little off", within_limits),
     Situation("levels a little low", a_little_low),
 )
+FAULTS = tuple(dict.fromkeys(chain(JUMP, FLASH, *ON_A_SIDE)))
+
+# Of how many in a hundred each is; what is left is shared alike by the faults of a side. So no
+# fault and no place is right much more often than another.
+SHARES: dict[Form, tuple[tuple[int, tuple[Situation, ...]], ...]] = {
+    Form.STILL: ((12, WELL),),
+    Form.PAIR: ((12, WELL), (13, JUMP)),
+    Form.MOTION: ((12, WELL), (13, JUMP), (13, FLASH)),
+}
 
 
-def drawn(draw: Draw) -> Situation:
-    return draw.pick(FAULTS if draw.chance(FAULTY) else WELL)
+def drawn(draw: Draw, form: Form, place: Where | None) -> Situation:
+    """One that can be seen in such a form; in a still, on its side of the cut."""
+    left = draw.below(100)
+    for share, situations in SHARES[form]:
+        if left < share:
+            return draw.pick(situations)
+        left -= share
+    there = [[each for each in faults if is_seen(each, place)] for faults in ON_A_SIDE]
+    return draw.pick(draw.pick([faults for faults in there if faults]))
+
+
+def is_seen(situation: Situation, place: Where | None) -> bool:
+    """Whether a picture of one side of the cut shows it; of both, where no side is given."""
+    return place is None or situation.place in (place, BOTH)

@@ -7,7 +7,7 @@ import pytest
 
 from exercises.drills.kind import Question
 from exercises.drills.spot_by_eye import SPOT_BY_EYE
-from exercises.drills.spot_by_eye.faults import Seen, stretches
+from exercises.drills.spot_by_eye.faults import Seen, stretches, worn
 from exercises.drills.spot_by_eye.situations import FAULTS, WELL
 from exercises.drills.spotted import grade
 from exercises.tape import read_edit_session
@@ -57,7 +57,11 @@ def test_right_answer_is_what_the_tape_model_finds_at_the_cut() -> None:
     for question in questions():
         session = read_edit_session(question.key["session"])
         cut = max(edit.at for edit in session.edits)
-        around = stretches(session.recorded(), session.bench, cut - 12, cut + 9)
+        tape = session.recorded()
+        around = [
+            *stretches(tape, session.bench, cut - 12, cut + 9),
+            *worn(tape, question.key["worn"], cut - 12, cut + 9),
+        ]
         kinds = {each.seen.value for each in around} or {"nothing"}
 
         if "motion" not in question.situation and "where" not in question.right:
@@ -91,6 +95,7 @@ def test_words_are_told_alike_of_faults_and_of_none() -> None:
         (Seen.CLIPPED, "all alike, without detail"),
         (Seen.GENERATIONS, "fine detail is soft"),
         (Seen.SNOW, "No picture: moving grey grain"),
+        (Seen.WORN, "Single white streaks lie here and there"),
     ],
 )
 def test_fault_can_be_told_from_its_words(fault: Seen, sentence: str) -> None:
@@ -100,7 +105,7 @@ def test_fault_can_be_told_from_its_words(fault: Seen, sentence: str) -> None:
     assert [question.situation for question in found if sentence not in asked_words(question)] == []
 
 
-@pytest.mark.parametrize("sentence", ["White streaks lie", "all alike", "is soft", "No picture"])
+@pytest.mark.parametrize("sentence", ["hite streaks lie", "all alike", "is soft", "No picture"])
 def test_clean_pictures_have_none_of_it(sentence: str) -> None:
     clean = [question for question in questions() if question.right["fault"] == "nothing"]
 
@@ -131,3 +136,22 @@ def test_one_part_right_is_part_of_the_marks() -> None:
     verdict = grade(question, {**question.right, "where": "before"})
 
     assert (verdict.right, verdict.score) == (False, 50)
+
+
+def test_worn_tape_has_streaks_of_its_own_that_no_edit_made() -> None:
+    found = [question for question in questions() if question.right["fault"] == Seen.WORN]
+    still = next(each for each in found if each.media[0]["form"] == "still" and each.key["worn"])
+
+    assert {each.key["happened"][0].endswith("No edit did it.") for each in found} == {True}
+    assert {len(each.reveals["fault"]) for each in found} == {0}
+    assert any(each["picture"]["look"].get("dropouts") for each in still.media[:2])
+
+
+@pytest.mark.parametrize("place", ["before", "after"])
+def test_picture_before_a_hole_is_shown_as_it_was_meant(place: str) -> None:
+    snow = (each for each in questions() if each.right == {"fault": "snow", "where": place})
+    question = next(snow)
+    clean = question.media[question.key["afterwards"][-1]]
+
+    assert clean["title"] == "Without the fault"
+    assert "grey grain" not in clean["words"][0]

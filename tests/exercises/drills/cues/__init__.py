@@ -1,0 +1,1 @@
+"""What gives an answer away to somebody who knows nothing, measured over many questions."""

@@ -111,4 +111,3 @@ def test_answer_is_judged_with_its_consequence() -> None:
 
     assert not verdict.right
     assert verdict.misconceptions == ("assemble-picks-tracks", "assemble-ends-clean")
-    assert verdict.feedback["own"] == {"form": "mode", "title": "T", "skill": "run-up"}

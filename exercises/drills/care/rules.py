@@ -83,15 +83,17 @@ CLEANING = Rule(
     section="cleaning",
 )
 MAINS = Rule(
-    text="Wet, smoke or sparks: off at the wall if you reach it dry and safely; if not, keep "
-    "away and have the supply cut. Then fetch the person in charge.",
+    text="Wet, smoke, sparks, metal inside, or a case that tingles: off at the wall if you reach "
+    "it dry and safely; if not, keep away and have the supply cut. Then fetch the person in "
+    "charge.",
     skill=CARE,
     lesson="your-first-bench-day",
     section="mains",
 )
 SHOCK = Rule(
     text="When somebody gets a shock, cut the supply before you touch them, then call for "
-    "help; a doctor sees them, however well they feel.",
+    "help: the emergency number at once if they don’t answer or breathe; a doctor sees them, "
+    "however well they feel.",
     skill=CARE,
     lesson="your-first-bench-day",
     section="emergency",

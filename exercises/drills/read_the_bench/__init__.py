@@ -16,7 +16,7 @@ READ_THE_BENCH = Kind(
         "planning-and-time-code",
     ),
     lesson="the-machines",
-    revision=2,
+    revision=3,
     template="drills/read_the_bench.html",
     candidates=candidates,
     grade=grade,

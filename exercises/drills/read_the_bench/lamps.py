@@ -4,13 +4,13 @@ from exercises.drills.read_the_bench.reading import Reading
 from exercises.drills.rules import THREE_LAMPS
 from exercises.drills.scene import Scene
 
-LEAVE = "Leave it as it is until the dew lamp has gone out"
+STOP = "Stop, touch nothing more, and fetch the person in charge"
 LEAD = "Find out why no reference arrives, lead by lead"
 WAIT = "Let the tape run on until the servo lamp is steady"
 GO_ON = "Go on and record, for the lamps say that it can"
 REPLIES = {
-    LEAVE: "With the dew lamp lit the drum is damp, and tape would stick to it. The lamp decides, "
-    "not the clock.",
+    STOP: "With the dew lamp lit the drum is damp, and the tape that runs round it may stick. The "
+    "power stays on; how the tape comes out is for the person in charge.",
     LEAD: "With the reference lamp dark the recorder has nothing to keep step with; it may seem "
     "to work, and cut unsteadily.",
     WAIT: "Until the servo lamp is steady the machine is not locked, and what it recorded now "
@@ -19,7 +19,7 @@ REPLIES = {
 }
 # Dew, reference, servo lock, by what they ask for.
 LIT: dict[str, tuple[tuple[str, str, str], ...]] = {
-    LEAVE: (("lit", "lit", "dark"), ("lit", "dark", "dark"), ("lit", "lit", "lit")),
+    STOP: (("lit", "lit", "dark"), ("lit", "dark", "dark"), ("lit", "lit", "lit")),
     LEAD: (("dark", "dark", "dark"), ("dark", "dark", "lit"), ("dark", "dark", "blinking")),
     WAIT: (("dark", "lit", "dark"), ("dark", "lit", "blinking")),
     GO_ON: (("dark", "lit", "lit"),),

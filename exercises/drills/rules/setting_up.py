@@ -38,8 +38,8 @@ ENDS_ONCE = Rule(
     section="looping",
 )
 THREE_LAMPS = Rule(
-    text="Dew lit: leave the machine. Reference dark: find the lead. Servo lock dark or blinking: "
-    "not locked yet.",
+    text="Dew lit: no tape goes in; with one inside, press stop, leave the power on, fetch the "
+    "person in charge. Reference dark: find the lead. Servo lock dark or blinking: not locked yet.",
     skill="recorder-set-up",
     lesson="the-machines",
     section="lamps",

@@ -81,8 +81,8 @@ CLEANING_TAPE = Case(
     "that it cleans heads.",
     wish="What is to be done with it?",
     right="Leave it there, and tell the person in charge",
-    because="Many cleaning cassettes grind. How often one may run, and whether on this machine, "
-    "is for the person in charge.",
+    because="Many cleaning cassettes grind. Whether and when one runs is for licensed people; the "
+    "person in charge fetches them.",
     wrong={
         "Run it to its end, and tell the person in charge": "It may grind away more than dirt.",
         "Keep it in the machine, and run it after every tape": "What grinds a little each time "

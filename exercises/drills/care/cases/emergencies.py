@@ -30,12 +30,12 @@ FEELS_WELL = Case(
     story="{person} got a shock from the metal case of a monitor while looking at {shot}. It was "
     "over at once, and “it was nothing”. {tape} waits.",
     wish="What comes next?",
-    right="A doctor sees them today, and the monitor stays off",
+    right="A doctor sees them today; the monitor is cut at the wall, and stays off",
     because="A shock may disturb the heart later on. And a case that gave one shock gives the "
     "next.",
     wrong={
-        "They rest until the person in charge has come by": "A heart may be disturbed later than "
-        "that.",
+        "They rest until the person in charge has come by; the monitor stays off": "A heart may be "
+        "disturbed later than that, and the case is still live.",
         "They go on working, and the monitor is moved away": "It may harm them later, and others "
         "where it goes.",
         "Somebody touches it again, to see what it was": "That may be the second accident of the "
@@ -87,13 +87,13 @@ TINGLE = Case(
     story="With one hand on the player and one on the recorder, {person} feels a faint tingle. "
     "{tape}, with {shot}, is in the player.",
     wish="What is to be done?",
-    right="Touch neither, and fetch the person in charge",
-    because="A tingle says that a case is live where it should not be. The next time it may be "
-    "more.",
+    right="Let go, keep everybody away, have it cut at the wall, and fetch the person in charge",
+    because="A tingle says that a case is live where it should not be. Until the supply is cut, "
+    "whoever comes by may touch it.",
     wrong={
         "Touch one of them at a time, and keep everybody else away": "One hand is enough, with "
         "your feet on the floor.",
-        "Join their cases with a wire, and tell the person in charge": "That is mains wiring: it "
+        "Let go, join their cases with a wire, and tell the person in charge": "That is mains wiring: it "
         "is for licensed people.",
         "Turn one of the plugs round, and feel whether it has gone": "Feeling for it is how it "
         "gets somebody.",

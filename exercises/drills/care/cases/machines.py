@@ -74,7 +74,7 @@ CLIP = Case(
 CLOG = Case(
     name="snow all at once",
     story="In the middle of the day snow covers {shot}, from {tape}; the sound is as before. "
-    "Tracking clears nothing, and another tape that was good this morning looks the same.",
+    "Tracking clears nothing, and the practice tape, which was good this morning, looks the same.",
     wish="What is to be done?",
     right="Stop, and have the heads cleaned by someone licensed",
     because="Two tapes look alike, so it is not the tape: dirt sits on the heads. Then look back "

@@ -102,7 +102,7 @@ def test_dew_comes_before_all_other_lamps() -> None:
         shown = facts(question)
         dew, reference, servo = (shown[name] for name in ("Dew", "Reference", "Servo lock"))
         expected = (
-            lamps.LEAVE
+            lamps.STOP
             if dew == "lit"
             else lamps.LEAD
             if reference == "dark"

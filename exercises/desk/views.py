@@ -147,7 +147,8 @@ def try_own(request: SignedInRequest, pk: int) -> HttpResponse:
         "who": READER,
         "question_template": f"{kind.template}#question",
         "feedback_template": f"{kind.template}#feedback",
-        "verdict": kind.grade(question, form.answer()) if form.is_valid() else None,
+        "rule": question.rule,
+        "verdict": kind.grade(question, form.answer()).as_told() if form.is_valid() else None,
     }
     return render(request, "desk/try.html", context, status=form.status)
 

@@ -14,8 +14,8 @@ def believed(question: Question, beliefs: Collection[str]) -> dict[str, Any]:
     Where a question keeps what is answered under every subset of beliefs, that is looked up.
     An option that points at several misconceptions is chosen by whoever holds them all.
     """
-    if "believed" in question.key:
-        return telling_apart.believed(question.key["believed"], beliefs)
+    if question.believed:
+        return telling_apart.believed(question.believed, beliefs)
     answer = dict(question.right)
     for ask in question.asks:
         reveals = question.reveals.get(ask.name, {})
@@ -27,6 +27,6 @@ def believed(question: Question, beliefs: Collection[str]) -> dict[str, Any]:
 
 def touched(question: Question) -> list[str]:
     """The beliefs that alone lead to a wrong answer."""
-    held = [subset for subset, _ in question.key.get("believed", ())]
+    held = [subset for subset, _ in question.believed]
     held += [beliefs for reveals in question.reveals.values() for beliefs in reveals.values()]
     return list(dict.fromkeys(beliefs[0] for beliefs in held if len(beliefs) == 1))

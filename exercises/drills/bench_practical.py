@@ -33,8 +33,7 @@ def practical(title: str, task: str) -> Question:
         asks=(FreeText(name="text", legend="The report", least=LEAST, most=MOST, rubric=RUBRIC),),
         shown={"title": title, "task": task},
         right={},
-        reveals={},
-        key={"rule": RULE.as_json()},
+        rule=RULE.as_json(),
     )
 
 
@@ -45,12 +44,8 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question]:
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Kept, and waiting. Raises AnswerRefused for a text that is too short or too long."""
-    feedback = {
-        "pending": True,
-        "text": question.checked(answer)["text"],
-        "rule": question.key["rule"],
-    }
-    return Verdict(right=False, score=0, feedback=feedback)
+    text = question.checked(answer)["text"]
+    return Verdict(right=False, score=0, pending=True, feedback={"text": text})
 
 
 BENCH_PRACTICAL = Kind(

@@ -10,16 +10,24 @@ from typing import Any, Self
 
 from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
 from exercises.drills.settings import USUAL, Meter, Settings
+from exercises.mastery.misconceptions import MISCONCEPTIONS
+
+Believed = list[list[Any]]
 
 
 @dataclass(frozen=True, kw_only=True)
 class Question:
     """A question as asked.
 
-    `shown` is all that a page may use before the answer. `right` (by ask), `reveals` (by
-    ask and wrong answer as text: the misconceptions that it points at) and `key`, what else
-    `grade` needs, stay on the server. `situation` names what the question is about, for counts;
-    `skill` is the one that it practises.
+    `shown` is all that a page may use before the answer. `right` (by ask) and `reveals` (by
+    ask and wrong answer as text: the misconceptions that it points at) stay on the server, and
+    so does `key`, what the kind's own `grade` and template need. `situation` names what the
+    question is about, for counts; `skill` is the one that it practises; `rule` is what to go by
+    (`Rule.at`), and where a lesson says so.
+
+    `believed` has the answer under every subset of the beliefs that the question tells apart
+    (`telling_apart`), `media` what it shows beside words (`media`), `bench` the figures that it
+    was made for, where somebody has set them.
     """
 
     situation: str
@@ -27,8 +35,12 @@ class Question:
     asks: tuple[Ask, ...]
     shown: Json
     right: Mapping[str, Any]
-    reveals: Mapping[str, Mapping[str, list[str]]]
-    key: Json
+    reveals: Mapping[str, Mapping[str, list[str]]] = field(default_factory=dict)
+    rule: Json | None = None
+    believed: Believed = field(default_factory=list)
+    media: list[Json] = field(default_factory=list)
+    bench: Json | None = None
+    key: Json = field(default_factory=dict)
 
     def as_json(self) -> Json:
         return {
@@ -38,7 +50,8 @@ class Question:
 
     @classmethod
     def from_json(cls, stored: Json) -> Self:
-        return cls(**{**stored, "asks": tuple(map(ask_of_json, stored["asks"]))})
+        known = stored if "rule" in stored else lifted(stored)
+        return cls(**{**known, "asks": tuple(map(ask_of_json, known["asks"]))})
 
     def checked(self, answer: Mapping[str, Any]) -> dict[str, str]:
         """Every part of an answer in words, by ask.
@@ -53,12 +66,6 @@ class Question:
                 raise AnswerRefused(f"There is no answer to “{ask.legend}”")
         return {ask.name: ask.in_words(answer[ask.name]) for ask in self.asks}
 
-    @property
-    def media(self) -> list[Json]:
-        """What it shows beside words: see `media`."""
-        found: list[Json] = self.key.get("media", [])
-        return found
-
     def revealed(self, answer: Mapping[str, Any]) -> tuple[str, ...]:
         """The misconceptions that the wrong parts of an answer point at, each once."""
         found = (
@@ -69,18 +76,32 @@ class Question:
         return tuple(dict.fromkeys(found))
 
 
+def lifted(stored: Json) -> Json:
+    """A question that was kept when what every kind has in common stood in its key."""
+    key = dict(stored["key"])
+    common = {name: key.pop(name) for name in ("rule", "believed", "media") if name in key}
+    bench = {name: key.pop(name) for name in ("settings", "figures") if name in key}
+    return {"rule": None, **stored, **common, "bench": bench or None, "key": key}
+
+
 @dataclass(frozen=True, kw_only=True)
 class Verdict:
     """How an answer was judged: `score` in hundredths, 100 when right.
 
     `misconceptions` are ids of `exercises.mastery`; `feedback` is what the kind's
-    template shows once the answer is in.
+    template shows once the answer is in. While it is `pending`, an instructor has to judge it.
     """
 
     right: bool
     score: int
     misconceptions: tuple[str, ...] = ()
+    pending: bool = False
     feedback: Json = field(default_factory=dict)
+
+    def as_told(self) -> Self:
+        """As it is kept and shown: what its misconceptions say to a learner is in the feedback."""
+        beliefs = [MISCONCEPTIONS[belief].learner for belief in self.misconceptions]
+        return replace(self, feedback={"beliefs": beliefs, **self.feedback})
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -89,7 +110,7 @@ class Kind:
 
     Raise `revision` when the same seed would give another question or verdict. `skills`
     are those that its questions practise. `template` is the page's middle: it defines the
-    partials `question` and `feedback`. `feedback["rule"]` names a rule's place in a lesson.
+    partials `question` and `feedback`.
     `needs` are meters that its questions can't do without.
 
     `candidates` are what a seed draws at a bench, one after the other; None where it makes no
@@ -120,10 +141,9 @@ class Kind:
     def make(self, seed: int, settings: Settings = USUAL) -> Question:
         """The first question that the seed draws, at a bench with these settings.
 
-        Where somebody has set them, the question's key keeps them.
+        Where somebody has set them, the question keeps them.
         """
         made = next(question for question in self.candidates(seed, settings) if question)
         if settings.either_rate or self.tells_bench:
             return made
-        own = {"settings": settings.as_json(), "figures": settings.told}
-        return replace(made, key={**made.key, **own})
+        return replace(made, bench={"settings": settings.as_json(), "figures": settings.told})

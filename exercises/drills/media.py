@@ -6,7 +6,7 @@
      ├── Strip    a picture for each position of a control
      └── Clip     a sound: part of a tape, played
 
-A question keeps them as JSON in `key["media"]`, in an order of its own; a page asks for one by
+A question keeps them as JSON in `media`, in an order of its own; a page asks for one by
 its number. They hold the facts that `rendering` works from and never leave the server.
 """
 
@@ -115,7 +115,7 @@ class Clip(Medium):
 
 
 def media(*shown: Medium) -> list[Json]:
-    """What `key["media"]` holds: as it comes back from where it is stored."""
+    """What a question keeps: as it comes back from where it is stored."""
     held: list[Json] = json.loads(json.dumps([medium.as_json() for medium in shown]))
     return held
 

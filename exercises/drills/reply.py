@@ -5,7 +5,6 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def graded(
@@ -26,8 +25,6 @@ def graded(
             "right": best,
             "why_not": "" if right else whys[answer["reply"]],
             "why": whys[question.right["reply"]],
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "rule": question.key["rule"],
             **more,
         },
     )

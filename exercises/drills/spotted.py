@@ -7,7 +7,6 @@ from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.parts import counted, parts
 from exercises.drills.phrases import begun
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import TapeMap
 
 
@@ -27,12 +26,10 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         feedback={
             "parts": found,
             "credit": counted(rights, len(found)),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "happened": list(_beyond_the_map(key)),
             "pictures": [*key["afterwards"], *_chosen(question, answer["fault"])],
             "map": key["map"],
             "caption": key["caption"],
-            "rule": key["rule"],
         },
     )
 

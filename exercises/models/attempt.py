@@ -149,5 +149,6 @@ class Attempt(AppendOnly):
             right=self.right,
             score=self.score,
             misconceptions=tuple(self.misconceptions),
+            pending=self.pending,
             feedback=self.feedback,
         )

@@ -156,7 +156,7 @@ def submit(
         raise OutdatedError
     question = asked.as_question()
     refuse_without_its_picture(question, answer, photograph)
-    verdict = asked.kind.grade(question, answer)
+    verdict = asked.kind.grade(question, answer).as_told()
     attempt = Attempt(
         asked=asked,
         person_id=asked.person_id,
@@ -170,7 +170,7 @@ def submit(
         right=verdict.right,
         score=verdict.score,
         described=asked.described,
-        pending=bool(verdict.feedback.get("pending")),
+        pending=verdict.pending,
         misconceptions=list(verdict.misconceptions),
         feedback=verdict.feedback,
         asked_at=asked.asked_at,

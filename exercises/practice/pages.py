@@ -52,14 +52,16 @@ def question_context(asked: Asked, form: AnswerForm) -> dict[str, object]:
         "asked": asked,
         "kind": asked.kind,
         "question_template": f"{asked.kind.template}#question",
-        "shown": asked.question["shown"],
+        "question": form.question,
+        "shown": form.question.shown,
         "form": form,
     }
 
 
 def attempt_context(attempt: Attempt) -> dict[str, object]:
     """What the page of an attempt shows: the question, the answer given, what came of it."""
-    rule, sitting = attempt.feedback.get("rule"), attempt.asked.sitting
+    question, sitting = attempt.asked.as_question(), attempt.asked.sitting
+    rule = question.rule
     return {
         "attempt": attempt,
         "who": READER,
@@ -68,8 +70,10 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
         "place": lesson_place(rule["lesson"], rule["section"]) if rule else None,
         "question_template": f"{attempt.kind.template}#question",
         "feedback_template": f"{attempt.kind.template}#feedback",
-        "shown": attempt.asked.question["shown"],
-        "answers": answers_in_words(attempt),
+        "shown": question.shown,
+        "rule": rule,
+        "bench": question.bench,
+        "answers": answers_in_words(question, attempt),
         "answer": attempt.answer,
         "verdict": attempt.verdict,
         "feedback": attempt.feedback,
@@ -78,8 +82,7 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
     }
 
 
-def answers_in_words(attempt: Attempt) -> list[tuple[str, str]]:
+def answers_in_words(question: Question, attempt: Attempt) -> list[tuple[str, str]]:
     """Each thing that was asked, with the answer to it."""
-    question = attempt.asked.as_question()
     words = question.checked(attempt.answer)
     return [(ask.legend, words[ask.name]) for ask in question.asks]

@@ -60,7 +60,7 @@ def knob_clips(context: template.Context, asked: Asked) -> Part:
     ask = dial_of(asked)
     at = (context.get("answer") or {}).get(ask.name, ask.start)
     near = min(LISTENED, key=lambda each: abs(each - at))
-    each = range(len(asked.question["key"]["media"]) // len(LISTENED))
+    each = range(len(asked.as_question().media) // len(LISTENED))
     return {
         "asked": asked,
         "name": ask.name,
@@ -107,7 +107,7 @@ def frames(asked: Asked, position: int) -> Iterator[Part]:
     """That part of each strip; none before the answer where the question is asked in words."""
     if asked.described and asked.is_open:
         return
-    for number, spec in enumerate(asked.question["key"]["media"]):
+    for number, spec in enumerate(asked.as_question().media):
         if spec["form"] == "strip":
             size = sizes(spec)
             row, column = divmod(position, spec["across"])
@@ -121,6 +121,6 @@ def frames(asked: Asked, position: int) -> Iterator[Part]:
 
 
 def words(asked: Asked, position: int) -> Iterator[str]:
-    for spec in asked.question["key"]["media"]:
+    for spec in asked.as_question().media:
         if spec["form"] == "strip" and spec["words"][position]:
             yield spec["words"][position]

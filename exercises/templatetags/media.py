@@ -23,7 +23,7 @@ def medium(asked: Asked, number: int) -> dict[str, Any]:
 
     A question in its described form shows the words; once it is answered, both.
     """
-    spec = asked.question["key"]["media"][number]
+    spec = asked.as_question().media[number]
     answered = not asked.is_open
     return {
         "template": f"practice/media/{spec['form']}.html",

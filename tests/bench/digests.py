@@ -46,7 +46,7 @@ def said(kind: Kind, question: Question) -> Iterator[Any]:
     """The question, then each answer with what it is told."""
     yield question.as_json()
     for answer in answers(question):
-        verdict = kind.grade(question, answer)
+        verdict = kind.grade(question, answer).as_told()
         yield [
             answer,
             verdict.right,

@@ -7,7 +7,7 @@ from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.can_this_bench.effect import Effect
 from exercises.drills.can_this_bench.effects import EFFECTS
 from exercises.drills.draw import Draw
-from exercises.drills.kind import Question
+from exercises.drills.kind import Believed, Question
 from exercises.drills.phrases import begun
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
@@ -39,21 +39,19 @@ def question(effect: Effect, scene: Scene) -> Question | None:
             "bench": f"{scene.room}: a player, a recorder; a mixer for sound, none for pictures.",
         },
         right={"reply": letters[effect.right]},
-        reveals={},
+        rule=effect.rule.at(scene.bench),
+        believed=beliefs,
         key={
-            **beliefs,
             "whys": {letter: effect.whys[text] for text, letter in letters.items()},
-            "rule": effect.rule.at(scene.bench),
         },
     )
 
 
-def believed(effect: Effect, letters: dict[str, str]) -> Json | None:
+def believed(effect: Effect, letters: dict[str, str]) -> Believed | None:
     """What believers answer, where beliefs have answers; None where two would answer alike."""
     if not effect.held:
-        return {}
-    kept = told_apart(effect.beliefs, lambda held: {"reply": letters[effect.believed(held)]})
-    return {"believed": kept} if kept else None
+        return []
+    return told_apart(effect.beliefs, lambda held: {"reply": letters[effect.believed(held)]})
 
 
 def drawn(scene: Scene) -> Json:

@@ -10,5 +10,5 @@ from exercises.drills.telling_apart import explained
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Raises AnswerRefused for an answer that isn't one of the options."""
-    beliefs = explained(question.key.get("believed", []), dict(answer))
+    beliefs = explained(question.believed, dict(answer))
     return reply.graded(question, answer, beliefs)

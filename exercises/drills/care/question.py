@@ -6,7 +6,7 @@ from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.care.case import Case
 from exercises.drills.care.cases import CASES
 from exercises.drills.draw import Draw
-from exercises.drills.kind import Question
+from exercises.drills.kind import Believed, Question
 from exercises.drills.phrases import begun
 from exercises.drills.quay_street import ACTIONS, TAPES
 from exercises.drills.scene import Scene, opening
@@ -37,23 +37,21 @@ def question(case: Case, scene: Scene) -> Question | None:
         asks=(Choice(name="reply", legend=case.wish.format(**words), options=options),),
         shown={"story": f"{opening(scene)} {begun(case.story.format(**words))}"},
         right={"reply": letters[case.right]},
-        reveals={},
+        rule=case.rule.at(scene.bench),
+        believed=beliefs,
         key={
-            **beliefs,
             "whys": {letters[text]: why.format(**words) for text, why in case.whys.items()},
             "caution": case.caution,
             "source": case.source,
-            "rule": case.rule.at(scene.bench),
         },
     )
 
 
-def believed(case: Case, letters: dict[str, str]) -> Json | None:
+def believed(case: Case, letters: dict[str, str]) -> Believed | None:
     """What believers answer, where beliefs have answers; None where two would answer alike."""
     if not case.held:
-        return {}
-    kept = told_apart(case.beliefs, lambda held: {"reply": letters[case.believed(held)]})
-    return {"believed": kept} if kept else None
+        return []
+    return told_apart(case.beliefs, lambda held: {"reply": letters[case.believed(held)]})
 
 
 def drawn(case: Case, scene: Scene) -> Json:

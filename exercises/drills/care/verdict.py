@@ -12,5 +12,5 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Raises AnswerRefused for an answer that isn't one of the options."""
     key = question.key
     told = {name: key[name] for name in ("caution", "source")}
-    beliefs = explained(key.get("believed", []), dict(answer))
+    beliefs = explained(question.believed, dict(answer))
     return reply.graded(question, answer, beliefs, **told)

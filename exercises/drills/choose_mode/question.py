@@ -41,6 +41,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         shown=shown(scenario),
         right={"mode": right},
         reveals={"mode": reveals},
+        rule=scenario.rule.at(scenario.task.bench),
         key={
             **key(scenario),
             "expected": expectations(scenario.task, right, reveals, window(scenario)),
@@ -105,6 +106,5 @@ def key(scenario: Scenario) -> Json:
         "wants": [want.as_json() for want in scenario.task.wants],
         "told": consequences(scenario.task, (start, end)),
         "before_caption": f"Before, {scenario.scene.span(start, end)}",
-        "rule": scenario.rule.at(scenario.task.bench),
         "instead": scenario.instead,
     }

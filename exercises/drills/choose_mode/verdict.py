@@ -11,7 +11,6 @@ from exercises.drills.choose_mode.answers import CANNOT, OPTIONS
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.outcome import NAMES
 from exercises.drills.phrases import begun
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 TEXTS = {option.value: option.text for option in OPTIONS}
 
@@ -29,11 +28,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         right=right,
         score=100 if right else 0,
         misconceptions=beliefs,
-        feedback={
-            **_told(question, chosen),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "rule": question.key["rule"],
-        },
+        feedback=_told(question, chosen),
     )
 
 

@@ -37,13 +37,12 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         asks=asks(log, asked),
         shown=page(log),
         right=believed[0][1],
-        reveals={},
+        rule=RUN_UP.at(log.session.bench),
+        believed=believed,
         key={
             "session": scene.document(),
             "asked": log.listed.index(asked),
-            "believed": believed,
             "told": told(log, asked),
-            "rule": RUN_UP.at(log.session.bench),
         },
     )
 

@@ -6,7 +6,6 @@ from typing import Any
 from exercises.drills import telling_apart
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -19,7 +18,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     hits, wrong = len(ticked & bad), len(ticked - bad)
     share = max(0, hits - wrong) / len(bad)
     exact = answer["earliest"] == question.right["earliest"]
-    beliefs = telling_apart.explained(question.key["believed"], dict(answer))
+    beliefs = telling_apart.explained(question.believed, dict(answer))
     told = question.key["told"]
     return Verdict(
         right=ticked == bad and exact,
@@ -33,10 +32,8 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "right": right["earliest"],
             "exact": exact,
             "earliest": told["earliest"],
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "map": told["map"],
             "caption": told["caption"],
-            "rule": question.key["rule"],
         },
     )
 

@@ -42,6 +42,6 @@ def question(prompt: Prompt, scene: Scene) -> Question:
         ),
         shown={"story": opening(scene), "task": begun(task)},
         right={},
-        reveals={},
-        key={"rubric": list(prompt.rubric), "rule": prompt.rule.at(scene.bench)},
+        rule=prompt.rule.at(scene.bench),
+        key={"rubric": list(prompt.rubric)},
     )

@@ -7,17 +7,16 @@ from exercises.drills.kind import Question, Verdict
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
-    """No judgement: `feedback["pending"]` says that the answer waits.
+    """No judgement: the answer waits.
 
     Raises AnswerRefused for a text that is too short or too long.
     """
     return Verdict(
         right=False,
         score=0,
+        pending=True,
         feedback={
-            "pending": True,
             "text": question.checked(answer)["text"],
             "rubric": question.key["rubric"],
-            "rule": question.key["rule"],
         },
     )

@@ -65,6 +65,8 @@ class Knob:
             },
             right={**(self.right or {}), self.name: self.best},
             reveals={**(self.reveals or {}), self.name: dict(self.lures)},
+            rule=self.rule.as_json(),
+            media=media(*self.shown),
             key=self.key(),
         )
 
@@ -77,6 +79,4 @@ class Knob:
             "why": self.why,
             "passes": self.passes,
             "start": self.start,
-            "rule": self.rule.as_json(),
-            "media": media(*self.shown),
         }

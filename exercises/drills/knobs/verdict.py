@@ -10,7 +10,6 @@ from exercises.drills.knobs.aim import Aim
 from exercises.drills.knobs.copy import Copy
 from exercises.drills.knobs.turn import remark
 from exercises.drills.parts import counted, parts
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -37,9 +36,7 @@ def graded(question: Question, answer: Mapping[str, Any], making: Json) -> Verdi
             "credit": credit(aim.score(position), choices),
             **settings(question, position),
             "remark": "" if near or beliefs else turned(question, position),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             **consequences(question, making, is_near=near),
-            "rule": question.key["rule"],
         },
     )
 

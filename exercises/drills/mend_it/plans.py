@@ -9,6 +9,7 @@ from exercises.drills.asks import Json
 from exercises.drills.beliefs import as_played
 from exercises.drills.change import Mode
 from exercises.drills.draw import Draw
+from exercises.drills.kind import Believed
 from exercises.drills.mend_it.repair import Repair
 from exercises.drills.wants import Want, misses
 from exercises.tape import Tape
@@ -24,7 +25,7 @@ Row = tuple[str, str, str]
 Rows = tuple[Row, ...]
 
 
-def believed(repair: Repair, draw: Draw) -> tuple[telling_apart.Believed, Json] | None:
+def believed(repair: Repair, draw: Draw) -> tuple[Believed, Json] | None:
     """What is chosen under each subset of some beliefs that can be told apart.
 
     With it, by belief, what else somebody would choose who holds it alone. None where no

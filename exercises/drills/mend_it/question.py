@@ -49,15 +49,14 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         asks=(table(offers, [scene.code(place) for place in places]),),
         shown=page(film, repair, window),
         right=right,
-        reveals={},
+        rule=rule.at(repair.session.bench),
+        believed=believed,
         key={
             "session": scene.document(),
             **repair.as_json(),
-            "believed": believed,
             "alone": alone,
             "window": list(window),
             "best": drawn(repair, best, window),
-            "rule": rule.at(repair.session.bench),
         },
     )
 

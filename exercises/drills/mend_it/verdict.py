@@ -10,7 +10,6 @@ from exercises.drills.mend_it.question import drawn
 from exercises.drills.mend_it.repair import Repair, Rows
 from exercises.drills.phrases import begun, listed, span
 from exercises.drills.wants import Miss, Trouble
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import EditRefused, Tape
 
 TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs
@@ -50,11 +49,9 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "recordings": lines(question, rows),
             "right_recordings": lines(question, question.right["recordings"]),
             "left": [] if not left else told(repair, left),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "expected": _expected(question, repair, rows, beliefs),
             "after": _drawn(question, repair, tape),
             "best": question.key["best"],
-            "rule": question.key["rule"],
         },
     )
 
@@ -70,7 +67,7 @@ def explained(question: Question, repair: Repair, answer: Mapping[str, Any]) -> 
     given = {"recordings": answer["recordings"]}
     alone = [belief for belief, chosen in question.key["alone"].items() if chosen == given]
     return (
-        telling_apart.explained(question.key["believed"], given)
+        telling_apart.explained(question.believed, given)
         or tuple(alone if len(alone) == 1 else ())
         or repair.explained(answer["recordings"])
     )

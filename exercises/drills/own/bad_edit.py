@@ -98,9 +98,9 @@ def question(described: DescribedEdits, *, skill: str, situation: str) -> Questi
         shown={**told, **before(case, *window(jobs, case))},
         right=right,
         reveals=revealed(case, right),
+        rule=rule(case).at(case.bench),
         key={
             "told": consequences(case, right["mend"], window(jobs, case)),
-            "rule": rule(case).at(case.bench),
         },
     )
 

@@ -1,6 +1,6 @@
 """Choose the mode, as an instructor describes it: the answer is computed as for any other."""
 
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 
 from exercises.drills.asks import Choice, Json
 from exercises.drills.beliefs import Attempt, recorded
@@ -105,10 +105,10 @@ def question(described: Described, *, skill: str, situation: str) -> Question | 
         shown=shown(described, task),
         right={"mode": right},
         reveals={"mode": reveals},
+        rule=rule(task, right).as_json(),
         key={
             "told": told,
             "before_caption": f"Before, {where(described, *window(described))}",
-            "rule": asdict(rule(task, right)),
             "instead": described.instead,
             "expected": expectations(task, right, reveals, window(described)),
         },

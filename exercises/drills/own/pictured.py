@@ -34,7 +34,6 @@ def question(pictured: Pictured, *, skill: str, situation: str) -> Question:
         asks=(Picture(name=NAME, legend="Your picture", rubric=pictured.rubric),),
         shown={"task": pictured.task},
         right={},
-        reveals={},
         key={"rubric": list(pictured.rubric)},
     )
 
@@ -42,5 +41,5 @@ def question(pictured: Pictured, *, skill: str, situation: str) -> Question:
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """No judgement: it waits for somebody to look at it. AnswerRefused for what is no answer."""
     question.checked(answer)
-    feedback = {"pending": True, "rubric": question.key["rubric"]}
-    return Verdict(right=False, score=0, feedback=feedback)
+    feedback = {"rubric": question.key["rubric"]}
+    return Verdict(right=False, score=0, pending=True, feedback=feedback)

@@ -41,7 +41,6 @@ def question(written: Written, *, skill: str, situation: str) -> Question:
         asks=(ask,),
         shown={"task": written.task},
         right={},
-        reveals={},
         key={"rubric": list(written.rubric)},
     )
 
@@ -52,5 +51,6 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     return Verdict(
         right=False,
         score=0,
-        feedback={"pending": True, "rubric": question.key["rubric"], **answer},
+        pending=True,
+        feedback={"rubric": question.key["rubric"], **answer},
     )

@@ -4,12 +4,12 @@ from collections.abc import Iterator
 
 from exercises.drills.asks import Ask, Choice, Json, Option
 from exercises.drills.draw import Draw
-from exercises.drills.kind import Question
+from exercises.drills.kind import Believed, Question
 from exercises.drills.paper_levels.case import Case
 from exercises.drills.paper_levels.situations import DRAWN
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
-from exercises.drills.telling_apart import Believed, told_apart, touched
+from exercises.drills.telling_apart import told_apart, touched
 
 LETTERS = "abcde"
 
@@ -37,13 +37,12 @@ def question(case: Case, scene: Scene) -> Question | None:
             "facts": [list(pair) for pair in case.facts],
         },
         right=kept[0][1],
-        reveals={},
+        rule=case.rule.at(scene.bench),
+        believed=kept,
         key={
-            "believed": kept,
             "band": case.turn.scale.band if case.turn else 0,
             "slips": slips(case),
             "why": case.why(),
-            "rule": case.rule.at(scene.bench),
         },
     )
 

@@ -5,7 +5,6 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -22,8 +21,6 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         feedback={
             "parts": parts,
             "credit": "Each of the two answers counts for half." if len(parts) > 1 else "",
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "rule": question.key["rule"],
         },
     )
 
@@ -66,7 +63,7 @@ def credit(question: Question, score: int) -> str:
 
 def revealed(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
     """The beliefs whose answer this is, within the band; or else those behind its parts."""
-    kept, band = question.key["believed"], question.key["band"]
+    kept, band = question.believed, question.key["band"]
     for held, given in kept:
         if all(alike(name, answer[name], given[name], band) for name in given):
             return tuple(held)

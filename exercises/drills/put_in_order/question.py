@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from exercises.drills import quay_street
 from exercises.drills.asks import Json, Option, Order
 from exercises.drills.draw import Draw
-from exercises.drills.kind import Question
+from exercises.drills.kind import Believed, Question
 from exercises.drills.phrases import begun
 from exercises.drills.put_in_order.procedure import Procedure
 from exercises.drills.put_in_order.procedures import drawn
@@ -45,24 +45,22 @@ def question(drawn: Procedure, scene: Scene) -> Question | None:
             "bench": f"Pre-roll here: {scene.lasting(scene.settings.pre_roll)}.",
         },
         right={ORDER: procedure.order},
-        reveals={},
+        rule=procedure.rule.at(scene.bench),
+        believed=beliefs,
         key={
-            **beliefs,
             "procedure": procedure.as_json(),
-            "rule": procedure.rule.at(scene.bench),
         },
     )
 
 
-def believed(procedure: Procedure) -> Json | None:
+def believed(procedure: Procedure) -> Believed | None:
     """What believers would do, if any is caught; None where two would do alike."""
     if not procedure.flaws:
-        return {}
-    kept = told_apart(
+        return []
+    return told_apart(
         [flaw.belief for flaw in procedure.flaws],
         lambda beliefs: {ORDER: procedure.believed(beliefs)},
     )
-    return {"believed": kept} if kept else None
 
 
 def names(scene: Scene) -> Json:

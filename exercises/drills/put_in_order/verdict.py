@@ -6,7 +6,6 @@ from typing import Any
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.phrases import begun
 from exercises.drills.put_in_order.procedure import Procedure
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -26,8 +25,6 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "mistakes": wrong,
             "move": told(procedure, procedure.out_of_place(order)),
             "credit": credit(score, wrong),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "rule": question.key["rule"],
         },
     )
 

@@ -52,9 +52,8 @@ def question(reading: Reading, scene: Scene) -> Question:
             "facts": [list(pair) for pair in reading.facts],
         },
         right={"reply": letters[reading.right]},
-        reveals={},
+        rule=reading.rule.at(scene.bench),
         key={
             "whys": {letters[text]: why for text, why in reading.replies.items()},
-            "rule": reading.rule.at(scene.bench),
         },
     )

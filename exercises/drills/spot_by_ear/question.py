@@ -54,18 +54,18 @@ def question(situation: Situation, talk: Talk, clean: Talk) -> Question | None:
         },
         right={"fault": right},
         reveals=revealed(right),
+        rule=rule.at(talk.scene.bench),
+        media=media(
+            clip("The sound across the cut", talk, session, tape, found),
+            *([without(clean)] if situation.is_fault else []),
+        ),
         key={
             "session": document,
             "happened": happened(tape, session.bench, found) or ([WORN] if talk.dips else []),
             "map": mapped(session, tape, talk),
             "caption": f"The edit master around the cut at {talk.scene.code(talk.cut)}",
-            "rule": rule.at(talk.scene.bench),
             "afterwards": [0, 1] if situation.is_fault else [0],
             "examples": {},
-            "media": media(
-                clip("The sound across the cut", talk, session, tape, found),
-                *([without(clean)] if situation.is_fault else []),
-            ),
         },
     )
 

@@ -61,6 +61,7 @@ def question(situation: Situation, film: Film, showing: Showing) -> Question | N
     if found and not faulty_frames(found, showing):
         return None
     rule = RULES[right["fault"]]
+    shown, numbers = pictures(film, session, found, showing)
     return Question(
         situation=f"{situation.name}, {showing.form}",
         skill=rule.skill,
@@ -72,14 +73,15 @@ def question(situation: Situation, film: Film, showing: Showing) -> Question | N
         },
         right=right,
         reveals=revealed(right["fault"]),
+        rule=rule.at(film.scene.bench),
+        media=shown,
         key={
             "session": document,
             "worn": film.worn,
             "happened": happened(tape, session.bench, found),
             "map": mapped(session, tape, film),
             "caption": f"The edit master around the cut at {film.scene.code(film.cut)}",
-            "rule": rule.at(film.scene.bench),
-            **pictures(film, session, found, showing),
+            **numbers,
         },
     )
 
@@ -91,10 +93,12 @@ def bench(film: Film) -> str:
     )
 
 
-def pictures(film: Film, session: EditSession, found: list[Stretch], showing: Showing) -> Json:
+def pictures(
+    film: Film, session: EditSession, found: list[Stretch], showing: Showing
+) -> tuple[list[Json], Json]:
     """Media: those of the question, those that explain it, and an example of each fault.
 
-    `afterwards` and `examples` say which number is which.
+    Then which number is which: `afterwards` and `examples`.
     """
     screen = Screen(session.recorded(), session.bench, film.footage)
     asked, after = showing.media(screen), answered(screen, found, showing)
@@ -104,7 +108,7 @@ def pictures(film: Film, session: EditSession, found: list[Stretch], showing: Sh
     for fault in EXAMPLES:
         examples[fault] = len(shown)
         shown.append(example(fault, screen.at(showing.frames[0])))
-    return {"media": media(*shown), "afterwards": numbers, "examples": examples}
+    return media(*shown), {"afterwards": numbers, "examples": examples}
 
 
 def happened(tape: Tape, session_bench: Bench, found: list[Stretch]) -> list[str]:

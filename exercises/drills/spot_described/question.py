@@ -49,6 +49,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         ),
         right=right,
         reveals=offered(revealed(case, right), without),
+        rule=rule.at(scene.bench),
         key={
             "session": scene.document(),
             "steps": steps,
@@ -56,7 +57,6 @@ def question(situation: Situation, scene: Scene) -> Question | None:
             "off": case.off,
             "window": list(played),
             "told": consequences(case, right["mend"], played),
-            "rule": rule.at(scene.bench),
         },
     )
 

@@ -10,7 +10,6 @@ from exercises.drills.asks import Json
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.parts import counted, parts
 from exercises.drills.spot_described.answers import LEAVE, TRACKING
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 ADJUST = (
     "The streaks lie over all that was recorded, also where nobody edited: they are not on the "
@@ -35,9 +34,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             **told,
             "parts": found,
             "credit": counted(rights, len(found)),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "mends": _mends(told, answer["mend"], question.right["mend"]),
-            "rule": question.key["rule"],
         },
     )
 

@@ -25,7 +25,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
 
 def question(situation: Situation, scene: Scene) -> Question | None:
     total = situation(scene)
-    kept = total and told_apart(total.beliefs(), total.answer)
+    kept = told_apart(total.beliefs(), total.answer) if total else None
     if total is None or kept is None:
         return None
     drops = scene.bench.drop_frame
@@ -41,16 +41,15 @@ def question(situation: Situation, scene: Scene) -> Question | None:
             ],
         },
         right=total.answer(),
-        reveals={},
+        rule=total.rule.at(scene.bench),
+        believed=kept,
         key={
-            "believed": kept,
             "labels": scene.rate.nominal,
             "working": {
                 part.ask.name: part.told(in_pictures=drops and isinstance(part.ask, Moment))
                 for part in total.parts
             },
             "note": f"{total.note} {IN_PICTURES}".strip() if drops else total.note,
-            "rule": total.rule.at(scene.bench),
         },
     )
 

@@ -7,7 +7,6 @@ from exercises.drills.asks import Json, Moment
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.parts import counted
 from exercises.drills.telling_apart import explained
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 EDITS_IN = ("in", "source", "master")  # asks for an edit in
 ENDS = ("out", "end", "old", "long", "rest", "tape")  # asks for where something ends, or how long
@@ -32,8 +31,6 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "parts": parts,
             "note": question.key["note"],
             "credit": counted(rights, len(parts), "results"),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "rule": question.key["rule"],
         },
     )
 
@@ -57,7 +54,7 @@ def told(question: Question, answer: Mapping[str, Any], *, explained: bool) -> I
 
 def revealed(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
     """The beliefs that lead to the answer, or else those that lead to parts of it."""
-    kept = question.key["believed"]
+    kept = question.believed
     whole = explained(kept, dict(answer))
     if whole:
         return whole

@@ -46,12 +46,12 @@ def question(reel: Reel, watched: Rehearsals) -> Question:
         shown=shown(reel, watched, meter),
         right={"step": right},
         reveals={"step": {} if right == NEVER else {NEVER: ["set-once"]}},
+        rule=DRIFTS.at(reel.scene.bench),
+        media=media(strip(reel, watched)),
         key={
             "session": reel.document(watched.tracking),
             "band": watched.band,
             "units": [off(each) for each in watched.tracking],
-            "rule": DRIFTS.at(reel.scene.bench),
-            "media": media(strip(reel, watched)),
         },
     )
 

@@ -9,7 +9,6 @@ from exercises.drills.knobs.copy import Copy
 from exercises.drills.parts import parts
 from exercises.drills.watch_it_drift.question import NEVER, place
 from exercises.drills.watch_it_drift.rehearsals import TAKES
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -26,11 +25,9 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
             "parts": list(parts(question, answer)),
             "settings": list(looks(question, chosen, right)),
             "verdict": " ".join(said(right, question.key["band"])),
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "happened": copy.sentences() or ["The copies have no fault."],
             "map": copy.map(),
             "caption": "The edit master, if nobody touches the tracking",
-            "rule": question.key["rule"],
         },
     )
 

@@ -8,7 +8,6 @@ from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.rules import Rule
 from exercises.drills.scene import Scene, opening
 from exercises.drills.settings import Settings
 from exercises.drills.what_plays.consequences import consequences
@@ -67,8 +66,9 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         asks=(table(visit, edges, options(visit, versions)),),
         shown=page(visit),
         right=believed[0][1],
-        reveals={},
-        key=key(visit, edges, believed, rule),
+        rule=rule.at(visit.session.bench),
+        believed=believed,
+        key=key(visit, edges, [held for held, _ in believed]),
     )
 
 
@@ -88,14 +88,12 @@ def page(visit: Visit) -> Json:
     }
 
 
-def key(visit: Visit, edges: list[int], believed: telling_apart.Believed, rule: Rule) -> Json:
+def key(visit: Visit, edges: list[int], held: list[list[str]]) -> Json:
     past = len(visit.session.edits) - len(visit.jobs)
     return {
         "session": visit.scene.document(),
         "past": past,
         "meant": [list(job.meant) for job in visit.jobs],
         "edges": edges,
-        "believed": believed,
-        "told": consequences(visit, edges, [held for held, _ in believed]),
-        "rule": rule.at(visit.session.bench),
+        "told": consequences(visit, edges, held),
     }

@@ -7,7 +7,6 @@ from exercises.drills import telling_apart
 from exercises.drills.asks import Json, Table
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.parts import counted
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -18,7 +17,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     question.checked(answer)
     rows = parts(question, answer)
     rights = sum(row["is_right"] for row in rows)
-    beliefs = telling_apart.explained(question.key["believed"], dict(answer))
+    beliefs = telling_apart.explained(question.believed, dict(answer))
     told = question.key["told"]
     return Verdict(
         right=rights == len(rows),
@@ -27,10 +26,8 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
         feedback={
             "credit": counted(rights, len(rows), "stretches"),
             "rows": rows,
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
             "expected": told["expected"].get(beliefs[0]) if len(beliefs) == 1 else None,
             "map": told["map"],
-            "rule": question.key["rule"],
         },
     )
 

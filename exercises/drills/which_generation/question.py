@@ -46,13 +46,12 @@ def question(chain: Chain, work: Work, times: int) -> Question | None:
         asks=asks(segments, asked, work.on, [reel.name for reel in work.reels]),
         shown=page(work, segments, gone),
         right=believed[0][1],
-        reveals={},
+        rule=GENERATIONS_ADD.as_json(),
+        believed=believed,
         key={
-            "believed": believed,
             "chains": [list(each.reel.chain) for each in segments],
             "asked": segments.index(asked),
             "told": told(segments, asked, gone),
-            "rule": GENERATIONS_ADD.as_json(),
         },
     )
 

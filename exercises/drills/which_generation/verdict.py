@@ -3,11 +3,9 @@
 from collections.abc import Mapping
 from typing import Any, cast
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import Json, Table
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Believed, Question, Verdict
 from exercises.drills.which_generation.answers import TOLERANCE
-from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -34,8 +32,6 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
                 _part(question, chosen, right, "noise", noise, told["sum"]),
                 _part(question, chosen, right, "again", again, told["again"]),
             ],
-            "beliefs": [MISCONCEPTIONS[belief].learner for belief in beliefs],
-            "rule": question.key["rule"],
         },
     )
 
@@ -71,7 +67,7 @@ def _part(
 
 def explained(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
     """The beliefs behind an answer, the figure read with the same tolerance."""
-    kept: telling_apart.Believed = question.key["believed"]
+    kept: Believed = question.believed
     near = [
         [held, given] for held, given in kept if abs(given["noise"] - answer["noise"]) <= TOLERANCE
     ]

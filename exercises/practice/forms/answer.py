@@ -90,7 +90,7 @@ class AnswerForm(forms.Form):
 
     def __init__(self, question: Question, *args: Any, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        self.asks = question.asks
+        self.question, self.asks = question, question.asks
         for ask in self.asks:
             field = PictureField(ask) if isinstance(ask, Picture) else AskField(ask)
             self.fields[ask.name] = field

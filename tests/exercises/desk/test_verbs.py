@@ -203,5 +203,5 @@ def test_own_drill_tells_its_own_bench_only(ines: Person, mina: Person, harbour:
     harbour.save()
     asked = ask(mina, published(ines, harbour).kind)
 
-    assert "figures" not in asked.question["key"]
+    assert asked.question["bench"] is None
     assert "run-up 5 seconds" in dict(asked.question["shown"]["facts"])["Bench"]

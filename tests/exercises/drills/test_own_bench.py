@@ -85,10 +85,10 @@ def test_own_bench_with_the_usual_figures_asks_what_is_asked_without_one(drill: 
 
 def test_question_keeps_the_settings_that_somebody_set() -> None:
     settings = LIMITS["525, most"]
-    kept = KINDS["choose-the-mode"].make(4, settings).key
+    kept = KINDS["choose-the-mode"].make(4, settings).bench
 
-    assert Settings.from_json(kept["settings"]) == settings
-    assert "settings" not in KINDS["choose-the-mode"].make(4, USUAL).key
+    assert kept and Settings.from_json(kept["settings"]) == settings
+    assert KINDS["choose-the-mode"].make(4, USUAL).bench is None
 
 
 def test_settings_are_told_in_a_line() -> None:

@@ -35,9 +35,10 @@ def test_ask_same_seed_makes_the_same_question(mina: Person, tom: Person) -> Non
 def test_question_is_set_at_the_bench_of_the_cohort(mina: Person, harbour: Cohort) -> None:
     own = {"pre_roll": 9, "source_run_up": 10, "lock": 240, "relock": 30, "erase_gap": 60}
     set_figures(harbour.instructors.get(), harbour, {"name": "B", "line_system": "525", **own})
-    key = ask(mina, MODE, seed=4).question["key"]
+    kept = ask(mina, MODE, seed=4).question
 
-    assert key["session"]["bench"]["lock"] == key["settings"]["bench"]["lock"] == 240
+    lock = kept["bench"]["settings"]["bench"]["lock"]
+    assert kept["key"]["session"]["bench"]["lock"] == lock == 240
 
 
 @pytest.mark.django_db(transaction=True)

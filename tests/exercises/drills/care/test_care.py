@@ -96,7 +96,7 @@ def test_limits_of_air_belong_to_it(air: Air, warmth: int, damp: int, fault: str
 )
 def test_belief_is_revealed_beside_the_danger(situation: str, beliefs: tuple[str, ...]) -> None:
     question = next(each for each in map(CARE.make, range(1_000)) if each.situation == situation)
-    verdict = grade(question, believed(question, beliefs))
+    verdict = grade(question, believed(question, beliefs)).as_told()
 
     assert verdict.misconceptions == beliefs
     assert verdict.feedback["beliefs"] == [MISCONCEPTIONS[each].learner for each in beliefs]

@@ -35,7 +35,7 @@ def test_answer_waits_and_points_at_no_belief() -> None:
     verdict = FREE_ANSWER.grade(FREE_ANSWER.make(1), {"text": TEXT.strip()})
 
     assert (verdict.right, verdict.score, verdict.misconceptions) == (False, 0, ())
-    assert verdict.feedback["pending"] is True
+    assert verdict.pending is True
     assert verdict.feedback["text"] == TEXT.strip()
 
 

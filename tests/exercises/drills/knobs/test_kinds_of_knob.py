@@ -57,7 +57,8 @@ def test_control_does_not_start_where_it_belongs() -> None:
 
 def test_rule_ends_with_the_control_that_was_to_be_turned() -> None:
     for question in map(KINDS["set-skew"].make, range(30)):
-        text = question.key["rule"]["text"].lower()
+        assert question.rule
+        text = question.rule["text"].lower()
         last = max(("tracking", "skew"), key=text.rindex)
 
         assert last == question.right["control"]

@@ -100,8 +100,8 @@ def test_no_single_recording_does_where_two_are_asked_for(situation: str) -> Non
 
 def test_subsets_of_the_beliefs_choose_otherwise() -> None:
     for question in many():
-        answers = [json.dumps(answer) for _, answer in question.key["believed"]]
-        beliefs = {belief for held, _ in question.key["believed"] for belief in held}
+        answers = [json.dumps(answer) for _, answer in question.believed]
+        beliefs = {belief for held, _ in question.believed for belief in held}
 
         assert len(set(answers)) == len(answers) == 2 ** len(beliefs) > 1
 
@@ -109,7 +109,7 @@ def test_subsets_of_the_beliefs_choose_otherwise() -> None:
 def test_beliefs_are_touched_by_situations_that_fit_them() -> None:
     situations: dict[str, set[str]] = {}
     for question in many():
-        for held, _ in question.key["believed"]:
+        for held, _ in question.believed:
             for belief in held:
                 situations.setdefault(belief, set()).add(question.situation)
 

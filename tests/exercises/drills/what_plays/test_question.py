@@ -102,7 +102,7 @@ def test_stretches_are_eight_to_twelve() -> None:
 def test_each_subset_of_the_beliefs_answers_otherwise() -> None:
     """But for sets of which one belief goes further than another."""
     for question in many():
-        kept = question.key["believed"]
+        kept = question.believed
         first = {json.dumps(answer): held for held, answer in reversed(kept)}
         alike = [(held, first[json.dumps(answer)]) for held, answer in kept]
         beliefs = {belief for held, _ in kept for belief in held}
@@ -118,7 +118,7 @@ def test_each_subset_of_the_beliefs_answers_otherwise() -> None:
 
 def test_all_that_anybody_expects_is_among_the_options() -> None:
     for question in many():
-        for _, answer in question.key["believed"]:
+        for _, answer in question.believed:
             assert len(table(question).texts(answer["plays"])) == len(table(question).lines)
 
 
@@ -129,7 +129,7 @@ def test_every_situation_occurs() -> None:
 def test_beliefs_are_touched_by_more_than_one_situation() -> None:
     situations: dict[str, set[str]] = {}
     for question in many():
-        for held, _ in question.key["believed"]:
+        for held, _ in question.believed:
             for belief in held:
                 situations.setdefault(belief, set()).add(question.situation)
 
@@ -194,6 +194,6 @@ def test_one_wrong_stretch_costs_its_share() -> None:
 def test_two_beliefs_are_found_in_one_answer() -> None:
     question = next(q for q in many() if q.situation == "after-a-hole")
     both = ["gap-heals", "no-master-run-up"]
-    answer = next(answer for held, answer in question.key["believed"] if held == both)
+    answer = next(answer for held, answer in question.believed if held == both)
 
     assert list(WHAT_PLAYS.grade(question, answer).misconceptions) == both

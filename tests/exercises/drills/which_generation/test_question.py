@@ -86,7 +86,7 @@ def test_every_chain_occurs() -> None:
 
 def test_figures_of_believers_are_far_apart() -> None:
     for question in many():
-        figures = sorted({answer["noise"] for _, answer in question.key["believed"]})
+        figures = sorted({answer["noise"] for _, answer in question.believed})
 
         assert min(b - a for a, b in pairwise(figures)) > 0.3
 
@@ -102,7 +102,7 @@ def test_figure_has_a_tolerance(beside: float, right: bool) -> None:
 
 def test_belief_is_found_with_a_figure_beside() -> None:
     question = many()[0]
-    held, answer = question.key["believed"][-1]
+    held, answer = question.believed[-1]
     near = answer | {"noise": answer["noise"] + 0.1}
 
     assert WHICH_GENERATION.grade(question, near).misconceptions == tuple(held)

@@ -22,7 +22,7 @@ BY_EYE, MODE = KINDS["spot-by-eye"], KINDS["choose-the-mode"]
 
 
 def words(asked: Asked, number: int = 0) -> list[str]:
-    return list(asked.question["key"]["media"][number]["words"])
+    return list(asked.question["media"][number]["words"])
 
 
 @EACH_SHOWING

@@ -17,7 +17,6 @@ from exercises.assignments.verbs import (
 )
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
-from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
 from exercises.models import Assignment, Attempt, Review, Sitting
 from exercises.practice.attempts import ask, submit
@@ -164,5 +163,5 @@ def answer_sitting(person: Person, learner: Learner, sitting: Sitting, draw: Ran
         asked.save(update_fields=["sitting"])
         now += timedelta(seconds=30)
         yield now
-        submit(asked, believed(asked.as_question(), held), now=now)
+        submit(asked, asked.kind.tells(asked.as_question()).answers(held)[0], now=now)
     stop(sitting, now=now)

@@ -8,7 +8,6 @@ from course.cohorts.models import Cohort, Person
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
 from exercises.desk.verbs import Text, publish, write
-from exercises.drills.believer import believed
 from exercises.drills.own import Described, DescribedEdits, Made, Recorded
 from exercises.drills.wants import SIDES
 from exercises.models import OwnDrill
@@ -113,4 +112,4 @@ def answer(
 ) -> Story:
     yield now + thinking
     asked = ask(person, drill.kind, seed=0, now=now)
-    submit(asked, believed(asked.as_question(), held), now=now + thinking)
+    submit(asked, asked.kind.tells(asked.as_question()).answers(held)[0], now=now + thinking)

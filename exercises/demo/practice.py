@@ -10,7 +10,6 @@ from course.lessons.reading import finish, reach
 from course.lessons.shelf import shelf
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
-from exercises.drills.believer import believed
 from exercises.drills.kind import Question
 from exercises.drills.register import KINDS
 from exercises.practice.attempts import ask, submit
@@ -34,7 +33,7 @@ def practise_once(person: Person, learner: Learner, day: int, date: datetime, dr
         yield now
         kind = kinds[(day * KINDS_A_DAY + number % KINDS_A_DAY) % len(kinds)]
         asked = ask(person, kind, seed=int(draw() * 2**31), now=now)
-        answer = believed(asked.as_question(), held)
+        answer = asked.kind.tells(asked.as_question()).answers(held)[0]
         if 100 * draw() < learner.slips:
             answer = slipped(asked.as_question(), draw)
         now += timedelta(seconds=20 + int(100 * draw()))

@@ -10,6 +10,7 @@ from typing import Any, Self
 
 from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
 from exercises.drills.settings import USUAL, Meter, Settings
+from exercises.drills.telling import Near, Telling, exactly
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 Believed = list[list[Any]]
@@ -111,7 +112,8 @@ class Kind:
     Raise `revision` when the same seed would give another question or verdict. `skills`
     are those that its questions practise. `template` is the page's middle: it defines the
     partials `question` and `feedback`.
-    `needs` are meters that its questions can't do without.
+    `needs` are meters that its questions can't do without. `near` says which answers come to
+    the same, where that is not what is typed exactly.
 
     `candidates` are what a seed draws at a bench, one after the other; None where it makes no
     question with one right answer, or two beliefs would answer alike.
@@ -132,11 +134,16 @@ class Kind:
     by_hand: bool = False
     tells_bench: bool = False
     needs: frozenset[Meter] = frozenset()
+    near: Near = exactly
     own: int | None = None
 
     def is_at(self, settings: Settings) -> bool:
         """Whether a bench has the meters that the questions are read from."""
         return self.needs <= settings.meters
+
+    def tells(self, question: Question) -> Telling:
+        """What one of its questions can tell of whoever answers it."""
+        return Telling(question, self.near)
 
     def make(self, seed: int, settings: Settings = USUAL) -> Question:
         """The first question that the seed draws, at a bench with these settings.

@@ -76,7 +76,7 @@ def test_band_is_what_benches_work_to(unit: str) -> None:
 def test_whoever_takes_hotter_for_safer_goes_to_the_end_of_the_scale() -> None:
     """IEC 60268-17: the scale ends at +3 VU."""
     tone = next(each for each in ASKED if each.situation == "tone")
-    (_, _), (held, hot) = tone.key["believed"]
+    (_, _), (held, hot) = tone.believed
 
     assert held == ["hotter-is-better"]
     assert LINE_UP * 10 ** ((reading(tone) + hot["turn"]) / 20) == pytest.approx(END)

@@ -65,6 +65,9 @@ class Amount(Ask):
     def every(self) -> Sequence[float]:
         return [self._rounded(self.least), self._rounded(self.most)]
 
+    def count(self) -> int:
+        return 0
+
     @classmethod
     def of_json(cls, stored: Json) -> "Amount":
         return cls(**{name: value for name, value in stored.items() if name != "form"})

@@ -36,6 +36,10 @@ class Ask:
         """Answers to try: all there are, or a few of too many."""
         raise TypeError(f"{type(self).__name__} does not say what could be answered")
 
+    def count(self) -> int:
+        """How many answers there are; 0 where they are typed, and nobody guesses one."""
+        return len(self.every())
+
     def rows(self, typed: Sequence[str]) -> Sequence[Any]:
         """What a template with several fields draws, with what was typed in each."""
         return ()

@@ -37,6 +37,9 @@ class FreeText(Ask):
     def every(self) -> Sequence[str]:
         return [text.ljust(self.least, "…") for text in ("It depends", "I don’t know yet")]
 
+    def count(self) -> int:
+        return 0
+
     @classmethod
     def of_json(cls, stored: Json) -> "FreeText":
         kept = {name: value for name, value in stored.items() if name != "form"}

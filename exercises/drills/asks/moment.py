@@ -59,6 +59,9 @@ class Moment(Ask):
     def every(self) -> Sequence[int]:
         return [0, 1000, 10_000]
 
+    def count(self) -> int:
+        return 0
+
     @classmethod
     def of_json(cls, stored: Json) -> "Moment":
         return cls(**{name: stored[name] for name in ("name", "legend", "rate", "drop")})

@@ -1,6 +1,7 @@
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import perm
 from typing import Any, ClassVar
 
 from exercises.drills.asks.ask import AnswerRefused, Ask, Json, Option, no_answer
@@ -59,6 +60,10 @@ class Order(Ask):
         """The order shown, its reverse, and a few more."""
         values = [step.value for step in self.steps]
         return [values, values[::-1], values[1:] + values[:1], values[:-1]]
+
+    def count(self) -> int:
+        """Every order of every number of steps."""
+        return sum(perm(len(self.steps), chosen) for chosen in self.positions)
 
     def rows(self, typed: Sequence[str]) -> Sequence[tuple[Option, str]]:
         filled = [*typed, *[""] * len(self.steps)]

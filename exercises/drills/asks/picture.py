@@ -35,6 +35,9 @@ class Picture(Ask):
     def every(self) -> Sequence[str]:
         return ["0" * 64, "f" * 64]
 
+    def count(self) -> int:
+        return 0
+
     @classmethod
     def of_json(cls, stored: Json) -> "Picture":
         return cls(name=stored["name"], legend=stored["legend"], rubric=tuple(stored["rubric"]))

@@ -47,6 +47,11 @@ class Several(Ask):
         together = [value for value in values if value != self.alone]
         return [*([value] for value in values), *([together] if len(together) > 1 else [])]
 
+    def count(self) -> int:
+        """Every choice of some of them; one that goes with no other adds one only."""
+        others = len(self.options) - bool(self.alone)
+        return int(2**others) - 1 + bool(self.alone)
+
     @classmethod
     def of_json(cls, stored: Json) -> "Several":
         options = tuple(Option(**option) for option in stored["options"])

@@ -1,5 +1,6 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import perm, prod
 from typing import Any, ClassVar
 
 from exercises.drills.asks.ask import AnswerRefused, Ask, Json, Option, no_answer
@@ -99,6 +100,12 @@ class Table(Ask):
             ]
             for at in range(most)
         ]
+
+    def count(self) -> int:
+        """Every choice in every cell; where rows may be empty, of as many rows as there are."""
+        row = prod(len(column.options) for column in self.columns)
+        rows = len(self.lines)
+        return sum(perm(row, some) for some in range(1, rows + 1)) if self.spare else int(row**rows)
 
     @classmethod
     def of_json(cls, stored: Json) -> "Table":

@@ -41,6 +41,16 @@ def graded(question: Question, answer: Mapping[str, Any], making: Json) -> Verdi
     )
 
 
+def near(question: Question, name: str, given: Any, expected: Any) -> bool:
+    """Positions within the band of the right one are right; so it is beside one that is not."""
+    if name != dial_of(question).name:
+        return bool(given == expected)
+    aim = Aim.from_json(question.key["aim"])
+    if aim.is_right(given) or aim.is_right(expected):
+        return aim.is_right(given) and aim.is_right(expected)
+    return bool(abs(aim.values[given] - aim.values[expected]) <= aim.band)
+
+
 def credit(setting: int, choices: Sequence[Json]) -> str:
     """Why the score is what it is; empty where the setting alone counts, all of it or nothing."""
     found = []

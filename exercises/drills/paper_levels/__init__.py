@@ -2,7 +2,7 @@
 
 from exercises.drills.kind import Kind
 from exercises.drills.paper_levels.question import candidates
-from exercises.drills.paper_levels.verdict import grade
+from exercises.drills.paper_levels.verdict import grade, near
 
 PAPER_LEVELS = Kind(
     slug="levels-on-paper",
@@ -14,4 +14,5 @@ PAPER_LEVELS = Kind(
     template="drills/paper_levels.html",
     candidates=candidates,
     grade=grade,
+    near=near,
 )

@@ -77,6 +77,10 @@ def revealed(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(found))
 
 
+def near(question: Question, name: str, given: Any, expected: Any) -> bool:
+    return alike(name, given, expected, question.key["band"])
+
+
 def alike(name: str, value: Any, expected: Any, band: float) -> bool:
     return bool(value == expected if name != "turn" else abs(value - expected) <= band)
 

@@ -2,7 +2,7 @@
 
 from exercises.drills.kind import Kind
 from exercises.drills.put_in_order.question import candidates
-from exercises.drills.put_in_order.verdict import grade
+from exercises.drills.put_in_order.verdict import grade, near
 
 PUT_IN_ORDER = Kind(
     slug="put-in-order",
@@ -27,4 +27,5 @@ PUT_IN_ORDER = Kind(
     template="drills/put_in_order.html",
     candidates=candidates,
     grade=grade,
+    near=near,
 )

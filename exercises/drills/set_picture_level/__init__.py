@@ -1,7 +1,7 @@
 """Set the picture level by the waveform display."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.knobs.verdict import grade
+from exercises.drills.knobs.verdict import grade, near
 from exercises.drills.set_picture_level.question import candidates
 from exercises.drills.settings import Meter
 
@@ -15,5 +15,6 @@ SET_PICTURE_LEVEL = Kind(
     template="drills/knob.html",
     candidates=candidates,
     grade=grade,
+    near=near,
     needs=frozenset({Meter.WAVEFORM}),
 )

@@ -1,7 +1,7 @@
 """Skew or tracking: tell which control a picture asks for, and turn it to its best position."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.knobs.verdict import grade
+from exercises.drills.knobs.verdict import grade, near
 from exercises.drills.set_skew.question import candidates
 
 SET_SKEW = Kind(
@@ -14,4 +14,5 @@ SET_SKEW = Kind(
     template="drills/knob.html",
     candidates=candidates,
     grade=grade,
+    near=near,
 )

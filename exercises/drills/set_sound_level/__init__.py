@@ -1,6 +1,7 @@
 """Set the sound level: each take by hand, and what limiter and automatic gain make of it."""
 
 from exercises.drills.kind import Kind
+from exercises.drills.knobs.verdict import near
 from exercises.drills.set_sound_level.question import candidates
 from exercises.drills.set_sound_level.verdict import grade
 from exercises.drills.settings import Meter
@@ -15,5 +16,6 @@ SET_SOUND_LEVEL = Kind(
     template="drills/set_sound_level.html",
     candidates=candidates,
     grade=grade,
+    near=near,
     needs=frozenset({Meter.VU}),
 )

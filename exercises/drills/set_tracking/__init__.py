@@ -1,7 +1,7 @@
 """Set the tracking: by the meter, by the picture, against a meter that misleads."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.knobs.verdict import grade
+from exercises.drills.knobs.verdict import grade, near
 from exercises.drills.set_tracking.question import candidates
 
 SET_TRACKING = Kind(
@@ -14,4 +14,5 @@ SET_TRACKING = Kind(
     template="drills/knob.html",
     candidates=candidates,
     grade=grade,
+    near=near,
 )

@@ -2,7 +2,7 @@
 
 from exercises.drills.kind import Kind
 from exercises.drills.which_generation.question import candidates
-from exercises.drills.which_generation.verdict import grade
+from exercises.drills.which_generation.verdict import grade, near
 
 WHICH_GENERATION = Kind(
     slug="which-generation",
@@ -14,4 +14,5 @@ WHICH_GENERATION = Kind(
     template="drills/which_generation.html",
     candidates=candidates,
     grade=grade,
+    near=near,
 )

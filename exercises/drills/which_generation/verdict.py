@@ -65,6 +65,12 @@ def _part(
     }
 
 
+def near(question: Question, name: str, given: Any, expected: Any) -> bool:
+    if name == "noise":
+        return bool(abs(given - expected) <= TOLERANCE)
+    return bool(given == expected)
+
+
 def explained(question: Question, answer: Mapping[str, Any]) -> tuple[str, ...]:
     """The beliefs behind an answer, the figure read with the same tolerance."""
     kept: Believed = question.believed

@@ -9,12 +9,12 @@ from django.urls import reverse
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
-from exercises.drills.believer import believed
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
 from exercises.practice.attempts import ask, submit
 from exercises.standing.scores import skills_of
 from tests.answers import right_answer, wrong_answer
+from tests.believers import believed
 from tests.pages import texts
 from tests.people import learner
 

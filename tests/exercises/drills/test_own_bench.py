@@ -7,12 +7,12 @@ from dataclasses import replace
 
 import pytest
 
-from exercises.drills.believer import believed, touched
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS, not_at
 from exercises.drills.rules import ENDS
 from exercises.drills.settings import USUAL, Meter, Settings
 from exercises.tape import Rate, read_edit_session
+from tests.believers import believed, touched
 from tests.exercises.drills.benches import LIMITS, least
 
 # What an instructor reads has no right answer to compute.
@@ -87,7 +87,8 @@ def test_question_keeps_the_settings_that_somebody_set() -> None:
     settings = LIMITS["525, most"]
     kept = KINDS["choose-the-mode"].make(4, settings).bench
 
-    assert kept and Settings.from_json(kept["settings"]) == settings
+    assert kept
+    assert Settings.from_json(kept["settings"]) == settings
     assert KINDS["choose-the-mode"].make(4, USUAL).bench is None
 
 

@@ -4,14 +4,14 @@ from functools import cache
 
 import pytest
 
-from exercises.drills import believer
 from exercises.drills.asks import Json
 from exercises.drills.beliefs.including import INCLUDES, goes_without_saying
-from exercises.drills.believer import touched
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS
 from exercises.drills.telling_apart import believed, explained, told_apart
 from exercises.mastery.misconceptions import MISCONCEPTIONS
+from tests import believers
+from tests.believers import touched
 
 SEEDS = 300
 ENOUGH = SEEDS // 40  # questions of the kind that shows a belief most often
@@ -99,7 +99,7 @@ def test_believer_answers_otherwise_than_the_key_and_is_found(belief: str) -> No
     for slug in SHOWN[belief]:
         touching = [each for each in questions(slug) if belief in touched(each)][:10]
         for question in touching:
-            answer = believer.believed(question, {belief})
+            answer = believers.believed(question, {belief})
 
             assert answer != question.right
             assert KINDS[slug].grade(question, answer).misconceptions == (belief,)

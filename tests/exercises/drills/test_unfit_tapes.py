@@ -5,9 +5,9 @@ from collections.abc import Sequence
 
 import pytest
 
-from exercises.drills.believer import touched
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS
+from tests.believers import touched
 from tests.exercises.drills.skeletons import skeleton
 from tests.exercises.drills.test_kinds import texts
 

@@ -55,7 +55,7 @@ def test_submit_keeps_what_was_asked_and_answered(mina: Person) -> None:
     attempt = submit(asked, answer)
 
     kept = Attempt.objects.get()
-    verdict = MODE.grade(asked.as_question(), answer)
+    verdict = MODE.grade(asked.as_question(), answer).as_told()
     assert kept == attempt
     assert (kept.person, kept.drill, kept.seed, kept.revision) == (
         mina,

@@ -3,7 +3,6 @@ from string import Formatter
 
 import pytest
 
-from exercises.drills.believer import believed, touched
 from exercises.drills.care import CARE
 from exercises.drills.care.case import LICENSED, Case
 from exercises.drills.care.cases import CASES
@@ -13,6 +12,7 @@ from exercises.drills.kind import Kind
 from exercises.drills.put_in_order import PUT_IN_ORDER
 from exercises.drills.telling_apart import subsets
 from exercises.mastery.misconceptions import MISCONCEPTIONS
+from tests.believers import believed, touched
 
 NAMES = {case.name.replace(" ", "-"): case for case in CASES}
 EACH_CASE = pytest.mark.parametrize("case", CASES, ids=NAMES)

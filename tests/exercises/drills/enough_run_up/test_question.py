@@ -5,11 +5,11 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import AnswerRefused
-from exercises.drills.believer import believed
 from exercises.drills.enough_run_up import ENOUGH_RUN_UP
 from exercises.drills.enough_run_up.situations import SITUATIONS, name
 from exercises.drills.kind import Question
 from exercises.tape import Rate, frame_of
+from tests.believers import believed
 from tests.exercises.drills.frames import threaded
 
 
@@ -124,7 +124,7 @@ def test_shot_ticked_twice_counts_once() -> None:
 
 
 def logs_with(belief: str) -> list[Question]:
-    return [each for each in many() if [belief] in [held for held, _ in each.key["believed"]]]
+    return [each for each in many() if [belief] in [held for held, _ in each.believed]]
 
 
 def test_take_right_before_another_gives_it_nothing() -> None:

@@ -164,7 +164,8 @@ def test_question_gives_nothing_away_and_feedback_explains() -> None:
     assert wrong.feedback["happened"][-1] == (
         "Edit 2 is an insert: it lays no pulses, and the tape had none there."
     )
-    assert question.rule and question.rule["text"].startswith("An insert lays no pulses")
+    assert question.rule
+    assert question.rule["text"].startswith("An insert lays no pulses")
 
 
 @pytest.mark.parametrize(

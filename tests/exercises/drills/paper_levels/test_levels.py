@@ -5,7 +5,6 @@ from functools import cache
 
 import pytest
 
-from exercises.drills.believer import touched
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.paper_levels import PAPER_LEVELS
@@ -20,6 +19,7 @@ from exercises.drills.scene import Scene
 from exercises.drills.settings import USUAL
 from exercises.tape import Bench
 from exercises.tape.gain_control import AUTOMATIC_GAIN, LIMITER
+from tests.believers import touched
 
 SEEDS = range(1000)
 BENCH = Bench.default()
@@ -157,7 +157,7 @@ def test_white_bar_set_to_a_whole_white_points_at_the_belief() -> None:
         each for each in of("bars") if dict(each.shown["facts"])["On the card"][5] == "7"
     ]
     for made in three_quarters:
-        (_, right), (held, lured) = made.key["believed"]
+        (_, right), (held, lured) = made.believed
 
         assert held == ["bars-are-alike"]
         assert lured["turn"] - right["turn"] in (23, 175)

@@ -1,6 +1,5 @@
 import pytest
 
-from exercises.drills.believer import believed
 from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
 from exercises.drills.scene import Scene
@@ -17,6 +16,7 @@ from exercises.drills.sums.situations import (
 )
 from exercises.drills.sums.verdict import EDITS_IN, ENDS, grade, slip
 from exercises.tape import Assemble, Bench, Rate, Source, Take, Tape, frame_of, record
+from tests.believers import believed
 
 SEEDS = range(40)
 

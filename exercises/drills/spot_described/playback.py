@@ -73,10 +73,16 @@ class Playing:
 
     def _noticed(self, frame: int) -> tuple[str, str, str]:
         pulses = self.tape.control.at(frame)
-        if pulses is None:
-            return "snow", "hiss", STANDS
-        rolling = frame < pulses.start + self.bench.relock
         picture, sound = self.tape.picture.at(frame), self.tape.sound.at(frame)
+        if pulses is None:
+            seen = _shot(picture, frame, self.shots).picture
+            heard = _shot(sound, frame, self.shots).sound
+            return (
+                f"{seen}, drifting and tearing" if picture else seen,
+                f"{heard}, wavering" if sound else heard,
+                STANDS,
+            )
+        rolling = frame < pulses.start + self.bench.relock
         seen = _picture(picture, _shot(picture, frame, self.shots), rolling)
         heard = _sound(sound, _shot(sound, frame, self.shots), rolling)
         streaked, dipping = drops(self.tape, self.worn, frame)

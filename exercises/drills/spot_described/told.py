@@ -10,7 +10,7 @@ from exercises.drills.spot_described.cause import cause_of
 from exercises.drills.spot_described.mends import Mend, least
 from exercises.drills.spot_described.state import Fault, State, Stretch
 from exercises.drills.wants import SIDES, Side, side
-from exercises.tape import Rate, Tape
+from exercises.tape import Rate, Tape, unpulsed
 
 
 class Told:
@@ -78,7 +78,10 @@ class Told:
         where = begun(self._span(stretch.start, stretch.end))
         match stretch.fault:
             case Fault.NO_PULSES:
-                return f"{where} there are no pulses: nothing plays."
+                pieces = unpulsed(state.tape, stretch.start, stretch.end)
+                if any(piece.recorded for piece in pieces):
+                    return f"{where} there are no pulses: nothing locks to what is recorded there."
+                return f"{where} the tape is blank: there is snow, or it is muted."
             case Fault.ROLL:
                 return f"{where} the pulses have only just begun anew: the picture rolls."
             case Fault.BLANK:

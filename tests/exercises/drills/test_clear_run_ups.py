@@ -25,7 +25,7 @@ def documents(key: Json) -> Iterator[Json]:
             yield medium["session"]
 
 
-LEFT_OUT = {"sums-on-the-clock", "spot-the-bad-edit"}
+LEFT_OUT = {"sums-on-the-clock"}
 ON_TAPE = {
     slug: kind
     for slug, kind in KINDS.items()

@@ -104,9 +104,8 @@ def first_shot_after_the_joint(work: Work) -> Rule:
 def across_the_joint(work: Work) -> Rule:
     scene = work.scene
     work.start = scene.seconds(10, 20)
-    shots = (scene.clip(scene.seconds(12, 20), TALKS), scene.clip(scene.seconds(8, 12)))
-    second = shots[1].length
-    joint = work.start + shots[0].length + scene.draw.whole(second // 4, second // 2)
+    shots = (scene.clip(scene.seconds(12, 20), TALKS), scene.clip(scene.seconds(10, 14)))
+    joint = work.start + shots[0].length + scene.seconds(2, 4)
     mode = jointed_tape(work, joint)
     for shot in shots:
         next_shot(work, mode, shot)

@@ -71,7 +71,7 @@ def just_enough_run_up(work: Work) -> Rule:
     scene = work.scene
     mode = either_tape(work)
     before(work, mode, 1)
-    run_up = scene.bench.lock + scene.draw.whole(0, scene.rate.nominal)
+    run_up = scene.bench.lock + scene.margin + scene.draw.whole(0, scene.rate.nominal)
     next_shot(work, mode, scene.clip(scene.seconds(8, 14), ACTIONS, run_up=run_up))
     after(work, mode)
     return RUN_UP

@@ -13,7 +13,7 @@ Situation = Callable[[Work], Rule]
 # mend is right much more often than another. What is wrong, only the tape model says.
 GROUPS: tuple[tuple[int, tuple[Situation, ...]], ...] = (
     (
-        85,
+        82,
         (
             pulses.insert_at_the_end,
             pulses.sound_past_the_end,
@@ -22,7 +22,7 @@ GROUPS: tuple[tuple[int, tuple[Situation, ...]], ...] = (
             pulses.late_assemble,
         ),
     ),
-    (75, (pulses.first_shot_after_the_joint, pulses.across_the_joint)),
+    (71, (pulses.first_shot_after_the_joint, pulses.across_the_joint)),
     (20, (copies.insert_after_the_joint,)),
     (72, (copies.first_frames_next, copies.across_two_takes)),
     (80, (copies.first_frames_cutaway, copies.first_frames_sound)),
@@ -30,9 +30,9 @@ GROUPS: tuple[tuple[int, tuple[Situation, ...]], ...] = (
     (84, (copies.picture_that_ends, copies.sound_that_ends)),
     (74, (switches.picture_switched_on,)),
     (80, (switches.sound_switched_on, switches.assembled_for_the_picture)),
-    (115, (worn.worn_edit_master,)),
-    (60, (worn.worn_source_tape,)),
-    (85, (worn.player_that_is_off,)),
+    (113, (worn.worn_edit_master,)),
+    (62, (worn.worn_source_tape,)),
+    (92, (worn.player_that_is_off,)),
     (
         96,
         (

@@ -41,7 +41,9 @@ from exercises.drills.rules import (
 )
 
 NO_PULSES_THERE = mode(
-    SET_BOTH, "where there are no pulses, what an insert lays can’t be played", "insert-lays-pulses"
+    SET_BOTH,
+    "where there are no pulses, nothing locks to what an insert lays",
+    "insert-lays-pulses",
 )
 BREAKS = mode(SET_ASSEMBLE, "an assemble would break the pulses of the black", "black-is-blank")
 TAKES_SOUND = mode(
@@ -287,7 +289,7 @@ JOBS = (
             NO_PULSES_THERE,
             mode(
                 SET_PICTURE,
-                "where there are no pulses, what an insert lays can’t be played",
+                "where there are no pulses, nothing locks to what an insert lays",
                 "insert-lays-pulses",
             ),
         ),

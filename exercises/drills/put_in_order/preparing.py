@@ -58,7 +58,7 @@ LEADER = Standing(
         Decoy(
             step="insert",
             text=SET_BOTH,
-            why="where there are no pulses, what an insert lays can’t be played",
+            why="where there are no pulses, nothing locks to what an insert lays",
             belief="insert-lays-pulses",
             after="first",
         ),

@@ -144,7 +144,7 @@ AS_IT_WAS = Decoy(
 )
 BY_ITSELF = Decoy(
     step="by-itself",
-    text="Let the automatic level see to whites, and to the rest",
+    text="Let the automatic level set the white of each shot",
     why="it takes the brightest thing for white, whatever that is: white is set by hand",
     after="set",
 )

@@ -84,8 +84,8 @@ BLACK_COUNTS = Rule(
     section="black",
 )
 MARK_EARLY = Rule(
-    text="In assemble rather mark a little early than late: early costs a few frames, late "
-    "leaves a hole, as much as a run-up behind it is unsteady, and the shot is laid again.",
+    text="In assemble, mark a little early rather than late. Early costs a few frames. Late leaves "
+    "a hole; as much as a run-up behind it is unsteady, and the shot is laid again.",
     skill="continuing-a-master",
     lesson="making-an-edit",
     section="too-late",

@@ -58,7 +58,7 @@ ROLLS = Rule(
     lesson="what-is-on-the-tape",
     section="run-up",
 )
-NOTHING_PLAYS = Rule(
+NO_PICTURE = Rule(
     text="Snow from edge to edge, or a muted screen, is tape without a picture, as a rule blank. "
     "Recorded without pulses looks otherwise: it never locks, drifts and tears.",
     skill="seeing-a-bad-edit",

@@ -9,6 +9,13 @@ TRACKING_PEAK = Rule(
     lesson="setting-up-the-player",
     section="meter-and-picture",
 )
+TRACKING_MIDWAY = Rule(
+    text="Without a meter, find the streaks on both sides, and set the player’s tracking midway "
+    "between them; where only one side is in reach, go by the fine noise.",
+    skill="player-set-up",
+    lesson="setting-up-the-player",
+    section="tracking",
+)
 FIXED_POSITION = Rule(
     text="While it records, the recorder’s tracking stands at its fixed position: "
     "turned, it lays its tracks where no other machine looks for them.",

@@ -17,7 +17,7 @@ FAULT_OPTIONS = (
     Option(value=Seen.FLASH, text="Flash frames: something is left at the cut"),
     Option(value=Seen.GENERATIONS, text="Too many generations: copied too often"),
     Option(value=Seen.ROLL, text="Roll: a machine was not locked"),
-    Option(value=Seen.SNOW, text="Snow: nothing plays there"),
+    Option(value=Seen.SNOW, text="Snow: no picture is recorded there"),
     Option(value=Seen.WORN, text="Worn tape: no edit has done it"),
     Option(value=NOTHING, text="Nothing is wrong"),
 )
@@ -40,7 +40,7 @@ RULES: dict[str, Rule] = {
     Seen.FLASH: rules.NO_FLASH,
     Seen.GENERATIONS: rules.FEW_COPIES,
     Seen.ROLL: rules.ROLLS,
-    Seen.SNOW: rules.NOTHING_PLAYS,
+    Seen.SNOW: rules.NO_PICTURE,
     Seen.WORN: rules.STREAKS_OF_ITS_OWN,
     NOTHING: rules.NO_FAULT,
 }

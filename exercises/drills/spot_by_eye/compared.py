@@ -58,7 +58,7 @@ def answered(screen: Screen, found: list[Stretch], showing: Showing) -> list[Sti
 
 
 def _meant(screen: Screen, frame: int, fault: Stretch) -> Picture:
-    """What was to be seen there: a flash is of another shot, and where nothing plays is none."""
+    """What was to be seen there: a flash is of another shot, and snow is of none."""
     if fault.seen is Seen.FLASH:
         return screen.at(fault.end)
     if fault.seen is not Seen.SNOW:

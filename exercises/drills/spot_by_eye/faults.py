@@ -40,11 +40,11 @@ CONDITIONS = {
 # What is said of a state that has no measurement.
 SENTENCES = {
     Seen.ROLL: "A machine was not locked there: the picture rolls and leans.",
-    Seen.SNOW: "Nothing plays there: an assemble has wiped it, the pulses too.",
+    Seen.SNOW: "The tape is blank there: an assemble has wiped it, the pulses too.",
     Seen.WORN: "The tape that it was copied from has such streaks whenever it is played. No edit "
     "did it.",
 }
-NOT_COPIED = "Nothing plays there: the take had ended, and the player gave no picture to record."
+NOT_COPIED = "No picture was recorded there: the take had ended, and the player gave none."
 
 
 class Where(StrEnum):

@@ -35,7 +35,7 @@ def cuts(visit: Visit, versions: Sequence[Sequence[Showing]]) -> list[int] | Non
     """Where the stretches begin and end; None where they would be too many.
 
     Cuts that no version needs are added until there are enough: a cut tells nothing. None of them
-    is where nothing plays, and where nothing plays at the end for anybody isn't asked about: else
+    is on blank tape, and blank tape at the end for anybody isn't asked about: else
     that would be right most often.
     """
     needed = {edge for shown in versions for each in shown for edge in (each.start, each.end)}

@@ -95,9 +95,10 @@ CHANNELS = (
     Effect(
         name="a voice in the room",
         wish="{person} wants to speak into a microphone, which is on the mixer, while {shot} is "
-        "copied, so that the two are heard together from {code}.",
+        "copied, so that the two are heard together from {code}. There is one sound channel.",
         right=MIX,
-        because="Two sounds at once need a mixer and a second source, and both are there.",
+        because="On one channel, two sounds at once need a mixer and a second source, and both are "
+        "there.",
         wrong={
             ELSEWHERE: "For sound there is a mixer on this bench, and the second source is there.",
             ONE_BY_ONE: "It can be had as asked: the mixer takes two sounds.",

@@ -59,7 +59,7 @@ PULSES = (
         right=BLACK_FIRST,
         because="The tape needs pulses there, and an insert lays none.",
         wrong={
-            INSERT_SOUND: "Without pulses nothing plays, sound no more than picture.",
+            INSERT_SOUND: "Without pulses no machine locks, and sound wavers as a picture tears.",
             SPLIT: why.LAYS_NONE,
             LAY_AGAIN: "What is laid is good, and stays.",
         },

@@ -4,7 +4,7 @@ TAKES_ALL = "An assemble always takes picture, sound and pulses."
 NO_CLEAN_END = (
     "An assemble can’t end cleanly before what must stay: its pulses don’t join the old ones."
 )
-LAYS_NONE = "An insert lays no pulses, and where there are none nothing plays."
+LAYS_NONE = "An insert lays no pulses, and where there are none no machine locks."
 ENDS_INSIDE = "Where pulses run on, an insert may end inside a shot; what follows stays as it is."
 MOVES_NOTHING = "It would take the place of what is there: nothing on a tape moves along."
 ONE_PICTURE = "One player gives one picture; nothing on this bench mixes pictures."

@@ -132,7 +132,7 @@ def test_nothing_wrong_is_an_answer_and_is_said() -> None:
 def test_tape_is_the_one_that_the_edits_make() -> None:
     """By hand from the tape model: 20 s assembled after the black, 8 s inserted after them.
 
-    The insert lays no pulses, so nothing plays from 00:01:20:00 on, 2000 frames in.
+    The insert lays no pulses, so no machine locks from 00:01:20:00 on, 2000 frames in.
     """
     bench, second = Bench.default(Rate.R25), 25
     crank = Source("crank", (Take(0, 35 * second),))

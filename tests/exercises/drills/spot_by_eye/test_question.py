@@ -77,7 +77,7 @@ def test_words_name_no_fault() -> None:
 
 
 def test_words_are_told_alike_of_faults_and_of_none() -> None:
-    """A full stop more would say which it is; where nothing plays there is no more to tell."""
+    """A full stop more would say which it is; of snow there is no more to tell."""
     counts: dict[bool, set[int]] = {True: set(), False: set()}
     for question in questions():
         if question.media[0]["form"] == "still" and question.right["fault"] != "snow":

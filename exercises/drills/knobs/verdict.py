@@ -55,7 +55,7 @@ def credit(setting: int, choices: Sequence[Json]) -> str:
     """Why the score is what it is; empty where the setting alone counts, all of it or nothing."""
     found = []
     if 0 < setting < 100:
-        found.append(f"The setting is outside the band, but not by far: it counts {setting} %.")
+        found.append(f"The setting is not right, but not far from it: it counts {setting} %.")
     if choices:
         rights = sum([setting == 100, *(choice["is_right"] for choice in choices)])
         found.append(counted(rights, 1 + len(choices)))

@@ -16,7 +16,7 @@ MEND_IT = Kind(
         "mending",
     ),
     lesson="knowing-a-bad-edit",
-    revision=3,
+    revision=4,
     template="drills/mend_it.html",
     candidates=candidates,
     grade=grade,

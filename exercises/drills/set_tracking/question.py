@@ -21,7 +21,7 @@ from exercises.tape.geometry import LOST, envelope_loss
 ACROSS = 7  # pictures in a row of the strip
 PASSES = (
     "The copy has no fault, but it is noisier than it need be, "
-    "and a little drift will make one of it."
+    "and a little drift will bring streaks."
 )
 
 

@@ -7,7 +7,7 @@ from exercises.drills.draw import Draw
 from exercises.drills.knobs.control import MIDDLE, POSITIONS, TOLD, best_of, start_of
 from exercises.drills.knobs.job import Job
 from exercises.drills.quay_street import TAPES
-from exercises.drills.rules import FIXED_POSITION, TRACKING_PEAK, Rule
+from exercises.drills.rules import FIXED_POSITION, TRACKING_MIDWAY, TRACKING_PEAK, Rule
 from exercises.drills.set_tracking.meter import Meter, in_words
 
 STEP = 5  # percent of a track that a position is
@@ -105,6 +105,7 @@ def hidden(job: Job, clear: int) -> Version:
         best=clear,
         story=f"{came(job)} The player has no tracking meter: the picture alone tells.",
         why=f"It is {where_seen(clear)}.",
+        rule=TRACKING_MIDWAY,
     )
 
 

@@ -55,8 +55,8 @@ class Told:
                 "not wrong."
             )
         return (
-            "Whatever is laid where the edit master is worn drops out again: "
-            "on another tape, none of the film does."
+            "Whatever is laid where the edit master is worn drops out again; "
+            "laid on another tape, the film does not."
         )
 
     def _span(self, start: int, end: int) -> str:

@@ -44,7 +44,7 @@ def _why(visit: Visit, states: Sequence[State], frame: int) -> str:
         case Condition.RELOCK:
             return _rolling(visit, state, edit)
         case Condition.UNSETTLED | Condition.UNSETTLED_SOUND:
-            return f"{edit} began without the full run-up on both tapes."
+            return f"{edit} had too little run-up on {_short_of(visit, state)}."
         case Condition.NO_PICTURE | Condition.NO_SOUND:
             return "There are pulses, but nothing is laid on that track."
     return ""
@@ -59,8 +59,17 @@ def _unpulsed(tape: Tape, frame: int, edit: str) -> str:
     return f"{laid}, and an insert lays none: nothing locks to what it has laid."
 
 
+def _short_of(visit: Visit, state: State) -> str:
+    """The tape on which an edit had too little run-up; of both, the source tape."""
+    change = visit.changes[state.edit or 0]
+    on_source = change.source.run_up(change.in_)
+    return change.source.name if on_source < visit.session.bench.lock else "the edit master"
+
+
 def _rolling(visit: Visit, state: State, edit: str) -> str:
     if not edit:
+        if not state.start:
+            return "The tape’s first pulses are here: a machine needs a moment to lock to them."
         return "The old pulses begin here, out of phase with whatever comes before."
     job = visit.jobs[state.edit or 0]
     if job.mode is Mode.ASSEMBLE and job.at == state.start:

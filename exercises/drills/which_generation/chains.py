@@ -59,8 +59,9 @@ def archive_loan(work: Work) -> list[Segment]:
     copy = work.dub(archive)
     loan, camera = work.dub(copy), work.camera()
     work.story = (
-        f"The harbour’s archive keeps {archive.name} and lends nothing but copies of a copy. "
-        f"{work.person} got {loan.name} from there; {camera.name} is the workshop’s own."
+        f"The harbour’s archive lends what it has of {archive.name}: {work.person} got "
+        f"{loan.name}, a copy of a copy, and for one shot {copy.name}. "
+        f"{camera.name} is the workshop’s own."
     )
     return work.laid(camera, loan, camera, copy)
 
@@ -121,7 +122,8 @@ def first_version(work: Work) -> list[Segment]:
     old, other = work.dub(camera), work.camera()
     work.story = (
         f"The edit master holds shots of {other.name}, and some of {old.name}, a first version "
-        f"that {work.person} cut from {camera.name}. What was too dark there was taken anew."
+        f"that {work.person} cut from {camera.name}. What was too dark there comes from the "
+        "camera tape again."
     )
     return work.laid(other, old, camera)
 
@@ -131,8 +133,8 @@ def borrowed_shots(work: Work) -> list[Segment]:
     theirs, camera = work.dub(neighbour), work.camera()
     ours = work.dub(theirs)
     work.story = (
-        f"A film club lent its copy {theirs.name} for two days. {work.person} dubbed it to "
-        f"{ours.name} and gave it back; one shot had been copied straight from it."
+        f"A film club lends all its tapes, originals too, for two days each. {work.person} had "
+        f"{theirs.name}, dubbed it to {ours.name}, and copied one shot straight from it."
     )
     return work.laid(ours, theirs, camera, ours)
 
@@ -162,7 +164,7 @@ def copied(work: Work, segments: list[Segment], times: int) -> list[Segment]:
     if times:
         work.on = "the festival copy"
         work.story += (
-            f" The finished edit master, all of it, is copied once more by {work.other}, "
+            f" {work.other} copies the whole of the finished edit master once more, "
             "for a festival in another town."
         )
         segments = work.dubbed(segments, FESTIVAL)

@@ -51,7 +51,7 @@ def _assembled(film: Film, why: str) -> Rule:
     clip = scene.clip(scene.seconds(5, 8))
     end = scene.assemble(clip, at)
     film.mean(clip, 0, at)
-    told(film, f"{why} It was assembled", clip, at)
+    told(film, f"{why} The new shot was assembled", clip, at)
     skip = end - film.middle
     wiped = max(3 * scene.rate.nominal, scene.bench.erase_gap + scene.rate.nominal)
     film.offer(

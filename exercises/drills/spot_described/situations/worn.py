@@ -25,7 +25,7 @@ def worn_edit_master(work: Work) -> Rule:
     tracks = (PICTURE,) if is_black else tracks
     work.worn.append(Wear(MASTER, start, end, tracks))
     work.story += (
-        f" Played through before the first edit, it did one thing: {shows(tracks)} "
+        f" When it was played through before the first edit, {shows(tracks)} "
         f"{span(start, end, work.scene.bench)}."
     )
     return WORN_MASTER

@@ -125,7 +125,7 @@ def sign_offs(cohort: Cohort) -> Iterator[Row]:
             each.bench,
             each.instructor_name,
             each.note,
-            each.code,
+            "" if each.person.is_deleted else each.code,
             gone.at.isoformat(timespec="seconds") if gone else "",
             gone.by.name if gone else "",
             gone.reason if gone else "",

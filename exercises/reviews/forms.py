@@ -49,7 +49,7 @@ class ReviewForm(forms.Form):
         action, percent = cleaned.get("action"), cleaned.get("percent")
         if action == "partly" and "percent" not in self.errors and not 1 <= (percent or 0) <= 99:
             self.add_error("percent", "Write a whole number from 1 to 99.")
-        first_score = self.waits and self.score() is not None
+        first_score = self.waits and action in (*SCORES, "partly")
         if action and not cleaned.get("text") and "text" not in self.errors and not first_score:
             self.add_error("text", "Write what you tell the learner: the reason belongs here.")
         return cleaned

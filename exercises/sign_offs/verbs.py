@@ -185,7 +185,8 @@ def checked_card(request: HttpRequest, typed: str) -> SignOff:
     limit = card_limit(request)
     with where_it_can_be_kept():
         throttle.count_try(limit)
-    made = SignOff.objects.filter(code=plain_code(typed))
+    # Of somebody whose account is deleted no card counts: nobody could be told by their name.
+    made = SignOff.objects.filter(code=plain_code(typed), person__is_deleted=False)
     found = made.select_related("withdrawal").first()
     if found is None:
         raise UnknownCardError

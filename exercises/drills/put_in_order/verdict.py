@@ -44,7 +44,7 @@ def mistakes(procedure: Procedure, order: Sequence[str]) -> list[list[str]]:
     texts = {step: begun(text) for step, text in procedure.texts.items()}
     return [
         *(
-            [f"“{texts[rule.first]}” comes after “{texts[rule.then]}”.", rule.why]
+            [f"“{texts[rule.first]}” has to come before “{texts[rule.then]}”.", rule.why]
             for rule in procedure.broken(order)
         ),
         *(

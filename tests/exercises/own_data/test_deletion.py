@@ -89,6 +89,21 @@ def test_sign_off_stays_without_the_person(ines: Person, mina: Person, harbour: 
     assert not person.has_usable_password()
 
 
+def test_card_of_a_deleted_account_counts_no_more(
+    client: Client, ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    sign(ines, mina, harbour)
+    delete_learner(mina)
+    stays = SignOff.objects.get()
+
+    checked = client.get(reverse("verify-card", args=[stays.code]))
+    page = client_of(ines).get(reverse("sign-off", args=[harbour.pk, stays.code]))
+
+    assert checked.status_code == 404
+    assert stays.get_absolute_url().encode() not in page.content
+    assert reverse("withdraw-sign-off", args=[harbour.pk, stays.code]).encode() not in page.content
+
+
 def test_pages_of_the_instructor_still_open(
     ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
 ) -> None:

@@ -75,6 +75,7 @@ def test_instructor_keeps_a_review(
         ({}, ["action", "key"]),
         ({"action": "praise", "text": "Good.", "key": KEY}, ["action"]),
         ({"action": "partly", "percent": "", "text": "So so.", "key": KEY}, ["percent"]),
+        ({"action": "partly", "percent": "", "text": "", "key": KEY}, ["percent"]),
         ({"action": "partly", "percent": "100", "text": "So so.", "key": KEY}, ["percent"]),
         ({"action": "partly", "percent": "half", "text": "So so.", "key": KEY}, ["percent"]),
         ({"action": "comment", "text": " ", "key": KEY}, ["text"]),

@@ -18,6 +18,7 @@ Since = tuple[datetime, datetime]  # whoever answered within it is not idle
 CLOCKS_DIFFER = timedelta(hours=1)
 PER_PAGE = 25
 WHOLE = 1000  # people on the page that is made for printing
+UNREAD = ("summary__recent", "summary__rows", "summary__given")
 NAMED = 5  # people that the overview names
 ORDERS = {
     "name": ("name", "pk"),
@@ -98,7 +99,7 @@ class BoardPage:
 def readiness(cohort: Cohort, wanted: Wanted, *, now: datetime) -> BoardPage:
     """One page of the board. Five queries, however many people and attempts there are."""
     since = (now - timedelta(days=wanted.idle_days), now + CLOCKS_DIFFER)
-    everybody = Person.objects.learning_in(cohort).select_related("summary")
+    everybody = Person.objects.learning_in(cohort).select_related("summary").defer(*UNREAD)
     chosen = chosen_of(everybody, wanted, since).order_by(*ORDERS[wanted.sort])
     page = Paginator(chosen, WHOLE if wanted.whole else PER_PAGE).get_page(wanted.page)
     skills = practised_skills()

@@ -12,6 +12,13 @@ def unbroken(rights: Iterable[bool]) -> int:
     return sum(1 for _ in takewhile(bool, rights))
 
 
+def row_after(row: int, *, right: bool) -> int:
+    """How far a drill's row of right answers has come after one more; once held, it stays so."""
+    if row >= HOLDS:
+        return row
+    return row + 1 if right else 0
+
+
 def is_held(rights: list[bool]) -> bool:
     """Whether so many right answers ever stood together, in any order of time."""
     run = 0
@@ -27,11 +34,11 @@ def mean_score(scores: list[int]) -> int:
     return (2 * sum(scores) + len(scores)) // (2 * len(scores))
 
 
-def row_words(rights: list[bool]) -> str:
-    """How far the row has come, in words, after the latest answer; `rights` from it back."""
-    if is_held(rights[1:]):
+def row_words(before: int, *, right: bool) -> str:
+    """What one more answer did to the row, in words; nothing where the drill was held before."""
+    if before >= HOLDS:
         return ""
-    row = unbroken(rights)
+    row = row_after(before, right=right)
     if row >= HOLDS:
         return "Held: three right answers without a miss."
     if not row:

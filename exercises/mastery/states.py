@@ -19,9 +19,9 @@ from enum import StrEnum
 
 from exercises.mastery.progress import HOLDS, RECENT, mean_score, unbroken
 
-# Raise it when the same answers come to something else here, or in `exercises/summaries.py`:
-# `manage.py migrate` then works all summaries out again.
-RULES = 1
+# Raise it when the same answers come to something else here, or in
+# `exercises/standing/summaries.py`: `manage.py migrate` then works all summaries out again.
+RULES = 2
 
 MANY = 5  # answers after which somebody is no beginner in a skill
 OFTEN = 3  # times that a belief shows before somebody is stuck on it
@@ -42,7 +42,6 @@ class Counted:
     right: bool
     score: int
     beliefs: Sequence[str]
-    at: datetime
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -57,8 +56,8 @@ class SkillState:
     times: int = 0
 
 
-def skill_state(latest: Sequence[Counted], answers: int) -> SkillState:
-    """From the last answers in a skill, latest first, and how many there are in all.
+def skill_state(latest: Sequence[Counted], answers: int, last: datetime) -> SkillState:
+    """From the last answers in a skill, latest first, how many there are, and when the last was.
 
     ValueError where there is none.
     """
@@ -72,7 +71,7 @@ def skill_state(latest: Sequence[Counted], answers: int) -> SkillState:
         state=state,
         score=mean_score([each.score for each in recent]),
         answers=answers,
-        last=recent[0].at,
+        last=last,
         belief=belief if stuck else "",
         times=times if stuck else 0,
     )

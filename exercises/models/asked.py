@@ -7,6 +7,7 @@ from django.db import models
 from django.urls import reverse
 from django.utils import timezone
 
+from exercises.drills.asks import Json
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS, kind
 from exercises.models.assignment import Assignment
@@ -70,6 +71,8 @@ class Asked(models.Model):
 
     objects = AskedQuerySet.as_manager()
 
+    _parsed: tuple[Json, Question] | None = None
+
     class Meta:
         verbose_name = "question asked"
         verbose_name_plural = "questions asked"
@@ -94,9 +97,10 @@ class Asked(models.Model):
     @property
     def can_be_judged(self) -> bool:
         """Whether what it asks is still asked. One of an own drill may have been put away."""
+        if self.own:
+            return self.own.is_asked and (self.latest or hasattr(self, "attempt"))
         now = kind_now(self.drill)
-        put_away = self.own_id and not (self.latest or hasattr(self, "attempt"))
-        return now is not None and self.revision == now.revision and not put_away
+        return now is not None and self.revision == now.revision
 
     @property
     def is_open(self) -> bool:
@@ -112,4 +116,7 @@ class Asked(models.Model):
         )
 
     def as_question(self) -> Question:
-        return Question.from_json(self.question)
+        """What is asked; read from its JSON once, as long as that stays the same."""
+        if self._parsed is None or self._parsed[0] is not self.question:
+            self._parsed = self.question, Question.from_json(self.question)
+        return self._parsed[1]

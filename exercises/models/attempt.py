@@ -98,6 +98,9 @@ class Attempt(AppendOnly):
 
     objects = AttemptQuerySet.as_manager()
 
+    # How far the drill's row had come before this answer, for whoever has only now taken it.
+    row_before: int | None = None
+
     class Meta:
         indexes = [
             # Used by scores.of_people and by the learner's record.

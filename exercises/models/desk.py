@@ -115,6 +115,11 @@ class OwnRevision(AppendOnly):
         return SKILLS[self.skill].title
 
     @property
+    def is_asked(self) -> bool:
+        """Whether it is the revision that is asked now."""
+        return self.drill.published_id == self.pk and self.drill.retired_at is None
+
+    @property
     def kind(self) -> Kind:
         return self.kind_of(self.drill)
 

@@ -24,7 +24,8 @@ class SittingQuerySet(models.QuerySet["Sitting"]):
 class Sitting(models.Model):
     """`length` questions on some skills, or on any where `skills` is empty; likewise `kinds`.
 
-    It ends when all are answered, or when the learner stops.
+    It ends when all are answered, or when the learner stops. `answered` counts the answers; one
+    that was sent back and answered again counts twice.
     """
 
     token = models.CharField(max_length=32, unique=True, default=new_token)
@@ -38,6 +39,7 @@ class Sitting(models.Model):
         null=True, help_text="as the assignment asked when the sitting was begun"
     )
     length = models.PositiveSmallIntegerField()
+    answered = models.PositiveSmallIntegerField(default=0)
     started_at = models.DateTimeField(default=timezone.now)
     ended_at = models.DateTimeField(null=True, blank=True)
 
@@ -62,6 +64,11 @@ class Sitting(models.Model):
     @property
     def is_open(self) -> bool:
         return self.ended_at is None
+
+    @property
+    def left(self) -> int:
+        """How many of its questions are still to be answered."""
+        return max(0, self.length - self.answered)
 
     @property
     def skill_titles(self) -> list[str]:

@@ -6,6 +6,8 @@ from datetime import datetime
 from typing import Any
 
 from django.db import IntegrityError, transaction
+from django.db.models import QuerySet
+from django.db.models.expressions import RawSQL
 from django.utils import timezone
 
 from course.cohorts.equipping import bench_of
@@ -15,12 +17,19 @@ from exercises.drills.kind import Kind, Question
 from exercises.drills.settings import Settings
 from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
+from exercises.practice.counting import count_answer
+from exercises.practice.haste import refuse_haste
 from exercises.practice.uploads import discard, keep, tie
 from exercises.signal.photographs import Photograph
-from exercises.standing.outcomes import outcome_changed
+from exercises.standing.summaries import summary_of, take_in
+from exercises.standing.working_out import moments
 
 SEEDS = 2**53  # every seed survives a round trip through JSON; so many never come twice
 DRAWS = 25
+# As text: an answer would spend a tenth of its time on Django's putting it together.
+NO_ANSWER = """NOT EXISTS (
+    SELECT 1 FROM exercises_attempt earlier WHERE earlier.person_id = exercises_asked.person_id
+)"""
 
 
 class OutdatedError(Exception):
@@ -139,6 +148,16 @@ def describe(asked: Asked) -> Asked:
     return asked
 
 
+def to_answer(person: Person) -> QuerySet[Asked]:
+    """The person's questions, each with all that `submit` and the page of its answer read.
+
+    `first` says that they have not answered anything yet.
+    """
+    none = RawSQL(NO_ANSWER, ())  # noqa: S611 - a fixed text
+    found = Asked.objects.filter(person=person).annotate(first=none)
+    return found.select_related("attempt", "sitting", "own__drill", "person__summary")
+
+
 def submit(
     asked: Asked,
     answer: dict[str, Any],
@@ -148,16 +167,43 @@ def submit(
 ) -> Attempt:
     """Judge the answer and keep it, once; with the `photograph`, where it is one.
 
-    A second submission of the same question, in parallel too, changes nothing and gives
-    the first one's attempt. Raises `OutdatedError`, having written nothing, where the kind
-    has moved on since it asked.
+    The last answer of a sitting ends it. A second submission of the same question, in parallel
+    too, changes nothing and gives the first one's attempt. Having written nothing, raises
+    `TooFastError` where the person has given a minute's answers already, and `OutdatedError`
+    where the kind has moved on since it asked.
     """
+    now = now or timezone.now()
+    known = summary_of(asked.person)
+    if not hasattr(asked, "attempt"):
+        refuse_haste(moments(known), now)
     if not asked.can_be_judged:
         raise OutdatedError
+    attempt = judged(asked, answer, photograph, now)
+    name = keep(photograph) if photograph else ""
+    try:
+        with transaction.atomic():
+            attempt.save(force_insert=True)
+            if photograph:
+                tie(name, photograph, attempt)
+            take_in(attempt, known, first=getattr(asked, "first", False))
+            if asked.sitting:
+                count_answer(asked.sitting, now)
+    except IntegrityError:  # a question has one attempt, and the key is its token
+        if photograph:
+            discard(name)
+        return Attempt.objects.get(asked=asked)
+    attempt.remember_no_outcome()
+    return attempt
+
+
+def judged(
+    asked: Asked, answer: dict[str, Any], photograph: Photograph | None, now: datetime
+) -> Attempt:
+    """The answer with its verdict; not saved yet."""
     question = asked.as_question()
     refuse_without_its_picture(question, answer, photograph)
     verdict = asked.kind.grade(question, answer).as_told()
-    attempt = Attempt(
+    return Attempt(
         asked=asked,
         person_id=asked.person_id,
         drill=asked.drill,
@@ -174,22 +220,9 @@ def submit(
         misconceptions=list(verdict.misconceptions),
         feedback=verdict.feedback,
         asked_at=asked.asked_at,
-        answered_at=now or timezone.now(),
+        answered_at=now,
         key=asked.token,
     )
-    name = keep(photograph) if photograph else ""
-    try:
-        with transaction.atomic():
-            attempt.save(force_insert=True)
-            if photograph:
-                tie(name, photograph, attempt)
-            outcome_changed(attempt)
-    except IntegrityError:  # a question has one attempt, and the key is its token
-        if photograph:
-            discard(name)
-        return Attempt.objects.get(asked=asked)
-    attempt.remember_no_outcome()
-    return attempt
 
 
 def refuse_without_its_picture(

@@ -1,13 +1,11 @@
 """How many answers a minute are taken from one person: far more than anybody reads questions."""
 
-from datetime import datetime, timedelta
+from collections.abc import Sequence
+from datetime import datetime
 
 from django.conf import settings
-from django.utils import timezone
 
-from exercises.models import Asked, Attempt
-
-MINUTE = timedelta(minutes=1)
+from exercises.standing.working_out import MINUTE
 
 
 class TooFastError(Exception):
@@ -18,15 +16,13 @@ class TooFastError(Exception):
         self.until = until
 
 
-def refuse_haste(asked: Asked, *, now: datetime | None = None) -> None:
-    """Raises `TooFastError` where the person has given a minute's answers already.
+def refuse_haste(given: Sequence[datetime], now: datetime) -> None:
+    """Raises `TooFastError` after a minute's answers; `given` is when, the last answer first.
 
-    One that is sent a second time is no further answer. Attempts are in their order whatever
-    the clock did; what it dated into the future holds nobody up.
+    Answers are in their order whatever the clock did; what it dated into the future holds nobody
+    up.
     """
-    now = now or timezone.now()
-    given = Attempt.objects.filter(person_id=asked.person_id).order_by("-pk")
     most = settings.ANSWERS_A_MINUTE
-    for answered_at in given.values_list("answered_at", flat=True)[most - 1 : most]:
-        if answered_at <= now < answered_at + MINUTE and not hasattr(asked, "attempt"):
+    for answered_at in given[most - 1 : most]:
+        if answered_at <= now < answered_at + MINUTE:
             raise TooFastError(answered_at + MINUTE)

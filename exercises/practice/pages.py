@@ -14,7 +14,6 @@ from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
 from exercises.practice.addressed import READER
 from exercises.practice.forms.answer import AnswerForm
-from exercises.practice.sittings import left_of
 from exercises.standing.scores import row_in_words
 
 PER_PAGE = 25
@@ -60,7 +59,7 @@ def question_context(asked: Asked, form: AnswerForm) -> dict[str, object]:
 
 def attempt_context(attempt: Attempt) -> dict[str, object]:
     """What the page of an attempt shows: the question, the answer given, what came of it."""
-    question, sitting = attempt.asked.as_question(), attempt.asked.sitting
+    question = attempt.asked.as_question()
     rule = question.rule
     return {
         "attempt": attempt,
@@ -78,7 +77,6 @@ def attempt_context(attempt: Attempt) -> dict[str, object]:
         "verdict": attempt.verdict,
         "feedback": attempt.feedback,
         "row": row_in_words(attempt),
-        "left": left_of(sitting) if sitting and sitting.is_open else 0,
     }
 
 

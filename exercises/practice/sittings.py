@@ -28,24 +28,19 @@ def start(
 
 
 def open_sitting(person: Person) -> Sitting | None:
+    """The one that somebody has not ended."""
     return Sitting.objects.open_of(person).first()
 
 
-def sitting_going(person: Person) -> Sitting | None:
-    """The open one, with `answered`, how many of its questions are; one query."""
-    counted = Sitting.objects.open_of(person).annotate(answered=Count("asked__attempt"))
-    return counted.first()
-
-
 def sittings_of(person: Person) -> QuerySet[Sitting]:
-    """All sittings of somebody, the latest first, with `answered` and `right` counted."""
+    """All sittings of somebody, the latest first, with `right` counted."""
     found = Sitting.objects.filter(person=person).latest_first()
     right = Count(
         "asked__attempt",
         filter=Q(asked__attempt__outcome__right=True)
         | Q(asked__attempt__outcome=None, asked__attempt__right=True),
     )
-    return found.annotate(answered=Count("asked__attempt"), right=right)
+    return found.annotate(right=right)
 
 
 def next_question(sitting: Sitting) -> Asked | None:
@@ -83,17 +78,6 @@ def in_order(sitting: Sitting) -> list[Attempt]:
     """Its answers as they were given, the first one first."""
     found = Attempt.objects.filter(asked__sitting=sitting).with_standing().with_again()
     return list(found.order_by("pk"))
-
-
-def left_of(sitting: Sitting) -> int:
-    """How many of its questions are still to be answered; one query."""
-    return max(0, sitting.length - answers_of(sitting).count())
-
-
-def end_if_answered(sitting: Sitting) -> None:
-    """End it with its last answer, so that another can be begun at once."""
-    if sitting.is_open and not left_of(sitting):
-        stop(sitting)
 
 
 def stop(sitting: Sitting, *, now: datetime | None = None) -> None:

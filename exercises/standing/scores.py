@@ -4,6 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import datetime
+from functools import reduce
 
 from course.cohorts.models import Person
 from exercises.drills.kind import Kind
@@ -12,6 +13,7 @@ from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
 from exercises.mastery.progress import (
     HOLDS,
     is_held,
+    row_after,
     row_words,
     unbroken,
 )
@@ -53,7 +55,7 @@ def practised_skills() -> list[Skill]:
 def standings(people: Iterable[Person]) -> dict[int, dict[str, Standing]]:
     """By person and skill; one query."""
     found: dict[int, dict[str, Standing]] = defaultdict(dict)
-    for summary in Summary.objects.filter(person__in=list(people)):
+    for summary in Summary.objects.filter(person__in=list(people)).only("skills"):
         for slug, known in summary.skills.items():
             found[summary.person_id][slug] = Standing(
                 skill=SKILLS[slug],
@@ -99,6 +101,12 @@ def row_in_words(attempt: Attempt) -> str:
     """
     if attempt.result.waits or attempt.own_id:
         return ""
+    known = attempt.row_before
+    return row_words(row_before(attempt) if known is None else known, right=attempt.result.right)
+
+
+def row_before(attempt: Attempt) -> int:
+    """How far the drill's row had come before the attempt, as the answers count now."""
     same = Attempt.objects.filter(person=attempt.person_id, drill=attempt.drill).judged()
-    until = same.filter(pk__lte=attempt.pk).latest_first()
-    return row_words(list(until.values_list(RIGHT_NOW, flat=True)))
+    earlier = same.filter(pk__lt=attempt.pk).order_by("pk").values_list(RIGHT_NOW, flat=True)
+    return reduce(lambda row, right: row_after(row, right=right), earlier, 0)

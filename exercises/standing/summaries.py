@@ -1,113 +1,95 @@
 """The verbs that keep summaries in step with attempts, and prove that they are.
 
-Nothing is counted up: what changed is worked out again from the attempts themselves, so the
-order in which answers and scores arrive makes no difference. The summary's row is locked
-first: of two answers at once the second one sees the first.
+A summary carries what the next answer has to know of those before it, so that an answer reads
+none of them. What is written is worked out from the summary as it was read, and stands only where
+nobody has changed it since. Otherwise, and whenever an instructor scores an answer, all of it is
+worked out again from the attempts themselves, with its row locked: the order in which answers and
+scores arrive makes no difference, and of two answers at once none is lost.
 """
 
-from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import asdict
-from datetime import datetime
 from typing import Any
 
 from django.db import IntegrityError, transaction
-from django.db.models import Count, Exists, OuterRef, Q, QuerySet, Window
+from django.db.models import Count, Exists, F, OuterRef, Q, QuerySet
 
 from course.cohorts.models import Person
-from exercises.mastery.progress import RECENT
-from exercises.mastery.states import RULES, Counted, SkillState, State, skill_state
-from exercises.models import RIGHT_NOW, SCORE_NOW, Attempt, Summary
+from exercises.mastery.states import RULES
+from exercises.models import Attempt, Sitting, Summary
+from exercises.standing.working_out import with_answer, worked_out
 
-COLUMNS = ("skills", "answers", "last_practised", "steady", "stuck", "weakest", "weakest_score")
-COUNTED = (RIGHT_NOW, SCORE_NOW, "misconceptions", "answered_at")
+COLUMNS = (
+    "skills",
+    "answers",
+    "last_practised",
+    "steady",
+    "stuck",
+    "weakest",
+    "weakest_score",
+    "recent",
+    "rows",
+    "given",
+)
 
 
-def refresh(person_id: int, skill: str) -> None:
-    """Work out one skill of somebody's summary again. Within the transaction that changed it."""
-    summary = locked(person_id)
-    if summary.rules != RULES:
-        fill(summary)
-        return
-    found = state_in(person_id, skill)
-    if found is None:
-        summary.skills.pop(skill, None)
-    else:
-        summary.skills[skill] = as_json(found)
-    summary.__dict__.update(totals(summary.skills))
-    summary.last_practised = last_practised(person_id)
-    summary.save()
+def summary_of(person: Person) -> Summary | None:
+    """Somebody's summary as it was read with them, or as it is now; the next time, read anew."""
+    known: Summary | None = getattr(person, "summary", None)
+    person._state.fields_cache.pop("summary", None)
+    return known
+
+
+def take_in(attempt: Attempt, known: Summary | None, *, first: bool = False) -> None:
+    """Bring the summary in step with an answer, in the transaction that adds it.
+
+    `known` is the summary as it was read before. Where there was none, `first` says that the
+    person had not answered anything either.
+    """
+    if known is None and first:
+        known = Summary(pk=attempt.person_id, rules=RULES)
+    if known is None or known.rules != RULES or not kept(known, with_answer(known, attempt)):
+        refresh(attempt.person_id)
+    elif not attempt.pending:
+        attempt.row_before = known.rows.get(attempt.drill, 0)
+
+
+def kept(known: Summary, columns: dict[str, Any]) -> bool:
+    """Write it, unless somebody else has changed it, or made it, since it was read."""
+    if known._state.adding:
+        return added(Summary(pk=known.pk, rules=known.rules, **columns))
+    same = Summary.objects.filter(pk=known.pk, version=known.version)
+    return bool(same.update(version=known.version + 1, **columns))
+
+
+def added(summary: Summary) -> bool:
+    """Add it, unless another answer at once has."""
+    try:
+        with transaction.atomic():
+            summary.save(force_insert=True)
+    except IntegrityError:
+        return False
+    return True
+
+
+def refresh(person_id: int) -> None:
+    """Work all of it out again. Within the transaction that changed what it says."""
+    fill(locked(person_id))
 
 
 def fill(summary: Summary) -> None:
     """Make all of it anew. It is locked."""
     summary.__dict__.update(worked_out(summary.person_id), rules=RULES)
+    summary.version += 1
     summary.save()
 
 
 def locked(person_id: int) -> Summary:
     """Somebody's summary, which nobody else changes until the transaction ends."""
     rows = Summary.objects.select_for_update()
-    return rows.filter(pk=person_id).first() or first_summary(rows, person_id)
-
-
-def first_summary(rows: QuerySet[Summary], person_id: int) -> Summary:
-    """The summary of somebody who had none; another answer at once may have made it."""
-    try:
-        with transaction.atomic():
-            return Summary.objects.create(pk=person_id)
-    except IntegrityError:
-        return rows.get(pk=person_id)
-
-
-def state_in(person_id: int, skill: str) -> SkillState | None:
-    """How somebody stands in a skill; None while no answer of theirs counts. One query."""
-    answers = Attempt.objects.filter(person=person_id, skill=skill).judged()
-    rows = answers.latest_first().values_list(*COUNTED, Window(Count("pk")))[:RECENT]
-    latest = list(rows)
-    return skill_state([counted(*row[:-1]) for row in latest], latest[0][-1]) if latest else None
-
-
-def counted(right: bool, score: int, beliefs: list[str], at: datetime) -> Counted:
-    """An answer as it counts; one that an instructor called right points at no belief."""
-    return Counted(right=right, score=score, beliefs=[] if right else beliefs, at=at)
-
-
-def as_json(state: SkillState) -> dict[str, Any]:
-    return {**asdict(state), "last": state.last.isoformat()}
-
-
-def totals(skills: dict[str, dict[str, Any]]) -> dict[str, Any]:
-    """The columns to sort and filter by, but for when the last answer was given."""
-    states = [skill["state"] for skill in skills.values()]
-    weakest = min(skills, key=lambda slug: (skills[slug]["score"], slug), default="")
-    return {
-        "answers": sum(skill["answers"] for skill in skills.values()),
-        "steady": states.count(State.STEADY),
-        "stuck": states.count(State.STUCK),
-        "weakest": weakest,
-        "weakest_score": skills[weakest]["score"] if weakest else None,
-    }
-
-
-def worked_out(person_id: int) -> dict[str, Any]:
-    """A summary's columns from the attempts alone, in three queries."""
-    answers = Attempt.objects.filter(person=person_id).judged()
-    numbers = dict(answers.values_list("skill").annotate(number=Count("pk")).order_by())
-    recent: dict[str, list[Counted]] = defaultdict(list)
-    rows = answers.recent(RECENT).latest_first().values_list("skill", *COUNTED)
-    for skill, *row in rows:
-        recent[skill].append(counted(*row))
-    skills = {
-        skill: as_json(skill_state(latest, numbers[skill])) for skill, latest in recent.items()
-    }
-    return {"skills": skills, **totals(skills), "last_practised": last_practised(person_id)}
-
-
-def last_practised(person_id: int) -> datetime | None:
-    """When the last answer was given that counts: the one given last, whatever its date."""
-    answers = Attempt.objects.filter(person=person_id).judged().latest_first()
-    return answers.values_list("answered_at", flat=True).first()
+    found = rows.filter(pk=person_id).first()
+    if found is None:
+        added(Summary(pk=person_id))
+    return found or rows.get(pk=person_id)
 
 
 def rebuild(people: Iterable[int]) -> int:
@@ -119,21 +101,35 @@ def rebuild(people: Iterable[int]) -> int:
     for person_id in people:
         with transaction.atomic():
             fill(locked(person_id))
+            for sitting in miscounted(person_id):
+                Sitting.objects.filter(pk=sitting.pk).update(answered=sitting.given)
         made += 1
     return made
 
 
 def differing(people: Iterable[int]) -> Iterator[tuple[int, Sequence[str]]]:
-    """People whose summary is not what their attempts come to, and the columns that differ."""
+    """People whose summary is not what their attempts come to, and the columns that differ.
+
+    `sittings` stands for the answers that their sittings count.
+    """
     for person_id in people:
         with transaction.atomic():
-            kept = locked(person_id)
+            found = locked(person_id)
             right = worked_out(person_id)
-        columns = [name for name in COLUMNS if getattr(kept, name) != right[name]]
-        if kept.rules != RULES:
+            sittings = miscounted(person_id).exists()
+        columns = [name for name in COLUMNS if getattr(found, name) != right[name]]
+        if found.rules != RULES:
             columns.append("rules")
+        if sittings:
+            columns.append("sittings")
         if columns:
             yield person_id, columns
+
+
+def miscounted(person_id: int) -> QuerySet[Sitting]:
+    """The sittings that count other answers than were given in them; with `given`, how many."""
+    counted = Sitting.objects.filter(person=person_id).annotate(given=Count("asked__attempt"))
+    return counted.exclude(answered=F("given"))
 
 
 def who_has_answered() -> list[int]:

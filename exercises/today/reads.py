@@ -10,7 +10,7 @@ from course.lessons.shelf import shelf
 from exercises.assignments.assigned import current
 from exercises.mastery.next_step import DrillState, next_step
 from exercises.models import Attempt
-from exercises.practice.sittings import sitting_going
+from exercises.practice.sittings import open_sitting
 from exercises.reviews.verbs import news_of
 from exercises.sign_offs.verbs import standing_of
 from exercises.standing.scores import Progress, progress_of
@@ -39,7 +39,7 @@ def today_of(person: Person) -> dict[str, Any]:
         "latest": Attempt.objects.filter(person=person).listed()[:LATEST],
         "cohorts": list(person.cohorts.all()),
         "assigned": current(person, now=timezone.now()),
-        "going": sitting_going(person),
+        "going": open_sitting(person),
         "sign_offs": standing_of(person),
         "told": list(Notice.objects.waiting_for(person)),
         "news": news_of(person),

@@ -9,9 +9,11 @@ from django.db.models import QuerySet
 from course.cohorts.models import Cohort, Person
 from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
 from exercises.drills.register import KINDS
-from exercises.models import Asked, SignOff
+from exercises.models import Asked, SignOff, Sitting
 from exercises.practice.attempts import ask, new_asked, submit
+from exercises.practice.sittings import next_question, start, stop
 from exercises.sign_offs.verbs import Decision, sign_off
+from tests.answers import right_answer
 
 
 def migrate(module: str, step: str) -> None:
@@ -55,3 +57,19 @@ def test_accounts_deleted_before_are_known(mina: Person, tom: Person) -> None:
     migrate("course.cohorts.migrations.0005_deleted_accounts", "mark")
 
     assert list(Person.objects.filter(is_deleted=True)) == [mina]
+
+
+def test_earlier_sittings_know_what_was_answered_in_them(mina: Person) -> None:
+    for answers in (2, 0):
+        sitting = start(mina, ["care-and-safety"], 5)
+        for _ in range(answers):
+            asked = next_question(sitting)
+            assert asked
+            submit(asked, right_answer(asked))
+        next_question(sitting)
+        stop(sitting)
+    Sitting.objects.update(answered=0)
+
+    migrate("exercises.migrations.0016_summaries_carry_the_last_answers", "count_answers")
+
+    assert list(Sitting.objects.order_by("pk").values_list("answered", flat=True)) == [2, 0]

@@ -11,11 +11,11 @@ from course.pages.limits import to_try_again, wait_in_words
 from exercises.drills.register import not_at
 from exercises.finding.kinds import kind_for
 from exercises.models import Asked, Attempt
-from exercises.practice.attempts import OutdatedError, ask, describe, submit
+from exercises.practice.attempts import OutdatedError, ask, describe, submit, to_answer
 from exercises.practice.forms.answer import AnswerForm
-from exercises.practice.haste import TooFastError, refuse_haste
+from exercises.practice.haste import TooFastError
 from exercises.practice.pages import answer_form, attempt_context, question_context, show_outdated
-from exercises.practice.sittings import end_if_answered, sitting_going
+from exercises.practice.sittings import open_sitting
 from exercises.standing.own_progress import own_progress_of
 from exercises.standing.scores import progress_of
 
@@ -32,7 +32,7 @@ def drills(request: SignedInRequest) -> HttpResponse:
         "drills": progress_of(request.user),
         "not_here": not_at(bench_of(request.user).as_settings()),
         "own": own_progress_of(request.user),
-        "going": sitting_going(request.user),
+        "going": open_sitting(request.user),
     }
     return render(request, "practice/drills.html", context)
 
@@ -58,21 +58,18 @@ def drill_ask(request: SignedInRequest, slug: str) -> HttpResponse:
 @sign_in_required
 def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     """Take an answer. Somebody who arrives by a link (after signing in again) is sent on."""
-    asked = get_object_or_404(Asked, token=token, person=request.user)
+    asked = get_object_or_404(to_answer(request.user), token=token)
     if request.method != "POST":
         return redirect("attempt", token) if hasattr(asked, "attempt") else redirect(asked.page())
     form = answer_form(asked, request.POST, request.FILES)
     if not form.is_valid():
         return show_refused(request, asked, form)
     try:
-        refuse_haste(asked)
         attempt = submit(asked, form.answer(), photograph=form.photograph())
     except OutdatedError:
         return show_outdated(request, asked.kind)
     except TooFastError as refusal:
         return show_too_fast(request, asked, form, refusal)
-    if asked.sitting:
-        end_if_answered(asked.sitting)
     return show_what_came(request, attempt, SECOND if attempt.answer != form.answer() else "")
 
 

@@ -11,7 +11,6 @@ from exercises.practice.debrief import debrief
 from exercises.practice.forms.sitting import SittingForm
 from exercises.practice.pages import answer_form, question_context
 from exercises.practice.sittings import (
-    answers_of,
     in_order,
     next_question,
     open_sitting,
@@ -56,6 +55,5 @@ def sitting_stop(request: SignedInRequest, token: str) -> HttpResponse:
 
 
 def sitting_context(sitting: Sitting, asked: Asked) -> dict[str, object]:
-    number = answers_of(sitting).count() + 1
     context = question_context(asked, answer_form(asked))
-    return context | {"sitting": sitting, "number": number}
+    return context | {"sitting": sitting, "number": sitting.answered + 1}

@@ -18,11 +18,11 @@ def standing(
             right=letter == "r",
             score=100 if letter == "r" else 0,
             beliefs=[(beliefs or {})[place]] if place in (beliefs or {}) else [],
-            at=NOON.replace(day=place + 1),
         )
         for place, letter in enumerate(letters)
     ]
-    return skill_state(given[::-1], len(letters) if answers is None else answers)
+    last = NOON.replace(day=len(letters))
+    return skill_state(given[::-1], len(letters) if answers is None else answers, last)
 
 
 @pytest.mark.parametrize(
@@ -78,4 +78,4 @@ def test_score_answers_and_day_are_told() -> None:
 
 def test_nobody_stands_without_an_answer() -> None:
     with pytest.raises(ValueError, match="without an answer"):
-        skill_state([], 0)
+        skill_state([], 0, NOON)

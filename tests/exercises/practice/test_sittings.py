@@ -14,7 +14,7 @@ from exercises.drills.register import KINDS
 from exercises.models import Asked, Sitting
 from exercises.practice.attempts import ask, submit
 from exercises.practice.debrief import Debrief, debrief
-from exercises.practice.sittings import next_question, sitting_going, start, stop
+from exercises.practice.sittings import next_question, open_sitting, start, stop
 from tests.answers import right_answer, wrong_answer
 from tests.own import published
 
@@ -72,7 +72,7 @@ def test_set_ends_with_its_last_answer(mina: Person) -> None:
 
     assert next_question(sitting) is None
     assert not sitting.is_open
-    assert sitting_going(mina) is None
+    assert open_sitting(mina) is None
     assert start(mina, [], 5) != sitting
 
 

@@ -10,14 +10,19 @@ from uuid import uuid4
 import pytest
 from django.core.management import CommandError, call_command
 from django.db import connection
+from django.test.utils import CaptureQueriesContext
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
 from exercises.drills.register import KINDS
-from exercises.models import Attempt, Summary
-from exercises.practice.attempts import ask, submit
+from exercises.mastery.progress import is_held, unbroken
+from exercises.models import Asked, Attempt, Sitting, Summary
+from exercises.practice.attempts import ask, submit, to_answer
+from exercises.practice.sittings import next_question, start
 from exercises.reviews.verbs import Said, review
-from exercises.standing.summaries import COLUMNS, differing, outdated, rebuild, worked_out
+from exercises.standing.scores import row_in_words
+from exercises.standing.summaries import COLUMNS, differing, outdated, rebuild
+from exercises.standing.working_out import worked_out
 from tests.answers import right_answer, wrong_answer
 
 DRILLS = ("choose-the-mode", "care-and-safety", "free-answer")
@@ -69,11 +74,11 @@ def test_what_waits_for_an_instructor_does_not_count(ines: Person, mina: Person)
 def test_attempt_and_summary_are_written_together(
     mina: Person, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    def broken(person_id: int, skill: str) -> None:
+    def broken(*arguments: object, **named: object) -> None:
         raise RuntimeError("the machine stopped here")
 
     asked = ask(mina, KINDS["care-and-safety"])
-    monkeypatch.setattr("exercises.standing.outcomes.refresh", broken)
+    monkeypatch.setattr("exercises.practice.attempts.take_in", broken)
     with pytest.raises(RuntimeError):
         submit(asked, right_answer(asked))
 
@@ -104,11 +109,110 @@ def test_answer_costs_as_many_queries_as_ever(
 ) -> None:
     answer(mina, "care-and-safety", right=True)
     for _ in range(2):
-        asked = ask(mina, KINDS["care-and-safety"])
+        asked = to_answer(mina).get(pk=ask(mina, KINDS["care-and-safety"]).pk)
         given = right_answer(asked)
-        # savepoint, attempt, summary locked, latest of the skill, latest of all, summary, savepoint
-        with django_assert_num_queries(7):
+        # savepoint, attempt, summary, savepoint
+        with django_assert_num_queries(4):
             submit(asked, given)
+
+
+def test_answer_reads_no_earlier_ones(mina: Person) -> None:
+    answer(mina, "choose-the-mode", right=True)
+    asked = to_answer(mina).get(pk=ask(mina, KINDS["care-and-safety"]).pk)
+    given = right_answer(asked)
+    with CaptureQueriesContext(connection) as queries:
+        submit(asked, given)
+
+    assert not [each for each in queries if 'FROM "exercises_attempt"' in each["sql"]]
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_row_is_told_as_the_history_of_the_drill_tells_it(
+    seed: int, ines: Person, mina: Person, harbour: Cohort
+) -> None:
+    draw = Random(seed)
+    attempts: list[Attempt] = []
+    for _ in range(20):
+        if attempts and draw.random() < 0.2:
+            score(ines, draw.choice(attempts), draw.choice([0, 100]))
+        attempts.append(answer(mina, draw.choice(DRILLS), right=draw.random() < 0.7))
+        assert row_in_words(attempts[-1]) == row_by_history(attempts[-1].pk)
+
+
+def row_by_history(pk: int) -> str:
+    """Worked out from all answers to the drill, latest first, with nothing carried along."""
+    attempt = Attempt.objects.get(pk=pk)
+    if attempt.result.waits:
+        return ""
+    same = Attempt.objects.filter(person=attempt.person, drill=attempt.drill, pk__lte=pk)
+    rights = [each.result.right for each in same.order_by("-pk") if not each.result.waits]
+    row = unbroken(rights)
+    if is_held(rights[1:]):
+        return ""
+    if row >= 3:
+        return "Held: three right answers without a miss."
+    if not row:
+        return "Not held yet: it takes three right answers without a miss."
+    return f"Not held yet: {row} right without a miss, {3 - row} to go."
+
+
+def test_answer_that_was_read_before_a_score_does_not_undo_it(
+    ines: Person, mina: Person, harbour: Cohort
+) -> None:
+    scored = answer(mina, "free-answer", right=True)
+    asked = Asked.objects.select_related("person__summary").get(
+        pk=ask(mina, KINDS["care-and-safety"]).pk
+    )
+    score(ines, scored, 100)
+
+    submit(asked, right_answer(asked))
+
+    assert kept(mina)["answers"] == 2
+    assert kept(mina) == worked_out(mina.pk)
+
+
+def test_first_answer_of_all_is_not_first_where_the_summary_is_missing(mina: Person) -> None:
+    answer(mina, "choose-the-mode", right=True)
+    asked = to_answer(mina).get(pk=ask(mina, KINDS["care-and-safety"]).pk)
+    Summary.objects.all().delete()
+    asked = to_answer(mina).get(pk=asked.pk)
+
+    submit(asked, right_answer(asked))
+
+    assert kept(mina) == worked_out(mina.pk)
+
+
+@pytest.mark.django_db(transaction=True)
+def test_first_answers_at_once_lose_nothing(mina: Person) -> None:
+    questions = [ask(mina, KINDS[drill]).pk for drill in ("choose-the-mode", "care-and-safety")]
+    read = [to_answer(mina).get(pk=pk) for pk in questions]
+
+    for asked in read:  # both were read before either was answered
+        submit(asked, right_answer(asked))
+
+    assert kept(mina)["answers"] == 2
+    assert kept(mina) == worked_out(mina.pk)
+
+
+def test_answers_of_the_last_minute_are_kept_and_no_others(mina: Person) -> None:
+    for seconds in (0, 50, 70, 90):
+        answer(mina, "free-answer", right=True, now=NOON + timedelta(seconds=seconds))
+
+    expected = [(NOON + timedelta(seconds=each)).isoformat() for each in (90, 70, 50)]
+    assert kept(mina)["given"] == expected
+
+
+def test_command_proves_what_sittings_count(mina: Person) -> None:
+    sitting = start(mina, ["care-and-safety"], 5)
+    asked = next_question(sitting)
+    assert asked
+    submit(asked, right_answer(asked))
+    assert list(differing([mina.pk])) == []
+    Sitting.objects.update(answered=3)
+
+    assert list(differing([mina.pk])) == [(mina.pk, ["sittings"])]
+    rebuild([mina.pk])
+    assert Sitting.objects.get().answered == 1
 
 
 def command(*arguments: str) -> str:

@@ -10,7 +10,7 @@ from django.urls import reverse
 from course.cohorts.models import Person
 from exercises.models import Sitting
 from exercises.practice.attempts import submit
-from exercises.practice.sittings import next_question, sitting_going, start, stop
+from exercises.practice.sittings import next_question, open_sitting, start, stop
 from tests.answers import right_answer
 from tests.answers import sent as as_sent
 from tests.pages import heading, texts
@@ -78,8 +78,21 @@ def test_answer_leads_to_the_next_question_and_the_last_to_the_debrief(
 
     assert headings == [f"Question {number} of 5" for number in range(1, 6)]
     assert buttons == ["Next question"] * 4 + ["See what the sitting came to"]
-    assert sitting_going(mina) is None
+    assert open_sitting(mina) is None
     assert heading(client.get(sitting.get_absolute_url())) == "What the sitting came to"
+
+
+def test_feedback_says_how_many_are_left(mina: Person, client_of: ClientOf) -> None:
+    sitting, client = start(mina, ["care-and-safety"], 5), client_of(mina)
+    left = []
+    for _ in range(2):
+        asked = next_question(sitting)
+        assert asked
+        url = reverse("drill-answer", args=[asked.token])
+        page = client.post(url, as_sent(asked, right_answer(asked)), headers={"hx-request": "true"})
+        left += texts(page, "span", "quiet")
+
+    assert left == ["4 of 5 to go", "3 of 5 to go"]
 
 
 def test_stop_shows_the_debrief_at_once(mina: Person, client_of: ClientOf) -> None:

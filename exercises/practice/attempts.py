@@ -155,7 +155,7 @@ def to_answer(person: Person) -> QuerySet[Asked]:
     """
     none = RawSQL(NO_ANSWER, ())  # noqa: S611 - a fixed text
     found = Asked.objects.filter(person=person).annotate(first=none)
-    return found.select_related("attempt", "sitting", "own__drill", "person__summary")
+    return found.select_related("sitting", "own__drill", "person__summary")
 
 
 def submit(
@@ -174,8 +174,7 @@ def submit(
     """
     now = now or timezone.now()
     known = summary_of(asked.person)
-    if not hasattr(asked, "attempt"):
-        refuse_haste(moments(known), now)
+    refuse_haste(asked, moments(known), now)
     if not asked.can_be_judged:
         raise OutdatedError
     attempt = judged(asked, answer, photograph, now)

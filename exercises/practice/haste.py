@@ -5,6 +5,7 @@ from datetime import datetime
 
 from django.conf import settings
 
+from exercises.models import Asked
 from exercises.standing.working_out import MINUTE
 
 
@@ -16,13 +17,13 @@ class TooFastError(Exception):
         self.until = until
 
 
-def refuse_haste(given: Sequence[datetime], now: datetime) -> None:
+def refuse_haste(asked: Asked, given: Sequence[datetime], now: datetime) -> None:
     """Raises `TooFastError` after a minute's answers; `given` is when, the last answer first.
 
-    Answers are in their order whatever the clock did; what it dated into the future holds nobody
-    up.
+    One that is sent a second time is no further answer. Answers are in their order whatever the
+    clock did; what it dated into the future holds nobody up.
     """
     most = settings.ANSWERS_A_MINUTE
     for answered_at in given[most - 1 : most]:
-        if answered_at <= now < answered_at + MINUTE:
+        if answered_at <= now < answered_at + MINUTE and not hasattr(asked, "attempt"):
             raise TooFastError(answered_at + MINUTE)

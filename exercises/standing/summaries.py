@@ -101,8 +101,8 @@ def rebuild(people: Iterable[int]) -> int:
     for person_id in people:
         with transaction.atomic():
             fill(locked(person_id))
-            for sitting in miscounted(person_id):
-                Sitting.objects.filter(pk=sitting.pk).update(answered=sitting.given)
+            for pk, number in miscounted(person_id).values_list("pk", "given"):
+                Sitting.objects.filter(pk=pk).update(answered=number)
         made += 1
     return made
 

@@ -101,8 +101,9 @@ def rebuild(people: Iterable[int]) -> int:
     for person_id in people:
         with transaction.atomic():
             fill(locked(person_id))
-            for pk, number in miscounted(person_id).values_list("pk", "given"):
-                Sitting.objects.filter(pk=pk).update(answered=number)
+            for sitting in miscounted(person_id):
+                sitting.answered = sitting.given  # type: ignore[attr-defined]
+                sitting.save(update_fields=["answered"])
         made += 1
     return made
 

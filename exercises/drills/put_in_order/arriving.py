@@ -65,7 +65,7 @@ LOG = Standing(
     steps={
         "protect": "Set its tab so that nothing can record on it",
         "in": "Put it into the player, and wait until it is threaded",
-        "start": "Wind it to its very start",
+        "start": "Find the first frame that can be recognised",
         "zero": COUNTER,
         "takes": "Write down the start and the end of each take",
         "first": "Add a run-up to each start: the first good edit in",
@@ -77,7 +77,7 @@ LOG = Standing(
             "In a machine, one wrong switch is enough to record over it.",
             critical=True,
         ),
-        Before("in", "start", "It must be threaded before it is wound."),
+        Before("in", "start", "It must be threaded before it is looked at."),
         Before("start", "zero", "From there, every other day finds the same figures again."),
         Before("zero", "takes", "Figures mean nothing before it is said where they begin."),
         Before("takes", "first", "A run-up is counted from the start of a take."),
@@ -106,7 +106,7 @@ LOG = Standing(
     ),
     needs={"first": "Without it, a shot is planned that can’t be edited."},
     otherwise={
-        "start": "Rewind it, as far as it goes",
+        "start": "Look for the first frame that anybody can find again",
         "takes": "List each take, with its start and its end",
     },
     rule=COUNTER_RULE,

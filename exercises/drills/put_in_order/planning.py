@@ -31,7 +31,7 @@ SHOOT = Standing(
         Decoy(
             step="share",
             text="Begin the next take at its last frame, to share the run-up",
-            why="pulses never run on from one take to the next, even where they touch",
+            why="count on no pulses that run on from take to take, even where they touch",
             belief="touching-takes-share-pulses",
             after="stop",
         ),

@@ -80,18 +80,17 @@ BLACK = Standing(
     task="The next film is to be laid by inserts. Take a tape from the box, and prepare it.",
     steps={
         "rest": "Let it lie in the room until it is as warm as that",
+        "name": "Write the film’s name on it, and what it is",
         "in": "Put it into the recorder, and wait until it is threaded",
         "wind": WIND_ONCE,
         "black": BLACK_ALL_ALONG,
         "check": "Play parts of it: are there pulses to the end?",
-        "name": "Write the film’s name on it, and what it is",
     },
     rules=(
         Before("rest", "in", "A cold tape draws dew, and a damp tape sticks.", critical=True),
         Before("in", "wind", "It is wound in the machine."),
         Before("wind", "black", "A tape from the box is wound before it is recorded on."),
         Before("black", "check", "There is nothing to see before it is recorded."),
-        Before("check", "name", "Whether it can be used, only the check shows."),
     ),
     flaws=(
         Flaw(belief="insert-lays-pulses", step="black"),

@@ -77,7 +77,7 @@ ALIKE = (
     "half-way through a shot of still water",
     "in the middle of a slow pan along the quay",
 )
-PULSES, HOLE = "pulses throughout", "a few seconds of blank tape"
+PULSES, HOLE = "pulses throughout", "a few seconds of blank tape, wiped since the log was made"
 NO_CODE, CODE = "none", "all along"
 
 

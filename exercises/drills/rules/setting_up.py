@@ -59,9 +59,9 @@ IN_OR_TAPE = Rule(
     section="monitors",
 )
 DRIFTS = Rule(
-    text="Set tracking for each take in its rehearsal, and watch while you record: at the first "
-    "fine noise bring it back gently and at once. If a band got onto the edit master, make the "
-    "edit again.",
+    text="Look at each take in its rehearsal; where fine noise shows, set tracking for it. Watch "
+    "while you record: at the first fine noise bring it back gently and at once. If a band got "
+    "onto the edit master, make the edit again.",
     skill="player-set-up",
     lesson="setting-up-the-player",
     section="drift",

@@ -17,7 +17,7 @@ SUMS = Kind(
         "tracks-and-pulses",
     ),
     lesson="planning",
-    revision=3,
+    revision=4,
     template="drills/sums.html",
     candidates=candidates,
     grade=grade,

@@ -53,7 +53,7 @@ SOUNDS = (
         wrong={
             LEAVE: "What was recorded too loud is distorted for good.",
             OTHER_TAKE: "The take is good: only its copy came out too loud.",
-            BY_HAND: "Nothing is turned while it records: the level is set first, then it is laid.",
+            BY_HAND: "Nobody turns away here: the level is set first, and one setting will do.",
             ONE_CHANNEL: "From the other one, the rough words would still be heard.",
         },
         rule=UNDER_THE_CEILING,

@@ -64,8 +64,14 @@ def narration(scene: Scene) -> str:
     )
 
 
+def speaker(told: str) -> str:
+    return told.partition(" on ")[0].removesuffix(" saying goodbye")
+
+
 def two_at_a_table(scene: Scene) -> str:
-    first, second = (shot.sound for shot in scene.draw.shuffled(TALKS)[:2])
+    told = [shot.sound for shot in scene.draw.shuffled(TALKS)]
+    first = told[0]
+    second = next(each for each in told if speaker(each) != speaker(first))
     return (
         f"Two voices in turn, in one take: {first}, then {second}. The second is a little softer, "
         "and each waits for the other to end."

@@ -8,7 +8,7 @@ from exercises.drills.paper_levels.afterwards import Shot, afterwards
 from exercises.drills.paper_levels.case import Case
 from exercises.drills.paper_levels.situations.pictures import read
 from exercises.drills.quay_street import ACTIONS, TAPES
-from exercises.drills.rules import LEVEL_IS_LAID
+from exercises.drills.rules import BY_THE_WAVEFORM, LEVEL_IS_LAID
 from exercises.drills.scene import Scene
 from exercises.signal.lines import Lines
 from exercises.tape.limits import LIMITS
@@ -23,7 +23,7 @@ def too_high(draw: Draw) -> Shot:
 
 
 def clipped_when_shot(draw: Draw) -> Shot:
-    return Shot(draw.whole(118, 128), draw.whole(94, 104), draw.pick(("white", "glaring")))
+    return Shot(draw.whole(118, 128), draw.whole(94, 104))
 
 
 def monitor_off(draw: Draw) -> Shot:
@@ -55,7 +55,7 @@ def shot(scene: Scene) -> Case:
             ("Waveform display, edit master", stands(shot.laid, shot, lines)),
             ("Monitor, edit master", f"white looks {shot.looks}"),
         ),
-        rule=LEVEL_IS_LAID,
+        rule=BY_THE_WAVEFORM if made is monitor_off else LEVEL_IS_LAID,
         choosing=afterwards(shot, scene.bench),
     )
 

@@ -8,7 +8,7 @@ from exercises.drills.sums.total import Part, Term, Total
 
 LAST = "out-is-last-frame"
 LATE = "late-is-safer"
-COUNTED = (3, 9)  # frames by which a controller that counts pulses may be out; common practice
+COUNTED = (2, 6)  # frames by which a controller that counts pulses may be out; common practice
 
 
 def out_after_a_last_frame(scene: Scene) -> Total:

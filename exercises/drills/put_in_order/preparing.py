@@ -108,7 +108,10 @@ BLACK = Standing(
             why="on a tape with black, an assemble would break its pulses",
         ),
     ),
-    needs={"name": "A tape without a name gets recorded over."},
+    needs={
+        "name": "A tape without a name gets recorded over.",
+        "check": "Whether it can be used, only the check shows.",
+    },
     otherwise={
         "rest": "Let it lie until it has the room’s warmth",
         "check": "Look here and there whether it has pulses, and at its end",

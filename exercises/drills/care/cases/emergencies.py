@@ -93,8 +93,8 @@ TINGLE = Case(
     wrong={
         "Touch one of them at a time, and keep everybody else away": "One hand is enough, with "
         "your feet on the floor.",
-        "Let go, join their cases with a wire, and tell the person in charge": "That is mains wiring: it "
-        "is for licensed people.",
+        "Let go, join their cases with a wire, and tell the person in charge": "That is mains "
+        "wiring: it is for licensed people.",
         "Turn one of the plugs round, and feel whether it has gone": "Feeling for it is how it "
         "gets somebody.",
     },

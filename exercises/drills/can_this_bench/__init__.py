@@ -18,7 +18,7 @@ CAN_THIS_BENCH = Kind(
         "what-a-copy-is",
     ),
     lesson="what-this-bench-cannot-do",
-    revision=5,
+    revision=6,
     template="drills/reply.html",
     candidates=candidates,
     grade=grade,

@@ -23,7 +23,7 @@ PUT_IN_ORDER = Kind(
         "planning-and-time-code",
     ),
     lesson="making-an-edit",
-    revision=6,
+    revision=7,
     template="drills/put_in_order.html",
     candidates=candidates,
     grade=grade,

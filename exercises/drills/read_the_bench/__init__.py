@@ -16,7 +16,7 @@ READ_THE_BENCH = Kind(
         "planning-and-time-code",
     ),
     lesson="the-machines",
-    revision=3,
+    revision=4,
     template="drills/read_the_bench.html",
     candidates=candidates,
     grade=grade,

@@ -23,7 +23,7 @@ def crossings(
 
     ``gift`` if black is for nothing.
     """
-    spend(len(wrong) * len(board.strands) // 8)
+    spend(len(wrong) * len(board.strands) // 5)
     reaches = {strand: _reach(board, masks) for strand, masks in wrong.items()}
     found = {
         tuple(sorted((strand, other))): (strand, other)

@@ -8,8 +8,10 @@ later stroke may cover a part of it. Costs are whole numbers: STROKE for each st
 from collections.abc import Collection, Sequence
 
 from exercises.tape.planning.target import Part
+from exercises.tape.work import spend
 
 STROKE = 1 << 40  # more than all the frames of any plan
+PARTS = 16  # looked at in a step
 
 Costs = Sequence[Sequence[int]]
 
@@ -24,6 +26,7 @@ def from_nothing(parts: Sequence[Part]) -> Costs:
     costs = [[0] * (count + 1) for _ in range(count + 2)]
     for first in reversed(range(count)):
         for last in range(first, count):
+            spend(1 + (last - first) // PARTS)
             own = STROKE + parts[first].end - parts[first].start
             best = costs[first + 1][last] + own
             for other in range(first + 1, last + 1):
@@ -37,6 +40,7 @@ def from_nothing(parts: Sequence[Part]) -> Costs:
 
 def to_complete(numbers: Sequence[int], missing: Collection[int], costs: Costs) -> int:
     """What it takes to lay the missing ones of these parts; the others may be laid over."""
+    spend(1 + len(numbers) * len(missing) // PARTS)
     reached = [0]
     for last, number in enumerate(numbers):
         if number in missing:

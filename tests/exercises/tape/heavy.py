@@ -57,6 +57,26 @@ def plan_of(shots: int) -> Document:
     }
 
 
+def plan_of_one_reel(shots: int) -> Document:
+    """All from one reel and apart, the sound always a little later than its picture."""
+    picture = [
+        {"source": "tape 1", "in": first, "out": first + 40, "at": 2000 + 41 * n}
+        for n in range(shots)
+        for first in [300 + 37 * n % 3000]
+    ]
+    return {
+        "master": {"length": 1_000_000},
+        "sources": REEL | {"black": {"takes": [{"start": 0, "end": 1_000_000}]}},
+        "edits": [],
+        "brief": {
+            "picture": picture,
+            "sound": [{**shot, "at": shot["at"] + 7} for shot in picture],
+            "tolerance": 5,
+        },
+        "plan": True,
+    }
+
+
 def many_takes() -> Document:
     """Each of the edits lays ten thousand runs, over as many."""
     takes = [{"start": 100 * n, "end": 100 * n + 90} for n in range(10_000)]
@@ -94,6 +114,8 @@ def words_under_automatic_gain() -> Document:
 HEAVY: dict[str, tuple[str, Callable[[], Document]]] = {
     "300 drifts of a day": ("edits[", day_long_drifts),
     "a plan of 120 shots": ("plan: ", lambda: plan_of(120)),
+    "a plan of 40 shots, sound apart": ("plan: ", lambda: plan_of_one_reel(40)),
+    "a plan of 300 shots, sound apart": ("plan: ", lambda: plan_of_one_reel(300)),
     "10,000 takes in each of 300 edits": ("edits[", many_takes),
     "60,000 edits": ("edits[", many_edits),
     "100,000 passes": ("master.recorded[", many_passes),

@@ -103,8 +103,8 @@ WORN_MASTER = Rule(
     section="whose-fault",
 )
 PLAYER_OFF = Rule(
-    text="Streaks over all of a tape, edited or not, are not on it: "
-    "adjust the tracking of the machine that plays it.",
+    text="Where streaks lie over all of a tape, edited or not, first adjust the tracking of the "
+    "machine that plays; if they go, they were not on the tape.",
     skill="continuing-a-master",
     lesson="knowing-a-bad-edit",
     section="whose-fault",

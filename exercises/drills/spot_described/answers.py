@@ -70,7 +70,7 @@ def asks(edits: int, without: str = "") -> tuple[Choice, ...]:
 def edit_options(edits: int) -> tuple[Option, ...]:
     return (
         *(Option(value=str(number), text=f"Edit {number}") for number in range(1, edits + 1)),
-        Option(value=TAPE, text="None of them: the tape is at fault"),
+        Option(value=TAPE, text="None of them: a tape is worn"),
         Option(value=NOTHING, text="None of them: nothing is wrong"),
     )
 

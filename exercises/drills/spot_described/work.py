@@ -6,7 +6,8 @@ from exercises.drills.scene import Clip, Scene
 from exercises.drills.spot_described.wear import Wear
 from exercises.drills.wants import Side
 
-ON_ANOTHER_MACHINE = "It is played on another machine than the recorder."
+ON_ANOTHER_MACHINE = "It is played on another machine; on the recorder it plays the same."
+WELL_ON_THE_RECORDER = "It is played on another machine; on the recorder it plays well."
 
 
 class Work:

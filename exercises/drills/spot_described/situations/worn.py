@@ -9,7 +9,7 @@ from exercises.drills.spot_described.situations.masters import (
     used_tape,
 )
 from exercises.drills.spot_described.wear import MASTER, Wear
-from exercises.drills.spot_described.work import ON_ANOTHER_MACHINE, Work
+from exercises.drills.spot_described.work import WELL_ON_THE_RECORDER, Work
 from exercises.drills.wants import SIDES, Side
 
 PICTURE, SOUND = SIDES
@@ -48,7 +48,7 @@ def worn_source_tape(work: Work) -> Rule:
 def player_that_is_off(work: Work) -> Rule:
     film(work, either_tape(work))
     work.off = True
-    work.remark = ON_ANOTHER_MACHINE
+    work.remark = WELL_ON_THE_RECORDER
     return PLAYER_OFF
 
 

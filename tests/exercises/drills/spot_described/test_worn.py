@@ -65,6 +65,7 @@ def test_tracking_of_the_player_is_adjusted_where_all_that_plays_has_streaks() -
 
         assert question.right == {"fault": "nothing", "edit": "nothing", "mend": "tracking"}
         assert {"streaks" in picture for picture in pictures} == {True}
+        assert "on the recorder it plays well" in question.shown["film"]
 
 
 @pytest.mark.parametrize("situation", ["worn-edit-master", "worn-source-tape"])

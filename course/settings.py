@@ -61,6 +61,7 @@ MIDDLEWARE = [
     "course.middleware.GZipText",
     "course.middleware.content_security_policy",
     "course.middleware.no_nul",
+    "course.charset.in_utf_8",
     "course.unwritable.Sessions",
     "course.middleware.kept_by_nobody",
     "django.middleware.common.CommonMiddleware",

@@ -4,6 +4,7 @@ import os
 
 from django.core.wsgi import get_wsgi_application
 
+from course.charset import readable
 from course.checks import refuse_to_serve
 from course.memory import hold
 from course.refusing import in_a_sentence
@@ -14,5 +15,5 @@ hold()
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "course.settings")
 
 with in_a_sentence(NOT_LOADED):
-    application = get_wsgi_application()
+    application = readable(get_wsgi_application())
     refuse_to_serve()

@@ -11,6 +11,7 @@ from django.test import Client, RequestFactory
 from django.views import defaults
 
 from course.cohorts.models import Person
+from course.wsgi import application
 from tests.pages import heading, texts
 
 ClientOf = Callable[[Person], Client]
@@ -47,6 +48,36 @@ def test_nul_in_a_cookie_can_not_be_read(client: Client, db: None) -> None:
     page = client.get("/")
 
     assert (page.status_code, heading(page)) == (400, "That can’t be read")
+
+
+@pytest.mark.parametrize("method", ["GET", "POST"])
+@pytest.mark.parametrize("form", ["application/x-www-form-urlencoded", "multipart/form-data"])
+@pytest.mark.parametrize(
+    "charset",
+    [
+        *("charset=utf-16", "charset=iso-8859-1", "charset=zlib", "charset=idna", "charset=utf-7"),
+        *("charset=no-such", "charset*=no-such''a", "a*=idna''%ff"),
+    ],
+)
+def test_form_in_another_charset_can_not_be_read(
+    method: str, form: str, charset: str, db: None
+) -> None:
+    """As the server hands it on: Django's own test client comes in later."""
+    said: list[str] = []
+    environ = RequestFactory().generic(method, "/sign-in/?a=%ff", b"a=b").environ
+    environ["CONTENT_TYPE"] = f"{form}; boundary=x; {charset}"
+    page = b"".join(application(environ, lambda status, headers: said.append(status)))
+
+    assert said == ["400 Bad Request"]
+    assert "That can’t be read" in page.decode()
+
+
+@pytest.mark.parametrize("charset", ["utf-8", "UTF-8"])
+def test_form_that_says_its_charset_is_read(charset: str, client: Client, db: None) -> None:
+    kind = f"application/x-www-form-urlencoded; charset={charset}"
+    page = client.post("/sign-in/", "sign_in_name=", content_type=kind)
+
+    assert heading(page) == "Sign in"
 
 
 def test_host_that_is_not_the_sites(client: Client, db: None) -> None:

@@ -59,7 +59,7 @@ def plan_of(shots: int) -> Document:
 
 def plan_of_one_reel(shots: int) -> Document:
     """All from one reel and apart, the sound always a little later than its picture."""
-    picture = [
+    picture: list[Document] = [
         {"source": "tape 1", "in": first, "out": first + 40, "at": 2000 + 41 * n}
         for n in range(shots)
         for first in [300 + 37 * n % 3000]

@@ -3,7 +3,9 @@
 A file that was cut off has no manifest, and is refused for that.
 """
 
+import gzip
 import hashlib
+import lzma
 import re
 import tarfile
 import zlib
@@ -21,6 +23,8 @@ KEY = "secret-key"
 PICTURES = "pictures"
 NAMES = re.compile(rf"{MANIFEST}|{DATABASE}|{KEY}|{PICTURES}/[\w-][\w.-]*")
 BLOCK = 1 << 20  # bytes
+# What Python's readers say of a file that is none of theirs, or breaks off.
+DAMAGED = (tarfile.TarError, zlib.error, lzma.LZMAError, gzip.BadGzipFile, EOFError, ValueError)
 
 Place = Callable[[str], Path | None]
 """Where to put a member of this name; None: it is read and left there."""
@@ -74,8 +78,10 @@ def read(path: Path, place: Place = lambda name: None) -> Manifest:
     """
     try:
         return compared(path, *taken(path, place))
-    except (tarfile.TarError, zlib.error, EOFError) as error:
-        raise BackupRefused(f"{path} is no backup, or a damaged one: {error}.") from error
+    except DAMAGED as error:
+        raise BackupRefused(f"{path} is no backup, or a damaged one.") from error
+    except PermissionError as error:
+        raise BackupRefused(f"{path} can’t be read: {error.strerror}.") from error
 
 
 def taken(path: Path, place: Place) -> tuple[bytes, dict[str, Member]]:

@@ -1,9 +1,12 @@
 """The verb that makes a backup."""
 
 import tarfile
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from django.conf import settings
 from django.db import connection
 from django.db.migrations.recorder import MigrationRecorder
 from django.utils import timezone
@@ -14,6 +17,7 @@ from course.backup.emptiness import people_in
 from course.backup.manifest import Manifest, Member, Rows
 from course.backup.refusal import BackupRefused
 from course.disk import settle
+from course.refusing import DISK_FULL
 
 COMPRESSED = {".gz", ".tgz"}
 
@@ -22,23 +26,47 @@ def back_up(target: Path) -> Manifest:
     """Write all that the site keeps to the file, which is there whole or not at all.
 
     The site may be in use. What is under the name already stays until the new file has been
-    read again and found sound. Raises `BackupRefused`, or OSError where the disk says no.
+    read again and found sound. Raises `BackupRefused`, or OSError where what is to be backed up
+    can't be read, or the disk is full.
     """
+    with told_of(target):
+        refuse_place(target)
     if not people_in(connection):
         raise BackupRefused(
             "There is nothing to back up: nobody has an account. "
             "Are DATA_DIR and DATABASE_URL those of the site?"
         )
-    if not target.parent.is_dir():
-        raise BackupRefused(f"The folder {target.parent} is missing.")
-    with TemporaryDirectory(prefix=f".{target.name}-", dir=target.parent) as folder:
+    with (
+        told_of(target),
+        TemporaryDirectory(prefix=f".{target.name}-", dir=target.parent) as folder,
+    ):
         written = write(Path(folder), compressed=target.suffix in COMPRESSED)
         manifest = proved(written, Path(folder) / "proof")
         written.chmod(0o600)
         settle(written)
         written.replace(target)
-    settle(target.parent)
+        settle(target.parent)
     return manifest
+
+
+def refuse_place(target: Path) -> None:
+    """A device or a pipe would be replaced by the file, and whoever else uses it cut off."""
+    if not target.parent.is_dir():
+        raise BackupRefused(f"The folder {target.parent} is missing.")
+    if target.exists() and not target.is_file():
+        raise BackupRefused(f"{target} is no file. Name one that is a backup, or a new one.")
+
+
+@contextmanager
+def told_of(target: Path) -> Iterator[None]:
+    """What the disk says of the target, in a sentence."""
+    try:
+        yield
+    except OSError as error:
+        kept_there = Path(str(error.filename)).is_relative_to(Path(settings.DATA_DIR).absolute())
+        if kept_there or error.errno in DISK_FULL:
+            raise
+        raise BackupRefused(f"{target} can’t be written: {error.strerror}.") from error
 
 
 def write(folder: Path, *, compressed: bool) -> Path:

@@ -1,6 +1,9 @@
 """What an operator does: back up, restore, and what is refused. Commands, on sites of their own."""
 
+import gzip
 import io
+import lzma
+import os
 import stat
 import tarfile
 from collections.abc import Iterator
@@ -111,6 +114,39 @@ def test_backup_that_fails_leaves_the_last_one(empty: Site, tmp_path: Path) -> N
 )
 def test_file_that_is_nowhere_is_told(demo: Site, command: str, sentence: str) -> None:
     assert demo.run(command, "/nowhere/backup.tar").stderr == f"CommandError: {sentence}\n"
+
+
+@pytest.mark.parametrize("what", ["pipe", "folder", "name"])
+def test_place_for_no_file_is_refused(demo: Site, tmp_path: Path, what: str) -> None:
+    pipe, folder, name = tmp_path / "pipe", tmp_path / "folder", tmp_path / ("long" * 100)
+    os.mkfifo(pipe)
+    folder.mkdir()
+    target = {"pipe": pipe, "folder": folder, "name": name}[what]
+    done = demo.run("backup", str(target))
+
+    reason = "can’t be written: File name too long." if what == "name" else "is no file."
+    assert done.stderr.startswith(f"CommandError: {target} {reason}")
+    assert (done.returncode, done.stderr.count("\n")) == (1, 1)
+    assert sorted(tmp_path.iterdir()) == [folder, pipe]
+    assert pipe.is_fifo()
+
+
+NO_BACKUPS = {
+    "text": b"A log of the recorders, by hand.\n" * 40,
+    "nothing": b"",
+    "gzip": gzip.compress(b"A log")[:-9],
+    "xz": lzma.compress(b"A log")[:-9],
+}
+
+
+@pytest.mark.parametrize("kind", NO_BACKUPS)
+def test_file_that_is_no_backup_is_told(empty: Site, tmp_path: Path, kind: str) -> None:
+    file = tmp_path / "log"
+    file.write_bytes(NO_BACKUPS[kind])
+    done = empty.run("restore", str(file))
+
+    assert done.stderr == f"CommandError: {file} is no backup, or a damaged one.\n"
+    assert done.returncode == 1
 
 
 def test_compressed_backup_is_restored_too(demo: Site, empty: Site, tmp_path: Path) -> None:

@@ -2,7 +2,8 @@
 //
 // It is kept in this browser under the person and the question, so that nobody else at the same
 // computer sees or sends it. Its address has the question's token: sent twice, it counts once. It
-// is kept before it is sent, and goes when the site has acknowledged it or said what is wrong.
+// is kept before it is sent, and goes when the site has acknowledged it or given it back with what
+// is wrong. Whatever else the site says, the form stays as it stands.
 (() => {
   "use strict";
   const { person } = document.currentScript.dataset;
@@ -39,12 +40,12 @@
 
   const taken = (form) => {
     const data = new FormData(form);
-    const typed = (name, value) => name !== "csrfmiddlewaretoken" && typeof value === "string";
     const areas = [...form.querySelectorAll("textarea")];
+    data.delete("csrfmiddlewaretoken"); // may be too old when it is sent; the cookie's is not
     return {
       path: form.getAttribute("action"),
       data,
-      fields: [...data].filter(([name, value]) => typed(name, value)),
+      fields: [...data].filter(([, value]) => typeof value === "string"),
       words: areas.map((area) => area.value.trim()).join("\n\n"),
       picture: [...data.values()].some((value) => value instanceof File && value.size > 0),
       refused: 0,
@@ -120,12 +121,18 @@
   const deleting = (path) => button("Delete what is kept", () => forget(path));
   const REFUSED = {
     409: "The question has been replaced. Your answer was not recorded, and it does not count against you.",
+    413: "The site did not take your answer: it is too large. Make it smaller, and send it again.",
     422: "An answer that was kept can’t be taken as it stands. Put it right, and send it again.",
   };
   const tellRefused = ({ path, words, refused }) => {
+    const here = `The site did not take your answer (${refused}). Send it again later, or copy what you need of it.`;
     const other = `The site did not take an answer that was kept (${refused}). Copy what you need of it.`;
-    const row = tell(path, REFUSED[refused] ?? other);
-    if (formOf(path)) return;
+    const row = tell(path, REFUSED[refused] ?? (formOf(path) ? here : other));
+    if (formOf(path)) {
+      if (refused === 409) row.append(link("To the next question", path));
+      if (find(path)) row.append(deleting(path));
+      return;
+    }
     if (words) row.before(made("blockquote", { className: "kept-words", textContent: words }));
     row.append(link("To its question", path), deleting(path));
   };
@@ -150,6 +157,7 @@
   const later = (kept, asked) => {
     const pause = Math.max(asked, Math.min(LONGEST, SHORTEST * 2 ** kept.tries));
     kept.tries += 1;
+    kept.renewed = false;
     const apart = 1 + Math.random() / 4; // a whole class does not come back at once
     kept.timer = setTimeout(send, pause * apart * 1000, kept);
   };
@@ -176,15 +184,15 @@
   // What answers in the site's stead, as the sign-in page of a network does, has taken nothing.
   const isAway = (status, text, path) =>
     !status || AWAY.includes(status) || (status < 400 && !text.includes(`data-answered="${path}"`));
+  const isPutOff = (status, text, path) => status === 429 || isAway(status, text, path);
 
   const settle = (kept, came) => {
     const { path } = kept;
     const { answer, status = 0, text = "" } = came ?? {};
     const signIn = answer?.headers.get("HX-Redirect");
-    if (signIn) {
-      const sentence = "Your answer is kept here. Sign in again, and it’s sent.";
-      tell(path, sentence, link("Sign in", signIn));
-    } else if (status === 429 || isAway(status, text, path)) {
+    if (signIn) tellSignIn(path, signIn);
+    else if (status === 403 && !kept.renewed) renew(kept);
+    else if (isPutOff(status, text, path)) {
       later(kept, Number(answer?.headers.get("Retry-After") ?? 0));
     } else {
       const practice = formOf(path)?.closest(".practice");
@@ -206,9 +214,31 @@
     if (!near) tell(path, "An answer that was kept is sent.", link("See what came of it", path));
   };
   const refuse = (kept) => {
-    if (!formOf(kept.path)) keep(kept);
+    keep(kept);
     tellRefused(kept);
   };
+
+  // The form's token goes when somebody signs in. The same person gets the new one with a page.
+
+  const renew = async (kept) => {
+    const { path } = kept;
+    kept.renewed = true; // refused once more, it was not for the token
+    const page = await fetch(path).catch(() => null);
+    const opened = new DOMParser().parseFromString((await page?.text().catch(() => "")) ?? "", "text/html");
+    const who = opened.querySelector("script[data-person]")?.dataset.person;
+    if (waiting.get(path) !== kept) return;
+    if (who === person) {
+      come(person);
+      send(kept);
+    } else if (who) {
+      const sentence = "Somebody else has signed in here. Your answer is kept, and sent when you sign in again.";
+      tell(path, sentence, ...(formOf(path) ? [changing(path)] : []));
+      later(kept, LONGEST);
+    } else if (page?.ok && page.redirected) tellSignIn(path, page.url);
+    else later(kept, 0);
+  };
+  const tellSignIn = (path, address) =>
+    tell(path, "Your answer is kept here. Sign in again, and it’s sent.", link("Sign in", address));
 
   // What happens on the page.
 
@@ -227,11 +257,13 @@
     const form = detail.requestConfig.elt;
     return form.matches("form[data-answer]") ? form : null;
   };
-  const isUnsent = (xhr, path) => {
-    const inPlace = xhr.getResponseHeader("HX-Reswap") && !xhr.getResponseHeader("HX-Retarget");
-    return !inPlace && !isSentOn(xhr) && isAway(xhr.status, xhr.responseText, path);
-  };
   const isSentOn = (xhr) => Boolean(xhr.getResponseHeader("HX-Redirect")); // to sign in again
+  const isGivenBack = (xhr) =>
+    xhr.status === 422 || (xhr.getResponseHeader("HX-Reswap") && !xhr.getResponseHeader("HX-Retarget"));
+  const isLeft = (xhr, path) => {
+    const { status, responseText } = xhr;
+    return !isSentOn(xhr) && !isGivenBack(xhr) && (status >= 400 || isAway(status, responseText, path));
+  };
 
   document.addEventListener("htmx:beforeRequest", (event) => {
     const form = answered(event);
@@ -243,17 +275,20 @@
   });
   document.addEventListener("htmx:beforeOnLoad", (event) => {
     const kept = inFlight.get(event.detail.requestConfig.elt);
-    if (kept && isUnsent(event.detail.xhr, kept.path)) event.preventDefault(); // the form stays
+    if (kept && isLeft(event.detail.xhr, kept.path)) event.preventDefault(); // the form stays
   });
   document.addEventListener("htmx:afterRequest", (event) => {
     const { elt } = event.detail.requestConfig;
     const { xhr } = event.detail;
     const kept = inFlight.get(elt);
     inFlight.delete(elt);
-    if (kept && isUnsent(xhr, kept.path)) {
+    if (!kept || isSentOn(xhr)) return;
+    if (!isLeft(xhr, kept.path)) drop(kept.path);
+    else if (xhr.status === 403 || isPutOff(xhr.status, xhr.responseText, kept.path)) {
       wait(kept);
-      later(kept, Number(xhr.getResponseHeader("Retry-After") ?? 0));
-    } else if (kept && !isSentOn(xhr)) drop(kept.path);
+      if (xhr.status === 403) renew(kept);
+      else later(kept, Number(xhr.getResponseHeader("Retry-After") ?? 0));
+    } else refuse({ ...kept, refused: xhr.status });
   });
   document.addEventListener("htmx:load", ({ target }) => {
     if (target === document.body) keptPaths().forEach(takeUp);

@@ -198,6 +198,94 @@ def test_sign_in_that_has_ended_costs_no_answer(
     assert words_kept() == [NOTE]
 
 
+def in_another_tab(context: BrowserContext, site: str, person: Person) -> None:
+    """Sign out and in again, as this person."""
+    tab = context.new_page()
+    tab.goto(site)
+    follow(tab.get_by_role("button", name="Sign out"))
+    sign_in(tab, site, person)
+    tab.close()
+
+
+def test_same_person_signed_in_anew_in_another_tab_loses_no_answer(
+    live_server: LiveServer, context: BrowserContext, page: Page, mina: Person
+) -> None:
+    page.goto(f"{live_server.url}/drills/free-answer/")
+    page.get_by_role("textbox").fill(NOTE)
+    in_another_tab(context, live_server.url, mina)
+    page.get_by_role("button", name="Answer", exact=True).click()
+
+    expect(verdict(page)).to_be_visible()
+    assert words_kept() == [NOTE]
+    assert page.evaluate(IN_STORAGE) == []
+
+
+def test_browser_that_lost_the_cookie_of_its_forms_loses_no_answer(
+    live_server: LiveServer, context: BrowserContext, page: Page
+) -> None:
+    page.goto(f"{live_server.url}/drills/free-answer/")
+    page.get_by_role("textbox").fill(NOTE)
+    context.clear_cookies(name="csrftoken")
+    page.get_by_role("button", name="Answer", exact=True).click()
+
+    expect(verdict(page)).to_be_visible()
+    assert words_kept() == [NOTE]
+
+
+def test_answer_waits_while_somebody_else_is_signed_in(
+    live_server: LiveServer, context: BrowserContext, page: Page, mina: Person, tom: Person
+) -> None:
+    page.goto(f"{live_server.url}/drills/free-answer/")
+    page.get_by_role("textbox").fill(NOTE)
+    in_another_tab(context, live_server.url, tom)
+    page.get_by_role("button", name="Answer", exact=True).click()
+    expect(told(page)).to_contain_text("Somebody else has signed in here.")
+    expect(page.get_by_role("textbox")).to_have_value(NOTE)
+    assert violations(page) == []
+    assert words_kept() == []
+
+    tab = context.new_page()
+    tab.goto(live_server.url)
+    follow(tab.get_by_role("button", name="Sign out"))
+    assert len(tab.evaluate(IN_STORAGE)) == 1
+    sign_in(tab, live_server.url, mina)
+    expect(told(tab)).to_have_text(SENT)
+    assert [(each.person, each.answer["text"]) for each in Attempt.objects.all()] == [(mina, NOTE)]
+
+
+@pytest.mark.parametrize("status", [400, 403, 404, 409, 413, 500])
+def test_refused_answer_stays_in_its_form_with_a_sentence(
+    live_server: LiveServer, context: BrowserContext, page: Page, status: int
+) -> None:
+    whole = {"HX-Retarget": "body", "HX-Reswap": "innerHTML"}
+    refused: list[int] = []
+
+    def refuse(route: Route) -> None:
+        if route.request.method == "POST":
+            refused.append(status)
+            route.fulfill(status=status, body="<h1>No</h1>", headers=whole)
+        else:
+            route.continue_()
+
+    context.route(ANSWERS, refuse)
+    write(page, live_server.url)
+    expect(told(page)).to_contain_text("did not take" if status != 409 else "was not recorded")
+    expect(page.get_by_role("textbox")).to_have_value(NOTE)
+    expect(page.get_by_role("textbox")).to_be_enabled()
+    assert violations(page) == []
+
+    page.reload()
+    expect(page.get_by_role("textbox")).to_have_value(NOTE)
+    expect(told(page)).to_have_count(1)
+    assert len(refused) == (2 if status == 403 else 1)
+
+    connect(context)
+    page.get_by_role("button", name="Answer", exact=True).click()
+    expect(verdict(page)).to_be_visible()
+    assert words_kept() == [NOTE]
+    assert page.evaluate(IN_STORAGE) == []
+
+
 def test_answer_can_be_changed_while_it_waits(
     live_server: LiveServer, context: BrowserContext, page: Page
 ) -> None:

@@ -1,5 +1,6 @@
 """The entry point for the web server: `gunicorn course.wsgi`."""
 
+import gc
 import os
 
 from django.core.wsgi import get_wsgi_application
@@ -17,3 +18,7 @@ os.environ.setdefault("DJANGO_SETTINGS_MODULE", "course.settings")
 with in_a_sentence(NOT_LOADED):
     application = readable(get_wsgi_application())
     refuse_to_serve()
+
+# What is loaded now stays: the collector need not walk it again and again under requests.
+gc.collect()
+gc.freeze()

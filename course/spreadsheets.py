@@ -1,23 +1,28 @@
 """CSV that a spreadsheet opens without running anything in it."""
 
 import csv
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 # What makes a spreadsheet take a cell for a formula; OWASP, “CSV Injection”. The full-width
 # forms are read as the plain ones by some programs.
 STARTS_FORMULA = tuple("=+-@\t\r\n＝＋－＠")
+# Where a comma separates decimals, a spreadsheet may begin a cell after a semicolon or a tab, and
+# a line within the text, whatever quotation marks say.
+BEGINS_AGAIN = re.compile(r'([;\t\r\n][ "]*)(?=[=+\-@＝＋－＠])')
 BYTE_ORDER_MARK = "\ufeff"
 
 
 def safe_cell(value: Any) -> Any:
-    """The value; a text that would start a formula gets an apostrophe before it.
+    """The value; where a text would start a formula, an apostrophe stands before that.
 
     Numbers stay numbers: a negative score is no formula.
     """
-    if isinstance(value, str) and value.lstrip(" ").startswith(STARTS_FORMULA):
-        return f"'{value}"
-    return value
+    if not isinstance(value, str):
+        return value
+    text = BEGINS_AGAIN.sub(r"\1'", value)
+    return f"'{text}" if text.lstrip(" ").startswith(STARTS_FORMULA) else text
 
 
 class Line:

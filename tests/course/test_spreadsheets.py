@@ -17,7 +17,24 @@ def test_text_that_starts_a_formula_gets_an_apostrophe(text: str) -> None:
     assert safe_cell(text) == f"'{text}"
 
 
-@pytest.mark.parametrize("value", ["", "Mina", "a=b", "'=1", -1, -0.5, None, "é"])
+@pytest.mark.parametrize("sign", "=+-@＝＋－＠")
+@pytest.mark.parametrize("separator", [";", "\t", "\n", "; ", ';"', "; \t"])
+def test_formula_that_starts_within_a_text_gets_one_too(separator: str, sign: str) -> None:
+    assert safe_cell(f"Mal{separator}{sign}1+1") == f"Mal{separator}'{sign}1+1"
+
+
+def test_no_cell_is_a_formula_where_semicolons_separate() -> None:
+    """Read by Python’s own reader, as by a spreadsheet in a country of decimal commas."""
+    lines = csv_lines(("name", "note"), [("Mal;=1+1", "loud;\t@A1\n=B1")])
+    text = "".join(lines).removeprefix(BYTE_ORDER_MARK)
+    cells = [cell for row in csv.reader(io.StringIO(text), delimiter=";") for cell in row]
+
+    assert [cell for cell in cells if cell.strip(' \t"')[:1] in tuple("=+-@")] == []
+
+
+@pytest.mark.parametrize(
+    "value", ["", "Mina", "a; b", "the mark - then; the cut", "a=b", "'=1", -1, -0.5, None, "é"]
+)
 def test_anything_else_stays_as_it_is(value: object) -> None:
     assert safe_cell(value) == value
 

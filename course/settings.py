@@ -145,7 +145,8 @@ PACES = {
     "account": (30, 60),
     "address": (100, 10),
     "known browser": (10, 120),
-    "code": (100, 10),
+    "code": (100, 0.2),
+    "code by person": (10, 60),
     "card": (100, 10),
     "new account": (100, 10),
 }

@@ -174,6 +174,20 @@ def test_only_learners_join_whichever_way_they_come(ines: Person, slipway: Cohor
         join(ines, slipway)
 
 
+@pytest.fixture
+def at(monkeypatch: pytest.MonkeyPatch) -> Callable[[float], None]:
+    """`at(seconds)` sets the clock that the throttle reads."""
+    start = timezone.now()
+
+    def set_clock(seconds: float) -> None:
+        monkeypatch.setattr(
+            "course.cohorts.throttle.timezone.now", lambda: start + timedelta(seconds=seconds)
+        )
+
+    set_clock(0)
+    return set_clock
+
+
 @pytest.mark.usefixtures("stopped_clock")
 def test_guessing_codes_is_throttled_by_either_way(client: Client, code: str) -> None:
     statuses = [client.get(link(f"GUESS{n}")).status_code for n in range(50)]
@@ -182,6 +196,44 @@ def test_guessing_codes_is_throttled_by_either_way(client: Client, code: str) ->
 
     assert statuses == [404] * 50 + [422] * 50
     assert [page.status_code for page in then] == [429, 429]
+
+
+def test_who_guesses_without_end_keeps_no_right_code_out_for_long(
+    client: Client, code: str, at: Callable[[float], None]
+) -> None:
+    for n in range(100):
+        client.get(link(f"GUESS{n}"))
+    came = []
+    for n in range(1, 21):
+        at(n * 0.4)
+        client.get(link(f"ZZZ{n}"))
+        at(n * 0.4 + 0.3)
+        came.append(Client().get(link(code)).status_code)
+
+    assert came == [200] * 20
+
+
+@pytest.mark.usefixtures("stopped_clock")
+def test_who_is_signed_in_is_kept_out_by_no_stranger(
+    client: Client, solo: Person, client_of: ClientOf, code: str
+) -> None:
+    for n in range(100):
+        client.get(link(f"GUESS{n}"))
+
+    assert client.get(link(code)).status_code == 429
+    assert client_of(solo).get(link(code)).status_code == 200
+
+
+@pytest.mark.usefixtures("stopped_clock")
+def test_guessing_is_throttled_for_who_is_signed_in(
+    solo: Person, mina: Person, client_of: ClientOf, code: str
+) -> None:
+    guessing = client_of(solo)
+    statuses = [guessing.get(link(f"GUESS{n}")).status_code for n in range(10)]
+
+    assert statuses == [404] * 10
+    assert guessing.get(link(code)).status_code == 429
+    assert client_of(mina).get(link(code)).status_code == 200
 
 
 def test_classroom_that_joins_by_one_link_is_not_throttled(client: Client, code: str) -> None:

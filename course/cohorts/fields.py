@@ -8,9 +8,8 @@ from django.core.exceptions import ValidationError
 
 from course.cohorts.models import Person
 from course.cohorts.passwords import LONGEST
-from course.cohorts.visible import refuse_invisible
+from course.cohorts.visible import UNSEEN, refuse_invisible
 
-UNSEEN = "There is a character in this that can’t be seen. Type it again."
 SAID_PLAINLY: dict[str, Any] = {
     "required": "This is still empty.",
     "max_length": "Use at most %(limit_value)s characters. This has %(show_value)s.",
@@ -27,6 +26,12 @@ def refuse_unseen(text: str) -> None:
             raise ValidationError(UNSEEN)
 
 
+def refuse_what_hides(text: str) -> None:
+    """For names: `refuse_unseen` and `refuse_invisible`, in one sentence."""
+    refuse_unseen(text)
+    refuse_invisible(text)
+
+
 class TextField(forms.CharField):
     default_error_messages = SAID_PLAINLY
 
@@ -35,7 +40,7 @@ class TitleField(TextField):
     """A name of somebody or something, on one line, with single spaces."""
 
     def __init__(self, **options: Any) -> None:
-        super().__init__(max_length=120, validators=[refuse_unseen, refuse_invisible], **options)
+        super().__init__(max_length=120, validators=[refuse_what_hides], **options)
 
     def to_python(self, value: object) -> str:
         return " ".join((super().to_python(value) or "").split())

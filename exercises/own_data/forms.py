@@ -6,6 +6,7 @@ from django import forms
 from django.core.exceptions import ValidationError
 
 from course.cohorts.fields import PasswordField, TitleField
+from course.cohorts.visible import as_seen
 
 
 class PasswordAgainForm(forms.Form):
@@ -26,6 +27,6 @@ class NameAgainForm(forms.Form):
 
     def clean_name(self) -> str:
         name: str = self.cleaned_data["name"]
-        if name.casefold() != " ".join(self.wanted.split()).casefold():
+        if as_seen(name).casefold() != as_seen(self.wanted).casefold():
             raise ValidationError("This is not their name. Nothing is deleted.")
         return name

@@ -14,9 +14,9 @@ from django.urls import reverse
 from django.utils import timezone
 from pytest_django import Settings
 
-from course.cohorts.fields import UNSEEN
 from course.cohorts.models import Person, Tries
 from course.cohorts.views.signing_in import REFUSED
+from course.cohorts.visible import UNSEEN
 from tests.pages import heading, refusals, texts
 from tests.people import PASSWORD, PersonFactory
 

@@ -3,13 +3,14 @@
 from collections.abc import Callable
 
 import pytest
+from django.core.exceptions import ValidationError
 from django.core.management import CommandError, call_command
 from django.test import Client
 from django.urls import reverse
 
 from course.cohorts.models import Cohort, Person
 from course.cohorts.roster.reckoning import fates_of
-from course.cohorts.visible import NOTHING_SEEN, is_visible
+from course.cohorts.visible import NOTHING_SEEN, UNSEEN, as_seen, is_visible, refuse_invisible
 from tests.pages import refusals
 
 ClientOf = Callable[[Person], Client]
@@ -62,6 +63,34 @@ def test_nothing_of_this_is_seen(text: str) -> None:
 )
 def test_names_of_all_scripts_are_seen(name: str) -> None:
     assert is_visible(name)
+
+
+@pytest.mark.parametrize(
+    "name", ["Mina", "Ó", "e\u0301", "Ли", "李", "ก็", "क्\u200dष", "می\u200cرود", "Mina O’Dare"]
+)
+def test_names_of_all_scripts_are_taken(name: str) -> None:
+    refuse_invisible(name)
+
+
+PASSING = ["Odo\u200b Farrant", "\u200bOdo Farrant", "Odo\u3164Farrant", "O\u00addo", "Odo\u200d"]
+
+
+@pytest.mark.parametrize("name", PASSING)
+def test_name_with_what_can_not_be_seen_is_refused(name: str) -> None:
+    with pytest.raises(ValidationError, match=UNSEEN):
+        refuse_invisible(name)
+
+
+def test_names_that_look_alike_are_alike() -> None:
+    assert as_seen("\u200bOdo\u200b  Farrant\u2060") == "Odo Farrant"
+
+
+@pytest.mark.django_db
+@pytest.mark.parametrize("name", PASSING)
+def test_nobody_passes_as_another(mina: Person, client_of: ClientOf, name: str) -> None:
+    page = client_of(mina).post(reverse("details"), {"name": name, "email": ""})
+
+    assert (page.status_code, refusals(page)) == (422, [UNSEEN])
 
 
 @pytest.mark.django_db

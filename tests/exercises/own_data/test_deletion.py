@@ -171,6 +171,16 @@ def test_instructor_deletes_by_name(
     assert notices(done) == ["The account of Mina Tarrant is deleted."]
 
 
+def test_name_with_what_can_not_be_seen_is_typed_as_it_is_seen(
+    ines: Person, mina: Person, harbour: Cohort, client_of: ClientOf
+) -> None:
+    Person.objects.filter(pk=mina.pk).update(name="Mina\u200b Tarrant")  # as was once taken
+    url = reverse("delete-person", args=[harbour.pk, mina.pk])
+    client_of(ines).post(url, {"name": "mina tarrant"})
+
+    assert Person.objects.get(pk=mina.pk).is_deleted
+
+
 def test_instructor_deletes_nobody_whom_others_teach(
     ines: Person, harbour: Cohort, slipway: Cohort, mina: Person, client_of: ClientOf
 ) -> None:

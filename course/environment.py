@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any, TypeVar
+from urllib.parse import urlsplit
 from zoneinfo import ZoneInfo
 
 import environ
@@ -40,10 +41,9 @@ class Environment(environ.FileAwareEnv):  # type: ignore[misc]  # it ships no ty
         """Words between commas."""
         return self.meant(var, default, words, "names, with commas between them")
 
-    def number(self, var: str, default: int, *, most: int) -> int:
-        """A whole number, no less than none."""
-        wanted = f"a whole number from 0 to {most}"
-        return self.meant(var, default, lambda word: counted(word, most), wanted)
+    def number(self, var: str, default: int, *, least: int = 0, most: int) -> int:
+        wanted = f"a whole number from {least} to {most}"
+        return self.meant(var, default, lambda word: counted(word, least, most), wanted)
 
     def time_zone(self, var: str, default: str) -> str:
         wanted = "the name of a time zone, Europe/London for example"
@@ -54,7 +54,8 @@ class Environment(environ.FileAwareEnv):  # type: ignore[misc]  # it ships no ty
         return self.secret(var, default, database_at, wanted)
 
     def shared_cache(self, var: str, default: str) -> dict[str, Any]:
-        return self.secret(var, default, self.cache_url_config, "like redis://host:6379/0")
+        wanted = "like redis://host:6379/0"
+        return self.secret(var, default, lambda url: self.cache_url_config(reachable(url)), wanted)
 
     def mail_server(self, var: str) -> dict[str, Any]:
         """How Django is told of it; nothing where the variable is not set."""
@@ -95,10 +96,17 @@ def yes_or_no(word: str) -> bool:
     return word.lower() in YES
 
 
-def counted(word: str, most: int) -> int:
-    if not (word.isascii() and word.isdigit()) or int(word) > most:
+def counted(word: str, least: int, most: int) -> int:
+    if not (word.isascii() and word.isdigit()) or not least <= int(word) <= most:
         raise ValueError(word)
     return int(word)
+
+
+def reachable(url: str) -> str:
+    """The URL; ValueError where a host's port is no number of one."""
+    for host in urlsplit(url).netloc.split(","):
+        _ = urlsplit(f"//{host}").port
+    return url
 
 
 def words(text: str) -> list[str]:

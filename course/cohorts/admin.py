@@ -1,9 +1,13 @@
 """Django's admin, for administrators: people and cohorts."""
 
+from typing import Any
+
 from django.contrib import admin, messages
+from django.contrib.admin.helpers import ACTION_CHECKBOX_NAME
 from django.contrib.admin.utils import unquote
 from django.contrib.auth.admin import UserAdmin
 from django.contrib.auth.models import Group
+from django.core.exceptions import BadRequest
 from django.db.models import QuerySet
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import render
@@ -19,6 +23,16 @@ admin.site.site_header = "Run-up administration"
 admin.site.site_title = "Run-up"
 admin.site.index_title = "Administration"
 admin.site.unregister(Group)  # the role alone decides what somebody may do
+
+
+LARGEST_KEY = 2**63 - 1  # of a `BigAutoField`
+
+
+def refuse_odd_rows(request: HttpRequest) -> None:
+    """The rows that an action is for are numbers, which Django would not ask before it looks."""
+    for row in request.POST.getlist(ACTION_CHECKBOX_NAME):
+        if not (row.isascii() and row.isdigit() and int(row[:20]) <= LARGEST_KEY):
+            raise BadRequest("An action is for rows that are listed.")
 
 
 class PlaceInline(admin.TabularInline):  # type: ignore[type-arg]
@@ -51,6 +65,12 @@ class PersonAdmin(UserAdmin):  # type: ignore[type-arg]
     filter_horizontal = []
     inlines = [PlaceInline]
     actions = ["forget_failures"]
+
+    def response_action(
+        self, request: HttpRequest, *args: Any, **options: Any
+    ) -> HttpResponse | None:
+        refuse_odd_rows(request)
+        return super().response_action(request, *args, **options)
 
     def get_urls(self) -> list[URLPattern]:
         link = path(
@@ -92,6 +112,12 @@ class CohortAdmin(admin.ModelAdmin):  # type: ignore[type-arg]
     inlines = [PlaceInline]
     actions = ["renew_codes"]
     view_on_site = False  # a cohort's own page is for those who teach it
+
+    def response_action(
+        self, request: HttpRequest, *args: Any, **options: Any
+    ) -> HttpResponse | None:
+        refuse_odd_rows(request)
+        return super().response_action(request, *args, **options)
 
     def has_delete_permission(self, request: HttpRequest, obj: object = None) -> bool:
         """Nobody here: a cohort is archived by who teaches it, and goes on its day."""

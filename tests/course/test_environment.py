@@ -10,6 +10,7 @@ from course.environment import Environment, Misconfigured
 env = Environment()
 READ: dict[str, Callable[[], object]] = {
     "number": lambda: env.number("TRIED", 0, most=100),
+    "number from 1": lambda: env.number("TRIED", 1, least=1, most=100),
     "time zone": lambda: env.time_zone("TRIED", "UTC"),
     "yes or no": lambda: env.bool("TRIED", default=False),
     "database": lambda: env.database("TRIED", "sqlite:///site.sqlite3"),
@@ -44,6 +45,7 @@ def test_word_is_understood(
     [
         ("number", "two", "a whole number from 0 to 100"),
         ("number", "-1", "a whole number from 0 to 100"),
+        ("number from 1", "0", "a whole number from 1 to 100"),
         ("number", "101", "a whole number from 0 to 100"),
         ("number", "1.5", "a whole number from 0 to 100"),
         ("number", "٣", "a whole number from 0 to 100"),
@@ -63,6 +65,19 @@ def test_word_that_makes_no_sense_is_told(
     assert str(refusal.value) == (
         f"TRIED is “{word}”; it has to be {wanted}. See README.md, “Configuration”."
     )
+
+
+@pytest.mark.parametrize("port", ["abc", "66000", "6379,b:x"])
+def test_port_of_a_cache_that_is_none_is_told(port: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("TRIED", f"redis://:secret-word@a:{port}/0")
+    with pytest.raises(Misconfigured, match=r"^TRIED can’t be understood; it has to be like redis"):
+        READ["cache"]()
+
+
+def test_caches_of_several_hosts_are_taken(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("TRIED", "redis://a:6379,b:6380/0")
+
+    assert env.shared_cache("TRIED", "")["LOCATION"] == ["redis://a:6379/0", "redis://b:6380/0"]
 
 
 @pytest.mark.parametrize("kind", ["database", "cache", "mail"])

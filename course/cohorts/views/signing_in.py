@@ -9,7 +9,7 @@ from django.shortcuts import redirect, resolve_url
 from django.utils.http import url_has_allowed_host_and_scheme
 from django.views.decorators.cache import never_cache
 from django.views.decorators.debug import sensitive_post_parameters
-from django.views.decorators.http import require_http_methods, require_POST, require_safe
+from django.views.decorators.http import require_http_methods, require_safe
 
 from course.cohorts.access import LONGEST_PATH
 from course.cohorts.forms import SignInForm
@@ -55,9 +55,11 @@ def next_page(request: HttpRequest, otherwise: str = settings.LOGIN_REDIRECT_URL
     return wanted if safe else resolve_url(otherwise)
 
 
-@require_POST
+@require_http_methods(["GET", "HEAD", "POST"])
 def sign_out(request: HttpRequest) -> HttpResponse:
-    logout(request)
+    """Whoever comes by a link stays signed in: another site may have led them here."""
+    if request.method == "POST":
+        logout(request)
     return redirect(settings.LOGOUT_REDIRECT_URL)
 
 

@@ -33,6 +33,9 @@ class Command(BaseCommand):
         )
 
     def handle(self, *args: Any, lines: bool, steps: int, **options: Any) -> None:
+        if not sys.stdin:
+            self.stderr.write("document: there is nothing to read; standard input is closed")
+            sys.exit(REFUSED)
         self.steps = steps
         most = steps * BYTES + 1  # of what is longer, enough is read to refuse it
         try:

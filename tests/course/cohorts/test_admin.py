@@ -291,3 +291,15 @@ def test_password_page_of_the_admin_is_the_sites_own(ada: Person, client_of: Cli
     response = client_of(ada).get(reverse("admin:password_change"))
 
     assert response.headers["Location"] == reverse("password")
+
+
+@pytest.mark.parametrize("row", ["x", "", "9" * 30, "²", "-1"])
+@pytest.mark.parametrize("action", ["delete_selected", "forget_failures", "renew_codes"])
+def test_action_on_what_is_no_row_can_not_be_read(
+    ada: Person, client_of: ClientOf, action: str, row: str
+) -> None:
+    of = "cohort" if action == "renew_codes" else "person"
+    fields = {"action": action, "_selected_action": row}
+    page = client_of(ada).post(reverse(f"admin:cohorts_{of}_changelist"), fields)
+
+    assert (page.status_code, heading(page)) == (400, "That can’t be read")

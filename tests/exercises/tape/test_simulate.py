@@ -6,6 +6,8 @@ import sys
 from pathlib import Path
 from random import Random
 
+import pytest
+
 from exercises.tape import simulate
 from tests.exercises.tape.test_slow_machines import long_document
 
@@ -35,6 +37,15 @@ def test_simulate_refuses_with_one_line_and_prints_nothing() -> None:
 
     assert (done.returncode, done.stdout) == (2, b"")
     assert done.stderr.decode() == f"{REFUSAL}\n"
+
+
+@pytest.mark.parametrize("options", [[], ["--lines"]])
+def test_simulate_without_standard_input_says_so(options: list[str]) -> None:
+    closed = ["sh", "-c", 'exec "$@" <&-', "sh", *COMMAND, *options]
+    done = subprocess.run(closed, capture_output=True, text=True, cwd=ROOT)
+
+    assert (done.returncode, done.stdout) == (2, "")
+    assert done.stderr == "document: there is nothing to read; standard input is closed\n"
 
 
 def test_simulate_lines_answers_each_and_goes_on_after_a_bad_one() -> None:

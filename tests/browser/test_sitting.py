@@ -23,11 +23,11 @@ def reach(page: Page, selector: str) -> None:
 
 
 def begin(page: Page, address: str) -> None:
-    """Five questions on care and safety: every one is a single choice."""
+    """Five questions on what the bench can’t do: every one is a single choice."""
     page.goto(f"{address}/sittings/")
     reach(page, 'input[name="length"]')
     page.keyboard.press("ArrowLeft")
-    reach(page, 'input[name="skills"][value="care-and-safety"]')
+    reach(page, 'input[name="skills"][value="what-the-bench-cant-do"]')
     page.keyboard.press("Space")
     reach(page, "main button")
     enter(page)

@@ -55,16 +55,16 @@ def test_where_such_a_tape_is_the_question_it_is_not_right_to_play_it() -> None:
     assert [text for text in rights if PLAYED.match(text)] == []
 
 
-def test_machine_whose_dew_lamp_is_lit_is_left_alone() -> None:
+def test_whose_dew_lamp_is_lit_is_stopped_and_not_touched() -> None:
     lit = [
         question
-        for question in map(KINDS["read-the-bench"].make, range(300))
+        for question in map(KINDS["read-the-bench"].make, range(600))
         if ["Dew", "lit"] in question.shown.get("facts", [])
     ]
 
     assert len(lit) > 10
     for question in lit:
-        assert question.asks[0].in_words(question.right["reply"]).startswith("Leave it as it is")
+        assert question.asks[0].in_words(question.right["reply"]).startswith("Stop, touch nothing")
 
 
 def test_order_of_work_puts_such_a_tape_into_no_machine() -> None:

@@ -149,6 +149,9 @@ def test_tape_is_the_one_that_the_edits_make() -> None:
     assert (2000, Condition.NO_CONTROL) in states
 
 
+FREE = "Servo not locked, counter standing still"
+
+
 def test_question_gives_nothing_away_and_feedback_explains() -> None:
     kind = own_kind(**kind_spec(described()))
     question = kind.make(0, USUAL)
@@ -157,7 +160,8 @@ def test_question_gives_nothing_away_and_feedback_explains() -> None:
     assert question.shown["rows"] == [
         ["00:00:56:00", "black", "silence", "Servo locked"],
         ["00:01:00:00", "the keeper at his crank", "the crank and the chain", "Servo locked"],
-        ["00:01:20:00", "snow", "hiss", "Servo not locked, counter standing still"],
+        ["00:01:20:00", "a barge passing, drifting and tearing", "its engine, wavering", FREE],
+        ["00:01:28:00", "snow", "hiss", FREE],
     ]
     assert "pulses" not in str(question.shown["edits"])
     assert set(wrong.misconceptions) == {"insert-lays-pulses", "tape-fault", "mend-later"}

@@ -60,7 +60,8 @@ def close(path: Path) -> None:
 
 
 def is_shared(folder: Path) -> bool:
-    """A folder that others need: everybody's, one above the site's own code, other people's too.
+    """A folder that others need: everybody's, one above the site's own code, other people's too,
+    or one that not even its owner writes to, as the system's own are.
 
     Somebody set DATA_DIR to it by mistake. Its files are closed all the same.
     """
@@ -69,6 +70,7 @@ def is_shared(folder: Path) -> bool:
     needed = [settings.BASE_DIR, Path(os.__file__), Path(os.environ.get("HOME", os.__file__))]
     return (
         bool(told.st_mode & stat.S_ISVTX)
+        or not told.st_mode & stat.S_IWUSR
         or any(path.resolve().is_relative_to(within) for path in needed)
         or any(path.lstat().st_uid not in {0, told.st_uid} for path in folder.iterdir())
     )

@@ -96,3 +96,12 @@ def test_folder_with_other_peoples_files_is_shared(tmp_path: Path) -> None:
     os.chown(tmp_path / "theirs", 12345, 12345)
 
     assert is_shared(tmp_path)
+
+
+def test_folder_that_nobody_writes_to_is_left_open(tmp_path: Path) -> None:
+    """Such as /proc, to root."""
+    tmp_path.chmod(0o555)
+
+    assert is_shared(tmp_path)
+    tmp_path.chmod(0o755)
+    assert not is_shared(tmp_path)

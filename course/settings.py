@@ -9,6 +9,7 @@ from typing import Any
 from urllib.parse import quote
 
 from course.environment import Environment
+from exercises.tape.work import USUAL
 
 env = Environment()
 
@@ -32,7 +33,7 @@ SELF_STUDY = env.bool("SELF_STUDY", default=True)
 # How much of the disk made pictures and sounds may take; where Redis keeps them, it has its own.
 MADE_LIMIT_MB = env.number("MADE_LIMIT_MB", default=500, most=10**6)
 # How many steps of work `manage.py simulate` may take for an answer: exercises/tape/work.py.
-SIMULATE_STEPS = env.number("SIMULATE_STEPS", default=1_000_000, least=1, most=10**12)
+SIMULATE_STEPS = env.number("SIMULATE_STEPS", default=USUAL, least=1, most=10**12)
 
 # Pictures that learners send: to be backed up with the database.
 PICTURES_DIR = DATA_DIR / "pictures"

@@ -1,7 +1,8 @@
 """How much work an answer may make: in steps, so that a document is always refused or never.
 
 A step takes about three microseconds, whatever it is: the seconds would depend on the machine. A
-place weighed for a planned recording is one, a second of a drift two, a run laid on a track four.
+place weighed for a planned recording is one, a second of a drift two, a run laid on a track or
+looked at by the judge four, an edit or a pass that is read `READ`.
 Whoever loops over what a document asks for in few words (runs, seconds, choices) says so with
 `spend`. Memory grows with the steps, too. `python -m tests.bench.tape` tells what a step takes.
 """
@@ -12,8 +13,9 @@ from contextvars import ContextVar
 
 from exercises.tape.errors import TapeError
 
-USUAL = 1_000_000
+USUAL = 700_000
 BYTES = 8  # of a document's text, that are read in a step
+READ = 15  # steps, for an edit or a pass before it is made
 
 
 class TooMuchWork(TapeError):

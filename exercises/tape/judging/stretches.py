@@ -26,7 +26,7 @@ def stretches(runs: Runs[V], start: int, end: int) -> Iterator[Stretch[V]]:
     """The runs and the blanks between them, in order, that cover ``[start, end)``."""
     at = start
     for run in runs.between(start, end):
-        spend(2)
+        spend(4)
         if run.start > at:
             yield Stretch(at, run.start, None)
             at = run.start

@@ -7,7 +7,7 @@ from exercises.tape.node import Node
 from exercises.tape.rate import Rate
 from exercises.tape.reading.making import MAKING, read_making
 from exercises.tape.source import Source
-from exercises.tape.work import spend, working_on
+from exercises.tape.work import READ, spend, working_on
 
 # Drift is told second by second; no tape lasts as long as this.
 LONGEST_DRIFT = Rate.R29_97.day()
@@ -17,6 +17,8 @@ SHOT = ("mode", "source", "in", "out", "at")
 
 
 def read_edit(node: Node, sources: Mapping[str, Source], length: int) -> Edit:
+    with working_on(node.path):
+        spend(READ)
     fields = node.fields()
     if "mode" not in fields:
         node.known_fields(SHOT, ("picture", "sound", *MAKING))

@@ -10,7 +10,7 @@ from exercises.tape.reading.making import read_recorder
 from exercises.tape.reading.ranges import read_range
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
-from exercises.tape.work import working_on
+from exercises.tape.work import READ, spend, working_on
 
 
 def read_master(node: Node) -> Tape:
@@ -25,6 +25,7 @@ def read_master(node: Node) -> Tape:
         generation = _generation(recorded)
         made = _pass_made(recorded, end - start, generation)
         with working_on(item.path):
+            spend(READ)
             tape = tape.with_pass(start, end, recorded["what"].text(), generation, made=made)
         reached = end
     return tape

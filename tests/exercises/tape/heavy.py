@@ -87,7 +87,7 @@ def many_takes() -> Document:
 def many_edits() -> Document:
     random = Random(1)
     return session(
-        [insert(random.randrange(10**6), random.randrange(10**7), 9) for _ in range(60_000)]
+        [insert(random.randrange(10**6), random.randrange(10**7), 9) for _ in range(40_000)]
     )
 
 
@@ -117,7 +117,7 @@ HEAVY: dict[str, tuple[str, Callable[[], Document]]] = {
     "a plan of 40 shots, sound apart": ("plan: ", lambda: plan_of_one_reel(40)),
     "a plan of 300 shots, sound apart": ("plan: ", lambda: plan_of_one_reel(300)),
     "10,000 takes in each of 300 edits": ("edits[", many_takes),
-    "60,000 edits": ("edits[", many_edits),
+    "40,000 edits": ("edits[", many_edits),
     "100,000 passes": ("master.recorded[", many_passes),
     "9,000 ranges kept over all": ("brief: ", kept_over_and_over),
     "20,000 words, heard 5,000 times": ("edits: ", words_under_automatic_gain),

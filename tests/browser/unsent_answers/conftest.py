@@ -1,0 +1,17 @@
+from collections.abc import Iterator
+
+import pytest
+from playwright.sync_api import BrowserContext, Page
+from pytest_django.live_server_helper import LiveServer
+
+from course.cohorts.models import Person
+from tests.browser.site import sign_in
+
+
+@pytest.fixture
+def page(live_server: LiveServer, context: BrowserContext, mina: Person) -> Iterator[Page]:
+    """Mina's, signed in."""
+    page = context.new_page()
+    sign_in(page, live_server.url, mina)
+    yield page
+    page.close()

@@ -84,9 +84,12 @@ SOUNDS = (
     Shot("a hand in front of the lens", "an accordion on the quay"),
 )
 
-CARDS = (
+TITLES = (
     Shot("the title card", "the hum of the titling room"),
     Shot("the card with the keeper’s name", "a chair being moved"),
+)
+CARDS = (
+    *TITLES,
     Shot("the old photograph of the bridge", "a lamp’s hum"),
     Shot("the map of the harbour", "paper on a table"),
 )

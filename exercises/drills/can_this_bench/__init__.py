@@ -18,7 +18,7 @@ CAN_THIS_BENCH = Kind(
         "what-a-copy-is",
     ),
     lesson="what-this-bench-cannot-do",
-    revision=6,
+    revision=7,
     template="drills/reply.html",
     candidates=candidates,
     grade=grade,

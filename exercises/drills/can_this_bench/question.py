@@ -65,4 +65,5 @@ def drawn(scene: Scene) -> Json:
         "sound": scene.draw.pick(quay_street.SOUNDS).sound,
         "card": scene.draw.pick(quay_street.CARDS).picture,
         "code": scene.code(scene.seconds(60, 600)),
+        "title": scene.draw.pick(quay_street.TITLES).picture,
     }

@@ -91,8 +91,8 @@ INSIDE = (
     ),
     Effect(
         name="a misspelt card",
-        wish="In the film, laid on this recorder, {card} is misspelt at {code}. A new one has been "
-        "filmed, and is to stand there as long, with its own sound. Pulses run on throughout.",
+        wish="In the film, laid on this recorder, {title} is misspelt at {code}. A new one has "
+        "been filmed, and is to stand there as long, with its own sound. Pulses run on throughout.",
         right=INSERT_BOTH,
         because="As long as the old one, by the same recorder, it joins cleanly at both ends.",
         wrong={

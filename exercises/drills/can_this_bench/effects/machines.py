@@ -74,7 +74,7 @@ MACHINES = (
     ),
     Effect(
         name="a tape from another workshop",
-        wish="Another workshop sends its finished film, made on its own machines. In it, {card} "
+        wish="Another workshop sends its finished film, made on its own machines. In it, {title} "
         "is misspelt at {code}; {person} is asked to put a new one over it.",
         right=TRIAL,
         because="Your recorder’s tracks may not fit theirs: first see what comes of it.",

@@ -67,7 +67,7 @@ PICTURES = (
     ),
     Effect(
         name="title over a picture",
-        wish="{person} wants the words of {card} to stand in the picture of {shot}, at {code}, "
+        wish="{person} wants the words of {title} to stand in the picture of {shot}, at {code}, "
         "while it moves. What comes near to it will do.",
         right=ONE_BY_ONE,
         because="Words in a moving picture are two pictures; a card is a shot of its own.",

@@ -172,7 +172,7 @@ def test_debrief_counts_what_happened(mina: Person) -> None:
 
 
 def test_debrief_names_the_belief_and_where_it_is_taught(mina: Person) -> None:
-    sitting = start(mina, ["continuing-a-master"], 5)
+    sitting = start(mina, ["continuing-a-master"], 20)  # a wrong answer may show no belief
     while not any(found.misconceptions for found in mina.attempts.all()):
         take(sitting, "w")
 

@@ -10,8 +10,8 @@ from django.core.cache import caches
 
 from course.memory import give_back
 from exercises.drills.asks import Json
-from exercises.drills.media import facts
-from exercises.drills.rendering import REVISION, Made, render
+from exercises.drills.media.medium import facts
+from exercises.drills.media.rendering import REVISION, Made, render
 
 logger = logging.getLogger(__name__)
 

@@ -4,7 +4,7 @@ import re
 
 from django.http import HttpRequest, HttpResponse
 
-from exercises.drills.rendering import Made
+from exercises.drills.media.rendering import Made
 
 RANGE = re.compile(r"bytes=(?P<first>[0-9]{0,18})-(?P<last>[0-9]{0,18})")
 

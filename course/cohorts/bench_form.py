@@ -7,7 +7,7 @@ from django import forms
 from course.cohorts.bench_words import LABELS, METERS
 from course.cohorts.benches import Bench
 from course.cohorts.fields import SAID_PLAINLY, TextField, TitleField, refuse_unseen
-from exercises.drills.settings import LONGEST_ERASE_GAP, PRE_ROLL, SOURCE_RUN_UP
+from exercises.drills.setting.settings import LONGEST_ERASE_GAP, PRE_ROLL, SOURCE_RUN_UP
 
 MOST_FRAMES = 20 * 30  # the longest pre-roll, in the frames of the faster line system
 

@@ -3,7 +3,7 @@
 from typing import Any
 
 from course.cohorts.benches import Bench
-from exercises.drills.settings import Meter
+from exercises.drills.setting.settings import Meter
 
 LABELS = {
     "name": "Name of the bench",

@@ -5,8 +5,8 @@ from typing import TYPE_CHECKING, Any, Self
 from django.conf import settings
 from django.db import models
 
-from exercises.drills.bench_figures import BenchFigures
-from exercises.drills.settings import Meter, Settings
+from exercises.drills.setting.bench_figures import BenchFigures
+from exercises.drills.setting.settings import Meter, Settings
 from exercises.tape import Bench as Machines
 from exercises.tape import Rate
 

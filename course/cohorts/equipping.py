@@ -14,7 +14,7 @@ from django.utils import timezone
 from course.cohorts.bench_changes import BenchChange
 from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Person
-from exercises.drills.bench_figures import BenchFigures
+from exercises.drills.setting.bench_figures import BenchFigures
 
 What = BenchChange.What
 

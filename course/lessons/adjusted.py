@@ -4,8 +4,8 @@ import re
 from math import e, log10, pi
 
 from course.lessons.lesson import Answer, Lesson
-from exercises.drills.set_tracking.meter import Meter, in_words
-from exercises.drills.set_tracking.seen import seen
+from exercises.drills.kinds.set_tracking.meter import Meter, in_words
+from exercises.drills.kinds.set_tracking.seen import seen
 from exercises.signal.displays.monitor import OVERSCAN
 from exercises.signal.lines import Lines
 from exercises.tape.geometry import envelope_loss

@@ -9,7 +9,7 @@ from course.lessons.blocks.scales import picture_scale
 from course.lessons.blocks.sound import Heard
 from course.lessons.figures import duration
 from course.lessons.lesson import Answer, Lesson
-from exercises.drills.spot_by_ear.described import over_line_up
+from exercises.drills.kinds.spot_by_ear.described import over_line_up
 from exercises.tape import Limits, Rate
 
 

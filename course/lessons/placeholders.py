@@ -10,9 +10,9 @@ from html import escape
 from typing import Any, TypeVar, cast
 
 from course.lessons.problems import LessonProblem
-from exercises.drills.bench_figures import BenchFigures
-from exercises.drills.phrases import length, listed
-from exercises.drills.settings import Meter
+from exercises.drills.setting.bench_figures import BenchFigures
+from exercises.drills.setting.phrases import length, listed
+from exercises.drills.setting.settings import Meter
 
 PLACEHOLDER = re.compile(r"\{bench:(?P<name>[^{}]*)\}")
 USUAL = BenchFigures.usual()

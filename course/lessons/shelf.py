@@ -24,8 +24,8 @@ from course.lessons.problems import LessonProblem, Problem
 from course.lessons.toml import Place
 from course.made import name_of
 from exercises.drills.asks import Json
-from exercises.drills.bench_figures import BenchFigures
 from exercises.drills.register import KINDS
+from exercises.drills.setting.bench_figures import BenchFigures
 
 CONTENT = Path(__file__).parent / "content"
 FILE_NAME = re.compile(r"[0-9]{2}-(?P<slug>[a-z0-9-]+)\.md")

@@ -10,7 +10,7 @@ from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
 from course.letters import write_to
-from exercises.drills.bench_practical import BENCH_PRACTICAL, practical
+from exercises.drills.kinds.bench_practical import BENCH_PRACTICAL, practical
 from exercises.models import Asked, Assignment, Attempt, Extension, Sitting
 from exercises.practice.attempts import hold, new_asked, put
 from exercises.practice.sittings import open_sitting

@@ -10,7 +10,7 @@ from django.utils import timezone
 
 from course.cohorts.models import Cohort, Membership, Person
 from exercises.drills.asks import Json
-from exercises.drills.settings import USUAL
+from exercises.drills.setting.settings import USUAL
 from exercises.forms.keys import SentBeforeError, first_of
 from exercises.models import Asked, OwnDrill, OwnRevision
 

@@ -9,8 +9,8 @@ from dataclasses import dataclass, field, replace
 from typing import Any, Self
 
 from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
-from exercises.drills.settings import USUAL, Meter, Settings
-from exercises.drills.telling import Near, Telling, exactly
+from exercises.drills.beliefs.telling import Near, Telling, exactly
+from exercises.drills.setting.settings import USUAL, Meter, Settings
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 Believed = list[list[Any]]

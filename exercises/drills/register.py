@@ -1,28 +1,28 @@
 """The kinds of drill, by slug: one line a kind."""
 
-from exercises.drills.bench_practical import BENCH_PRACTICAL
-from exercises.drills.can_this_bench import CAN_THIS_BENCH
-from exercises.drills.care import CARE
-from exercises.drills.choose_mode import CHOOSE_MODE
-from exercises.drills.enough_run_up import ENOUGH_RUN_UP
-from exercises.drills.free_answer import FREE_ANSWER
 from exercises.drills.kind import Kind
-from exercises.drills.mend_it import MEND_IT
-from exercises.drills.paper_levels import PAPER_LEVELS
-from exercises.drills.put_in_order import PUT_IN_ORDER
-from exercises.drills.read_the_bench import READ_THE_BENCH
-from exercises.drills.set_picture_level import SET_PICTURE_LEVEL
-from exercises.drills.set_skew import SET_SKEW
-from exercises.drills.set_sound_level import SET_SOUND_LEVEL
-from exercises.drills.set_tracking import SET_TRACKING
-from exercises.drills.settings import Settings
-from exercises.drills.spot_by_ear import SPOT_BY_EAR
-from exercises.drills.spot_by_eye import SPOT_BY_EYE
-from exercises.drills.spot_described import SPOT_DESCRIBED
-from exercises.drills.sums import SUMS
-from exercises.drills.watch_it_drift import WATCH_IT_DRIFT
-from exercises.drills.what_plays import WHAT_PLAYS
-from exercises.drills.which_generation import WHICH_GENERATION
+from exercises.drills.kinds.bench_practical import BENCH_PRACTICAL
+from exercises.drills.kinds.can_this_bench import CAN_THIS_BENCH
+from exercises.drills.kinds.care import CARE
+from exercises.drills.kinds.choose_mode import CHOOSE_MODE
+from exercises.drills.kinds.enough_run_up import ENOUGH_RUN_UP
+from exercises.drills.kinds.free_answer import FREE_ANSWER
+from exercises.drills.kinds.mend_it import MEND_IT
+from exercises.drills.kinds.paper_levels import PAPER_LEVELS
+from exercises.drills.kinds.put_in_order import PUT_IN_ORDER
+from exercises.drills.kinds.read_the_bench import READ_THE_BENCH
+from exercises.drills.kinds.set_picture_level import SET_PICTURE_LEVEL
+from exercises.drills.kinds.set_skew import SET_SKEW
+from exercises.drills.kinds.set_sound_level import SET_SOUND_LEVEL
+from exercises.drills.kinds.set_tracking import SET_TRACKING
+from exercises.drills.kinds.spot_by_ear import SPOT_BY_EAR
+from exercises.drills.kinds.spot_by_eye import SPOT_BY_EYE
+from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
+from exercises.drills.kinds.sums import SUMS
+from exercises.drills.kinds.watch_it_drift import WATCH_IT_DRIFT
+from exercises.drills.kinds.what_plays import WHAT_PLAYS
+from exercises.drills.kinds.which_generation import WHICH_GENERATION
+from exercises.drills.setting.settings import Settings
 
 KINDS: dict[str, Kind] = {
     kind.slug: kind

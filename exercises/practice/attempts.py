@@ -14,7 +14,7 @@ from course.cohorts.equipping import bench_of
 from course.cohorts.models import Person
 from exercises.drills.asks import AnswerRefused, Picture
 from exercises.drills.kind import Kind, Question
-from exercises.drills.settings import Settings
+from exercises.drills.setting.settings import Settings
 from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
 from exercises.practice.counting import count_answer

@@ -13,7 +13,7 @@ from course.cohorts.models import Cohort, Membership, Person
 from course.letters import write_to
 from course.unwritable import where_it_can_be_kept
 from exercises.assignments.verbs import report_again
-from exercises.drills.bench_practical import BENCH_PRACTICAL
+from exercises.drills.kinds.bench_practical import BENCH_PRACTICAL
 from exercises.forms.keys import first_of
 from exercises.models import Asked, Attempt, Review, ReviewRead
 from exercises.practice.attempts import ask_again

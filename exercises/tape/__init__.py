@@ -18,6 +18,7 @@ from exercises.tape.edit_session import EditSession
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
 from exercises.tape.explaining import explain
 from exercises.tape.faults import Fault, Kind, Measured, Severity, Unit, faults
+from exercises.tape.from_json import read_edit_session
 from exercises.tape.gain_control import AutomaticGain, Limiter
 from exercises.tape.judging import (
     Brief,
@@ -35,16 +36,15 @@ from exercises.tape.levels import Levels
 from exercises.tape.limits import Limits
 from exercises.tape.made import Carried, Made
 from exercises.tape.making import Drift, Making, Player, Recorder, SoundLevel, SoundMode
+from exercises.tape.map.tape_map import TapeMap, tape_map
 from exercises.tape.marks import Marks, Span
 from exercises.tape.planning import NoPlan, Plan, Planned, plan
 from exercises.tape.playback import Condition, State, play
 from exercises.tape.rate import Rate
-from exercises.tape.reading import read_edit_session
 from exercises.tape.recording import record
 from exercises.tape.runs import Run, Runs
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
-from exercises.tape.tapemap import TapeMap, tape_map
 from exercises.tape.timecode import frame_of, label
 from exercises.tape.track import Laid, Pulses, Track
 from exercises.tape.unpulsed import Unpulsed, unpulsed

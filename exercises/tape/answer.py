@@ -2,15 +2,15 @@
 
 import json
 
-from exercises.tape.document import read_document
 from exercises.tape.edit_session import EditSession
 from exercises.tape.errors import DocumentError
 from exercises.tape.faults import faults
-from exercises.tape.plain import Plain, plain_fault, plain_judgement, plain_plan, plain_state
+from exercises.tape.from_json import read_edit_session
+from exercises.tape.from_json.document import read_document
 from exercises.tape.playback import play
-from exercises.tape.reading import read_edit_session
 from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
+from exercises.tape.to_json import Plain, plain_fault, plain_judgement, plain_plan, plain_state
 from exercises.tape.track import Laid, Pulses
 from exercises.tape.work import BYTES, USUAL, TooMuchWork, limited, working_on
 

@@ -6,8 +6,8 @@ from typing import Any
 from django import template
 
 from exercises.drills.asks import Dial
-from exercises.drills.knobs.face import FACES, SCALE
-from exercises.drills.set_sound_level.heard import LISTENED
+from exercises.drills.kinds.knobs.face import FACES, SCALE
+from exercises.drills.kinds.set_sound_level.heard import LISTENED
 from exercises.models import Asked
 from exercises.templatetags.media import medium_url, sizes
 
@@ -16,7 +16,7 @@ register = template.Library()
 Part = dict[str, Any]
 
 
-@register.inclusion_tag("drills/knob_positions.html", takes_context=True)
+@register.inclusion_tag("drills/kinds/knobs/positions.html", takes_context=True)
 def knob_positions(context: template.Context, asked: Asked) -> Part:
     """Every position of a question's control, all hidden but one: where it stands, or stood
     in the answer.
@@ -41,7 +41,7 @@ def knob_positions(context: template.Context, asked: Asked) -> Part:
     }
 
 
-@register.inclusion_tag("drills/knob_steps.html")
+@register.inclusion_tag("drills/kinds/knobs/steps.html")
 def knob_steps(asked: Asked) -> Part:
     """Every step of what is watched, each to be opened in its turn; opening one shuts the last."""
     shown = asked.question["shown"]
@@ -54,7 +54,7 @@ def knob_steps(asked: Asked) -> Part:
     }
 
 
-@register.inclusion_tag("drills/knob_clips.html", takes_context=True)
+@register.inclusion_tag("drills/kinds/knobs/clips.html", takes_context=True)
 def knob_clips(context: template.Context, asked: Asked) -> Part:
     """What can be listened to near each position, all hidden but what is near the control."""
     ask = dial_of(asked)
@@ -79,7 +79,7 @@ def dial_of(asked: Asked) -> Dial:
     return next(ask for ask in asked.as_question().asks if isinstance(ask, Dial))
 
 
-@register.inclusion_tag("drills/knob_setting.html")
+@register.inclusion_tag("drills/kinds/knobs/setting.html")
 def knob_setting(asked: Asked, setting: Part) -> Part:
     """One position, with its name and what it means."""
     place = position_of(asked, setting["position"])

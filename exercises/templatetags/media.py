@@ -5,7 +5,7 @@ from typing import Any
 from django import template
 from django.urls import reverse
 
-from exercises.drills.media import shape
+from exercises.drills.media.medium import shape
 from exercises.models import Asked
 from exercises.practice.media_address import token_of
 

@@ -6,7 +6,7 @@ from typing import Any
 from django import template
 
 from exercises.tape import TapeMap
-from exercises.tape.mapparts import FaultMark, Mark, Segment
+from exercises.tape.map.parts import FaultMark, Mark, Segment
 
 register = template.Library()
 

@@ -17,7 +17,7 @@ from typing import Any
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS
-from exercises.drills.settings import USUAL
+from exercises.drills.setting.settings import USUAL
 
 SEEDS = 10_000
 ALIKE = 2  # characters: options that differ by less look alike

@@ -9,9 +9,9 @@ import re
 import pytest
 
 from exercises.drills.asks import Choice
-from exercises.drills.care import CARE, limits
-from exercises.drills.care.limits import KEEPING, OPERATING, STORING
 from exercises.drills.kind import Question
+from exercises.drills.kinds.care import CARE, limits
+from exercises.drills.kinds.care.limits import KEEPING, OPERATING, STORING
 
 QUESTIONS = [CARE.make(seed) for seed in range(1_500)]
 

@@ -2,10 +2,10 @@
 
 import pytest
 
-from exercises.drills.quay_street import CARDS
-from exercises.drills.which_generation import WHICH_GENERATION
-from exercises.drills.which_generation.answers import answer
-from exercises.drills.which_generation.reels import Reel, Segment
+from exercises.drills.kinds.which_generation import WHICH_GENERATION
+from exercises.drills.kinds.which_generation.answers import answer
+from exercises.drills.kinds.which_generation.reels import Reel, Segment
+from exercises.drills.setting.quay_street import CARDS
 
 # 46 dB less 10 log10 n.
 TABLE = {2: 43.0, 3: 41.2, 4: 40.0, 5: 39.0, 6: 38.2}

@@ -8,8 +8,8 @@ import pytest
 from PIL import Image
 
 from exercises.drills.asks import Json
+from exercises.drills.media.rendering import render
 from exercises.drills.register import KINDS
-from exercises.drills.rendering import render
 from exercises.signal.arrays import Picture
 from tests.outside.flashes import flashes
 

@@ -10,8 +10,8 @@ from itertools import combinations, permutations
 import pytest
 from scipy.stats import kendalltau
 
-from exercises.drills.put_in_order.procedure import Before, Procedure
-from exercises.drills.rules import RUN_UP
+from exercises.drills.judging.rules import RUN_UP
+from exercises.drills.kinds.put_in_order.procedure import Before, Procedure
 
 STEPS = "abcdef"
 WHOLE = Procedure(

@@ -17,9 +17,9 @@ from typing import Any, ClassVar
 
 from course.lessons.blocks.figure import KEYS, Figure, common
 from course.lessons.blocks.given import Given
-from exercises.drills.phrases import length as lasting
-from exercises.drills.phrases import listed
-from exercises.drills.settings import PRE_ROLL
+from exercises.drills.setting.phrases import length as lasting
+from exercises.drills.setting.phrases import listed
+from exercises.drills.setting.settings import PRE_ROLL
 from exercises.tape import Bench, Rate, label
 
 RATES = ("25", "29.97")

@@ -37,7 +37,7 @@ class Figure(ABC):
         """All that it shows, in full sentences, for those who don't see it."""
 
     def media(self) -> list[Json]:
-        """The pictures and sounds that are made for it; see `exercises.drills.media`."""
+        """The pictures and sounds that are made for it; see `exercises.drills.media.medium`."""
         return []
 
     def texts(self) -> list[str]:

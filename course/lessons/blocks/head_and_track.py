@@ -12,7 +12,7 @@ from typing import Any, ClassVar
 
 from course.lessons.blocks.figure import KEYS, Figure, common
 from course.lessons.blocks.given import Given
-from exercises.drills.set_tracking.seen import seen
+from exercises.drills.kinds.set_tracking.seen import seen
 from exercises.signal.lines import Lines
 from exercises.tape import Rate
 from exercises.tape.geometry import envelope_loss

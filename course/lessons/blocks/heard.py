@@ -3,8 +3,8 @@
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
-from exercises.drills.media import Sound
-from exercises.drills.spot_by_ear.described import over_line_up
+from exercises.drills.kinds.spot_by_ear.described import over_line_up
+from exercises.drills.media.medium import Sound
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import Reel, reel
 from exercises.tape import Condition, EditSession, Laid, Run, State, Tape

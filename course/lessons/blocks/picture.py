@@ -27,8 +27,8 @@ from course.lessons.lesson import Diagram
 from course.lessons.showing import after
 from course.made import name_of
 from exercises.drills.asks import Json
-from exercises.drills.media import LARGE, Picture, Still, media
-from exercises.drills.seen import BLACK, Footage, Screen
+from exercises.drills.media.medium import LARGE, Picture, Still, media
+from exercises.drills.media.seen import BLACK, Footage, Screen
 from exercises.signal.lines import Lines
 from exercises.tape import Rate
 

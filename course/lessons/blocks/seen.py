@@ -6,11 +6,11 @@ from math import isinf
 
 import numpy as np
 
-from exercises.drills.described import HIDDEN, grain, standing, streaks, uprights
-from exercises.drills.knobs.footage import EVERYTHING
-from exercises.drills.media import Picture
-from exercises.drills.rendering import look
-from exercises.drills.set_skew.seen import sync_bar
+from exercises.drills.kinds.set_skew.seen import sync_bar
+from exercises.drills.media.described import HIDDEN, grain, standing, streaks, uprights
+from exercises.drills.media.medium import Picture
+from exercises.drills.media.rendering import look
+from exercises.drills.setting.footage import EVERYTHING
 from exercises.signal.footage import frame
 from exercises.signal.lines import Lines
 from exercises.signal.picture import Look

@@ -14,7 +14,7 @@ from typing import Any, ClassVar, NamedTuple
 from course.lessons.blocks.figure import KEYS, Figure, common
 from course.lessons.blocks.given import Given
 from course.lessons.blocks.routes import HIGH, STEP_X, STEP_Y, WIDE, Cell, Point, Way, meet, way
-from exercises.drills.phrases import begun, listed
+from exercises.drills.setting.phrases import begun, listed
 
 SIGNALS = ("picture", "sound", "control", "sync")  # each its own lane, in this order
 COLUMNS, ROWS = 4, 6

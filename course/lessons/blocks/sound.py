@@ -3,7 +3,7 @@
 map          its name
 edits        after so many edits; without it, after all
 start, end   frames, half-open
-says         {source = {lines, begin, pause, room}}, see `exercises.drills.media.Sound`
+says         {source = {lines, begin, pause, room}}, see `exercises.drills.media.medium.Sound`
 """
 
 from collections.abc import Iterator, Mapping
@@ -19,8 +19,8 @@ from course.lessons.blocks.picture import map_of
 from course.lessons.lesson import Diagram
 from course.made import name_of
 from exercises.drills.asks import Json
-from exercises.drills.media import Clip, Sound, media
-from exercises.drills.rendering import ROOMS
+from exercises.drills.media.medium import Clip, Sound, media
+from exercises.drills.media.rendering import ROOMS
 from exercises.signal.speech.line import lines
 from exercises.tape import DocumentError, EditSession, read_edit_session
 from exercises.tape.faults.meter import Meter

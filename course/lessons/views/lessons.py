@@ -11,7 +11,7 @@ from course.lessons.lesson import Lesson
 from course.lessons.placeholders import USUAL, WORDS
 from course.lessons.reading import Read, reading_of, readings_of
 from course.lessons.shelf import shelf
-from exercises.drills.bench_figures import BenchFigures
+from exercises.drills.setting.bench_figures import BenchFigures
 
 
 @require_safe

@@ -1,6 +1,6 @@
 from dataclasses import dataclass
 
-from exercises.drills.change import Change, Mode
+from exercises.drills.setting.change import Change, Mode
 from exercises.tape import Bench, Edit, Tape
 
 

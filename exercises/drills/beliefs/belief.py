@@ -2,7 +2,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from exercises.drills.beliefs.attempt import Attempt
-from exercises.drills.change import Mode
+from exercises.drills.setting.change import Mode
 from exercises.tape import Bench, Tape
 
 

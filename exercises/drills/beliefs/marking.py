@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from exercises.drills.beliefs.attempt import Attempt
 from exercises.drills.beliefs.recording import hole_before, made_unsettled
-from exercises.drills.tracks import in_phase
+from exercises.drills.judging.tracks import in_phase
 from exercises.tape import Tape
 
 

@@ -3,8 +3,8 @@
 from collections.abc import Callable
 from itertools import pairwise
 
-from exercises.drills.tracks import in_phase
-from exercises.drills.wants import SIDES, Side, side
+from exercises.drills.judging.tracks import in_phase
+from exercises.drills.judging.wants import SIDES, Side, side
 from exercises.tape import Bench, Tape
 
 

@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from exercises.drills.beliefs.attempt import Attempt
-from exercises.drills.change import Mode
-from exercises.drills.tracks import in_phase, inside, stretch, with_runs
-from exercises.drills.wants import SIDES, Side, side
+from exercises.drills.judging.tracks import in_phase, inside, stretch, with_runs
+from exercises.drills.judging.wants import SIDES, Side, side
+from exercises.drills.setting.change import Mode
 from exercises.tape import Laid, Pulses, Run, Tape
 
 

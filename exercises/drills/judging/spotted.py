@@ -4,9 +4,9 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
+from exercises.drills.judging.parts import counted, parts
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.parts import counted, parts
-from exercises.drills.phrases import begun
+from exercises.drills.setting.phrases import begun
 from exercises.tape import TapeMap
 
 

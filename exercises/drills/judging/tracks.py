@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import TypeVar
 
-from exercises.drills.wants import SIDES, Side, side
+from exercises.drills.judging.wants import SIDES, Side, side
 from exercises.tape import Laid, Pulses, Run, Tape, Track
 
 V = TypeVar("V", Laid, Pulses)

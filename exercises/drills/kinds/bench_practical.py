@@ -7,9 +7,9 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import FreeText
+from exercises.drills.judging.rules import Rule
 from exercises.drills.kind import Kind, Question, Verdict
-from exercises.drills.rules import Rule
-from exercises.drills.settings import Settings
+from exercises.drills.setting.settings import Settings
 
 LEAST, MOST = 20, 4000  # characters
 RUBRIC = (
@@ -55,7 +55,7 @@ BENCH_PRACTICAL = Kind(
     skills=(RULE.skill,),
     lesson="",
     revision=1,
-    template="drills/bench_practical.html",
+    template="drills/kinds/bench_practical.html",
     candidates=candidates,
     grade=grade,
     by_hand=True,

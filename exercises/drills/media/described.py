@@ -7,10 +7,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from math import exp
 
-from exercises.drills.knobs.footage import FOOTAGE
-from exercises.drills.media import Picture
-from exercises.drills.phrases import begun
-from exercises.drills.rendering import look
+from exercises.drills.media.medium import Picture
+from exercises.drills.media.rendering import look
+from exercises.drills.setting.footage import FOOTAGE
+from exercises.drills.setting.phrases import begun
 from exercises.signal.displays.monitor import OVERSCAN
 from exercises.signal.picture import Look
 from exercises.signal.picture.envelope import HELD, heads_signal

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterable
 from typing import Any, NamedTuple
 
 from exercises.drills.asks import Json
-from exercises.drills.media import shape
+from exercises.drills.media.medium import shape
 from exercises.signal.arrays import Picture, Size
 from exercises.signal.displays import DISPLAYS
 from exercises.signal.footage import frame

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from typing import Any
 
-from exercises.drills.media import Picture
+from exercises.drills.media.medium import Picture
 from exercises.signal.picture import Look
 from exercises.signal.picture.seeing import Seeing
 from exercises.tape import Bench, Tape

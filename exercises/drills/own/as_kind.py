@@ -11,7 +11,7 @@ from exercises.drills.own.described import Described
 from exercises.drills.own.made import DescribedEdits
 from exercises.drills.own.pictured import Pictured
 from exercises.drills.own.written import Written
-from exercises.drills.settings import Settings
+from exercises.drills.setting.settings import Settings
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,7 +55,7 @@ FORMS: dict[str, Form] = {
             title="Choose the mode",
             purpose="An edit master and a wanted change: assemble, insert, or is it impossible?",
             offer="Describe an edit master and a wanted change. The tape model works out the mode.",
-            template="drills/choose_mode.html",
+            template="drills/kinds/choose_mode.html",
             by_hand=False,
             make=_mode,
             grade=mode.grade,
@@ -65,7 +65,7 @@ FORMS: dict[str, Form] = {
             title="Spot the bad edit",
             purpose="Edits that were made, and what is seen and heard: which is bad, and what now?",
             offer="Describe edits that were made. The tape model finds the bad one and its mend.",
-            template="drills/spot_described.html",
+            template="drills/kinds/spot_described.html",
             by_hand=False,
             make=_bad_edit,
             grade=bad_edit.grade,
@@ -75,7 +75,7 @@ FORMS: dict[str, Form] = {
             title="In your own words",
             purpose="Your instructor reads what you write.",
             offer="Set a task that is answered in words. You read each answer.",
-            template="drills/own_written.html",
+            template="drills/own/written.html",
             by_hand=True,
             make=_text,
             grade=written.grade,
@@ -85,7 +85,7 @@ FORMS: dict[str, Form] = {
             title="Send a picture",
             purpose="Your instructor looks at the picture that you take.",
             offer="Set a task that is answered with a picture. You look at each one.",
-            template="drills/own_picture.html",
+            template="drills/own/picture.html",
             by_hand=True,
             make=_picture,
             grade=pictured.grade,

@@ -3,18 +3,18 @@
 from dataclasses import dataclass
 
 from exercises.drills.asks import Json
-from exercises.drills.change import Mode
+from exercises.drills.judging.rule import Rule
+from exercises.drills.judging.rules import AFTERWARDS, ONE_TRACK, PREPARED
 from exercises.drills.kind import Question
+from exercises.drills.kinds.spot_described.answers import asks, revealed, right_answers
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.cause import cause_of
+from exercises.drills.kinds.spot_described.consequences import consequences
+from exercises.drills.kinds.spot_described.shown import noticed, shown, window
+from exercises.drills.kinds.spot_described.verdict import grade
 from exercises.drills.own.made import DescribedEdits
-from exercises.drills.phrases import begun, listed, span
-from exercises.drills.rule import Rule
-from exercises.drills.rules import AFTERWARDS, ONE_TRACK, PREPARED
-from exercises.drills.spot_described.answers import asks, revealed, right_answers
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.cause import cause_of
-from exercises.drills.spot_described.consequences import consequences
-from exercises.drills.spot_described.shown import noticed, shown, window
-from exercises.drills.spot_described.verdict import grade
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.phrases import begun, listed, span
 from exercises.tape import tape_map
 
 __all__ = ["DrawnEdits", "drawn", "grade", "question", "rule"]

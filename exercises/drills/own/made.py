@@ -4,13 +4,13 @@ from dataclasses import dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.change import Mode
-from exercises.drills.job import Job
+from exercises.drills.judging.wants import Side
+from exercises.drills.kinds.spot_described.case import Case, Step
 from exercises.drills.own.master import OnMaster
-from exercises.drills.quay_street import Shot
-from exercises.drills.scene import Clip
-from exercises.drills.spot_described.case import Case, Step
-from exercises.drills.wants import Side
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.job import Job
+from exercises.drills.setting.quay_street import Shot
+from exercises.drills.setting.scene import Clip
 from exercises.tape import Source, Take
 
 

@@ -4,17 +4,8 @@ from dataclasses import dataclass
 
 from exercises.drills.asks import Choice, Json
 from exercises.drills.beliefs import Attempt, recorded
-from exercises.drills.change import Mode
-from exercises.drills.choose_mode.answers import CANNOT, OPTIONS, revealed, right_answers
-from exercises.drills.choose_mode.consequences import consequences, expectations
-from exercises.drills.choose_mode.question import MARGIN
-from exercises.drills.choose_mode.scenario import Task
-from exercises.drills.choose_mode.verdict import TEXTS, grade
-from exercises.drills.kind import Question
-from exercises.drills.outcome import NAMES
-from exercises.drills.own.described import Described
-from exercises.drills.phrases import begun, length, listed, span
-from exercises.drills.rules import (
+from exercises.drills.judging.outcome import NAMES
+from exercises.drills.judging.rules import (
     CONTINUE,
     ENDS,
     NO_PULSES,
@@ -24,7 +15,16 @@ from exercises.drills.rules import (
     RUN_UP,
     Rule,
 )
-from exercises.drills.wants import Trouble, misses
+from exercises.drills.judging.wants import Trouble, misses
+from exercises.drills.kind import Question
+from exercises.drills.kinds.choose_mode.answers import CANNOT, OPTIONS, revealed, right_answers
+from exercises.drills.kinds.choose_mode.consequences import consequences, expectations
+from exercises.drills.kinds.choose_mode.question import MARGIN
+from exercises.drills.kinds.choose_mode.scenario import Task
+from exercises.drills.kinds.choose_mode.verdict import TEXTS, grade
+from exercises.drills.own.described import Described
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.phrases import begun, length, listed, span
 from exercises.tape import tape_map
 
 __all__ = ["Drawn", "drawn", "grade", "question", "rule"]

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Self
 
-from exercises.drills.settings import Settings
+from exercises.drills.setting.settings import Settings
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from exercises.drills.quay_street import ACTIONS, SOUNDS, TALKS, Shot
-from exercises.drills.scene import Clip, Scene
+from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS, Shot
+from exercises.drills.setting.scene import Clip, Scene
 
 Parts = tuple[tuple[Shot, ...], ...]
 

@@ -1,6 +1,6 @@
 """What the tapes of these drills show: scenes of the film as they are drawn, in words."""
 
-from exercises.drills.quay_street import Shot
+from exercises.drills.setting.quay_street import Shot
 from exercises.signal.patterns import BARS
 
 FOOTAGE: dict[str, Shot] = {

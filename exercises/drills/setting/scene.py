@@ -6,12 +6,12 @@ from fractions import Fraction
 from math import ceil
 
 from exercises.drills.asks import Json
-from exercises.drills.change import Mode
-from exercises.drills.draw import Draw
-from exercises.drills.phrases import code, length, span
-from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TAPES, Shot
-from exercises.drills.settings import Settings
-from exercises.drills.wants import SIDES
+from exercises.drills.judging.wants import SIDES
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import code, length, span
+from exercises.drills.setting.quay_street import ACTIONS, BENCHES, PEOPLE, TAPES, Shot
+from exercises.drills.setting.settings import Settings
 from exercises.tape import Bench, Rate, label
 
 SHORTEST = 10 * 60  # seconds of an edit master, where the bench's figures are usual

@@ -5,7 +5,7 @@ from enum import StrEnum
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.phrases import length
+from exercises.drills.setting.phrases import length
 from exercises.tape import AutomaticGain, Bench, Limiter, Limits, Rate
 
 USUAL_PRE_ROLL = 5  # seconds; common practice

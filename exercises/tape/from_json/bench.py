@@ -3,11 +3,11 @@ from dataclasses import replace
 from typing import Any
 
 from exercises.tape.bench import Bench
+from exercises.tape.from_json.bounds import GRADES, LEVEL, SNR, WHITE, Bounds
+from exercises.tape.from_json.document_value import LIMIT, DocumentValue
 from exercises.tape.gain_control import AutomaticGain, Limiter
 from exercises.tape.limits import Limits
-from exercises.tape.node import LIMIT, Node
 from exercises.tape.rate import Rate
-from exercises.tape.reading.bounds import GRADES, LEVEL, SNR, WHITE, Bounds
 
 FRAMES = Bounds(0, LIMIT)
 MILLISECONDS = Bounds(1, 60_000)
@@ -52,17 +52,17 @@ ORDERED = (
 )
 
 
-def read_bench(node: Node | None, rate: Rate) -> Bench:
+def read_bench(given: DocumentValue | None, rate: Rate) -> Bench:
     bench = Bench.default(rate)
-    if node is None:
+    if given is None:
         return bench
-    fields = node.known_fields((), (*BENCH, "drop_frame", *PARTS))
-    given: dict[str, Any] = {
+    fields = given.known_fields((), (*BENCH, "drop_frame", *PARTS))
+    figures: dict[str, Any] = {
         key: BENCH[key].read(field) for key, field in fields.items() if key in BENCH
     }
     return replace(
         bench,
-        **given,
+        **figures,
         limiter=Limiter(**_figures(fields.get("limiter"), LIMITER)),
         automatic_gain=AutomaticGain(**_figures(fields.get("automatic_gain"), AUTOMATIC_GAIN)),
         limits=_limits(fields.get("limits")),
@@ -70,23 +70,23 @@ def read_bench(node: Node | None, rate: Rate) -> Bench:
     )
 
 
-def _drops(node: Node, rate: Rate) -> bool:
-    drops = node.truth()
+def _drops(given: DocumentValue, rate: Rate) -> bool:
+    drops = given.truth()
     if drops and rate is not Rate.R29_97:
-        node.refuse(f"must be false: there is no drop-frame code at {rate.label}")
+        given.refuse(f"must be false: there is no drop-frame code at {rate.label}")
     return drops
 
 
-def _limits(node: Node | None) -> Limits:
-    limits = Limits(**_figures(node, LIMITS))
+def _limits(given: DocumentValue | None) -> Limits:
+    limits = Limits(**_figures(given, LIMITS))
     for lower, upper in ORDERED:
         least, most = getattr(limits, lower), getattr(limits, upper)
-        if node is not None and least > most:
-            node.refuse(f"{lower} ({least}) must not be above {upper} ({most})")
+        if given is not None and least > most:
+            given.refuse(f"{lower} ({least}) must not be above {upper} ({most})")
     return limits
 
 
-def _figures(node: Node | None, known: Mapping[str, Bounds]) -> dict[str, int]:
-    if node is None:
+def _figures(given: DocumentValue | None, known: Mapping[str, Bounds]) -> dict[str, int]:
+    if given is None:
         return {}
-    return {key: known[key].read(field) for key, field in node.known_fields((), known).items()}
+    return {key: known[key].read(field) for key, field in given.known_fields((), known).items()}

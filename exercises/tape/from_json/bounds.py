@@ -2,15 +2,15 @@
 
 from typing import NamedTuple
 
-from exercises.tape.node import Node
+from exercises.tape.from_json.document_value import DocumentValue
 
 
 class Bounds(NamedTuple):
     least: int
     most: int
 
-    def read(self, node: Node) -> int:
-        return node.whole(self.least, self.most)
+    def read(self, given: DocumentValue) -> int:
+        return given.whole(self.least, self.most)
 
 
 WHITE = Bounds(0, 140)  # IRE; a whole composite signal is 140 IRE high

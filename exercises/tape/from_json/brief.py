@@ -4,10 +4,10 @@ from bisect import bisect_right
 from collections.abc import Collection, Iterator, Mapping
 from operator import attrgetter
 
+from exercises.tape.from_json.document_value import DocumentValue
+from exercises.tape.from_json.ranges import read_range
 from exercises.tape.judging import Brief, Kept, Pace, Side, Wanted
-from exercises.tape.node import Node
 from exercises.tape.rate import Rate
-from exercises.tape.reading.ranges import read_range
 from exercises.tape.tape import TrackName
 
 BRIEF = ("picture", "sound", "tolerance", "untouched", "highest_generation", "black", "after")
@@ -20,9 +20,9 @@ TRACKS: Mapping[str, TrackName] = {
 }
 
 
-def read_brief(node: Node, known: Collection[str], length: int) -> Brief:
+def read_brief(given: DocumentValue, known: Collection[str], length: int) -> Brief:
     """``known`` is what can be wanted: the source tapes, and what is on the master."""
-    fields = node.known_fields((), BRIEF)
+    fields = given.known_fields((), BRIEF)
     tolerance = fields["tolerance"].whole() if "tolerance" in fields else 0
     picture, sound = (
         tuple(_shots(fields[side], side, tolerance, known, length)) if side in fields else ()
@@ -39,15 +39,15 @@ def read_brief(node: Node, known: Collection[str], length: int) -> Brief:
     )
 
 
-def read_after(node: Node, edits: int) -> int:
+def read_after(given: DocumentValue, edits: int) -> int:
     """How many of the edits had been made before the brief was given."""
-    fields = node.fields()
+    fields = given.fields()
     return fields["after"].whole(0, edits) if "after" in fields else 0
 
 
-def read_pace(node: Node, rate: Rate) -> Pace:
+def read_pace(given: DocumentValue, rate: Rate) -> Pace:
     usual = Pace.default(rate)
-    fields = node.known_fields((), PACE)
+    fields = given.known_fields((), PACE)
     return Pace(
         **{
             key: fields[key].whole(1 if key == "shuttle" else 0)
@@ -59,10 +59,10 @@ def read_pace(node: Node, rate: Rate) -> Pace:
 
 
 def _shots(
-    node: Node, side: Side, tolerance: int, known: Collection[str], length: int
+    given: DocumentValue, side: Side, tolerance: int, known: Collection[str], length: int
 ) -> Iterator[Wanted]:
     reached = 0
-    for item in node.items():
+    for item in given.items():
         fields = item.known_fields(SHOT, ("tolerance",))
         if fields["source"].text() not in known:
             fields["source"].refuse("is neither one of the sources nor on the master")
@@ -78,8 +78,8 @@ def _shots(
         yield shot
 
 
-def _kept(node: Node, wanted: Mapping[str, tuple[Wanted, ...]], length: int) -> Kept:
-    fields = node.known_fields(("track", "start", "end"))
+def _kept(given: DocumentValue, wanted: Mapping[str, tuple[Wanted, ...]], length: int) -> Kept:
+    fields = given.known_fields(("track", "start", "end"))
     track = TRACKS[fields["track"].one_of(TRACKS)]
     start, end = read_range(fields["start"], fields["end"], 0)
     if end > length:
@@ -87,11 +87,11 @@ def _kept(node: Node, wanted: Mapping[str, tuple[Wanted, ...]], length: int) -> 
     shots = wanted.get(track, ())
     number = bisect_right(shots, start, key=attrgetter("end"))
     if number < len(shots) and shots[number].at < end:
-        node.refuse(f"lies over brief.{track}[{number}], which is wanted there")
+        given.refuse(f"lies over brief.{track}[{number}], which is wanted there")
     return Kept(track, start, end)
 
 
-def _black(node: Node, known: Collection[str]) -> str:
-    if node.text() not in known:
-        node.refuse("is neither one of the sources nor on the master")
-    return node.text()
+def _black(given: DocumentValue, known: Collection[str]) -> str:
+    if given.text() not in known:
+        given.refuse("is neither one of the sources nor on the master")
+    return given.text()

@@ -2,19 +2,21 @@
 
 from collections.abc import Iterator, Mapping
 
+from exercises.tape.from_json.bounds import LEVEL, SNR, WHITE
+from exercises.tape.from_json.document_value import DocumentValue
+from exercises.tape.from_json.ranges import read_range
 from exercises.tape.levels import LINED_UP, Levels
 from exercises.tape.made import LINED_UP_TAKE, Carried
 from exercises.tape.marks import UNMARKED, Marks, Span
-from exercises.tape.node import Node
-from exercises.tape.reading.bounds import LEVEL, SNR, WHITE
-from exercises.tape.reading.ranges import read_range
 
 CARRIED = ("levels", "chain", "marks")
 LEVELS = {"white": WHITE, "sound": LEVEL, "room": LEVEL}
 KINDS = ("words", "breaths", "noises", "room_tone")
 
 
-def read_carried(fields: Mapping[str, Node], start: int, end: int, generation: int) -> Carried:
+def read_carried(
+    fields: Mapping[str, DocumentValue], start: int, end: int, generation: int
+) -> Carried:
     """Of a recording ``[start, end)``: marks lie inside it."""
     carried = Carried(
         _levels(fields["levels"]) if "levels" in fields else LINED_UP,
@@ -24,29 +26,29 @@ def read_carried(fields: Mapping[str, Node], start: int, end: int, generation: i
     return LINED_UP_TAKE if carried == LINED_UP_TAKE else carried
 
 
-def _levels(node: Node) -> Levels | None:
-    if isinstance(node.value, str):
-        node.one_of(("none",))
+def _levels(given: DocumentValue) -> Levels | None:
+    if isinstance(given.value, str):
+        given.one_of(("none",))
         return None
-    fields = node.known_fields((), LEVELS)
+    fields = given.known_fields((), LEVELS)
     return Levels(**{key: LEVELS[key].read(field) for key, field in fields.items()})
 
 
-def _chain(node: Node, generation: int) -> tuple[int, ...]:
-    chain = tuple(SNR.read(item) for item in node.items())
+def _chain(given: DocumentValue, generation: int) -> tuple[int, ...]:
+    chain = tuple(SNR.read(item) for item in given.items())
     if len(chain) > generation:
-        node.refuse(f"has more recordings ({len(chain)}) than the generation ({generation})")
+        given.refuse(f"has more recordings ({len(chain)}) than the generation ({generation})")
     return chain
 
 
-def _marks(node: Node, start: int, end: int) -> Marks:
-    fields = node.known_fields((), KINDS)
+def _marks(given: DocumentValue, start: int, end: int) -> Marks:
+    fields = given.known_fields((), KINDS)
     return Marks(**{kind: tuple(_spans(field, start, end)) for kind, field in fields.items()})
 
 
-def _spans(node: Node, start: int, end: int) -> Iterator[Span]:
+def _spans(given: DocumentValue, start: int, end: int) -> Iterator[Span]:
     reached = 0
-    for item in node.items():
+    for item in given.items():
         fields = item.known_fields(("start", "end"))
         span = Span(*read_range(fields["start"], fields["end"], reached))
         if span.start < start:

@@ -3,7 +3,7 @@
 import json
 
 from exercises.tape.errors import DocumentError
-from exercises.tape.node import RepeatedKeys
+from exercises.tape.from_json.document_value import RepeatedKeys
 
 
 def read_document(raw: bytes) -> object:

@@ -20,13 +20,13 @@ class RepeatedKeys(dict[str, object]):
         self.key = key
 
 
-class Node:
+class DocumentValue:
     """One value of a document and the way to it."""
 
     __slots__ = ("_key", "_parent", "value")
 
     def __init__(
-        self, value: object, parent: "Node | None" = None, key: str | int | None = None
+        self, value: object, parent: "DocumentValue | None" = None, key: str | int | None = None
     ) -> None:
         self.value = value
         self._parent = parent
@@ -47,33 +47,33 @@ class Node:
     def refuse(self, problem: str) -> NoReturn:
         raise DocumentError(self.path, problem)
 
-    def fields(self) -> dict[str, "Node"]:
+    def fields(self) -> dict[str, "DocumentValue"]:
         """The values of an object by key."""
         if not isinstance(self.value, dict):
             self.refuse(f"must be an object, not {shown(self.value)}")
         if isinstance(self.value, RepeatedKeys):
-            Node(None, self, self.value.key).refuse("stands twice")
+            DocumentValue(None, self, self.value.key).refuse("stands twice")
         for key in self.value:
             if not isinstance(key, str):
                 self.refuse(f"has a key that is not text: {shown(key)}")
-        return {key: Node(value, self, key) for key, value in self.value.items()}
+        return {key: DocumentValue(value, self, key) for key, value in self.value.items()}
 
     def known_fields(self, needed: Collection[str], optional: Collection[str] = ()) -> "Fields":
         """The values of an object that has all needed keys and no unknown one."""
         fields = self.fields()
-        for key, node in fields.items():
+        for key, given in fields.items():
             if key not in needed and key not in optional:
-                node.refuse("is not known here")
+                given.refuse("is not known here")
         for key in needed:
             if key not in fields:
-                Node(None, self, key).refuse("is missing")
+                DocumentValue(None, self, key).refuse("is missing")
         return fields
 
-    def items(self) -> "Iterator[Node]":
+    def items(self) -> "Iterator[DocumentValue]":
         """The values of a list."""
         if not isinstance(self.value, list):
             self.refuse(f"must be a list, not {shown(self.value)}")
-        return (Node(value, self, index) for index, value in enumerate(self.value))
+        return (DocumentValue(value, self, index) for index, value in enumerate(self.value))
 
     def whole(self, least: int = 0, most: int = LIMIT) -> int:
         """A whole number from ``least`` to ``most``."""
@@ -102,7 +102,7 @@ class Node:
         return self.value
 
 
-Fields = dict[str, Node]
+Fields = dict[str, DocumentValue]
 
 
 def shown(value: object) -> str:

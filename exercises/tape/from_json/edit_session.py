@@ -2,12 +2,12 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from exercises.tape.edit_session import EditSession
-from exercises.tape.node import Node
+from exercises.tape.from_json.bench import read_bench
+from exercises.tape.from_json.brief import read_after, read_brief, read_pace
+from exercises.tape.from_json.document_value import DocumentValue
+from exercises.tape.from_json.edits import read_edit
+from exercises.tape.from_json.tapes import read_master, read_source
 from exercises.tape.rate import Rate
-from exercises.tape.reading.bench import read_bench
-from exercises.tape.reading.brief import read_after, read_brief, read_pace
-from exercises.tape.reading.edits import read_edit
-from exercises.tape.reading.tapes import read_master, read_source
 
 PARTS = ("master", "sources", "edits")
 ASKED = ("brief", "pace", "plan")
@@ -18,15 +18,15 @@ def read_edit_session(document: object) -> EditSession:
 
     Raises DocumentError, naming the path, for anything that SESSION.md does not allow.
     """
-    parts = Node(document).known_fields(PARTS, ("rate", "bench", *ASKED))
+    parts = DocumentValue(document).known_fields(PARTS, ("rate", "bench", *ASKED))
     bench = read_bench(parts.get("bench"), _rate(parts.get("rate")))
     master = read_master(parts["master"])
-    sources = {name: read_source(name, node) for name, node in parts["sources"].fields().items()}
-    edits = tuple(read_edit(node, sources, master.length) for node in parts["edits"].items())
+    sources = {name: read_source(name, given) for name, given in parts["sources"].fields().items()}
+    edits = tuple(read_edit(given, sources, master.length) for given in parts["edits"].items())
     return _asked(EditSession(bench, master, sources, edits), parts)
 
 
-def _asked(session: EditSession, parts: Mapping[str, Node]) -> EditSession:
+def _asked(session: EditSession, parts: Mapping[str, DocumentValue]) -> EditSession:
     """The session with what is asked of it."""
     for key in ("pace", "plan"):
         if key in parts and "brief" not in parts:
@@ -43,5 +43,5 @@ def _asked(session: EditSession, parts: Mapping[str, Node]) -> EditSession:
     )
 
 
-def _rate(node: Node | None) -> Rate:
-    return Rate.R29_97 if node is None else Rate(node.one_of([rate.label for rate in Rate]))
+def _rate(given: DocumentValue | None) -> Rate:
+    return Rate.R29_97 if given is None else Rate(given.one_of([rate.label for rate in Rate]))

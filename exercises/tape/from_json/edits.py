@@ -2,10 +2,10 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from exercises.tape.edit import Assemble, Edit, Insert
+from exercises.tape.from_json.document_value import DocumentValue
+from exercises.tape.from_json.making import MAKING, read_making
 from exercises.tape.making import Making
-from exercises.tape.node import Node
 from exercises.tape.rate import Rate
-from exercises.tape.reading.making import MAKING, read_making
 from exercises.tape.source import Source
 from exercises.tape.work import READ, spend, working_on
 
@@ -16,32 +16,32 @@ LEAST_SECOND = Rate.R25.nominal  # frames
 SHOT = ("mode", "source", "in", "out", "at")
 
 
-def read_edit(node: Node, sources: Mapping[str, Source], length: int) -> Edit:
-    with working_on(node.path):
+def read_edit(given: DocumentValue, sources: Mapping[str, Source], length: int) -> Edit:
+    with working_on(given.path):
         spend(READ)
-    fields = node.fields()
+    fields = given.fields()
     if "mode" not in fields:
-        node.known_fields(SHOT, ("picture", "sound", *MAKING))
+        given.known_fields(SHOT, ("picture", "sound", *MAKING))
     if fields["mode"].one_of(("assemble", "insert")) == "insert":
-        return _insert(node, sources, length)
+        return _insert(given, sources, length)
     for track in ("picture", "sound"):
         if track in fields:
             fields[track].refuse("is not said by an assemble: it records picture and sound")
-    fields = node.known_fields(SHOT, MAKING)
+    fields = given.known_fields(SHOT, MAKING)
     shot = _shot(fields, sources, length)
     return Assemble(*shot, making=_making(fields, shot))
 
 
-def _insert(node: Node, sources: Mapping[str, Source], length: int) -> Insert:
-    fields = node.known_fields((*SHOT, "picture", "sound"), MAKING)
+def _insert(given: DocumentValue, sources: Mapping[str, Source], length: int) -> Insert:
+    fields = given.known_fields((*SHOT, "picture", "sound"), MAKING)
     picture, sound = fields["picture"].truth(), fields["sound"].truth()
     if not (picture or sound):
-        node.refuse("an insert records at least one of picture and sound")
+        given.refuse("an insert records at least one of picture and sound")
     shot = _shot(fields, sources, length)
     return Insert(*shot, picture, sound, making=_making(fields, shot))
 
 
-def _making(fields: Mapping[str, Node], shot: "Shot") -> Making:
+def _making(fields: Mapping[str, DocumentValue], shot: "Shot") -> Making:
     making = read_making(fields)
     if making.player.drift is not None and shot.out - shot.in_ > LONGEST_DRIFT:
         fields["player"].fields()["drift"].refuse("can't be told of a recording over a day long")
@@ -58,7 +58,7 @@ class Shot(NamedTuple):
     at: int
 
 
-def _shot(fields: Mapping[str, Node], sources: Mapping[str, Source], length: int) -> Shot:
+def _shot(fields: Mapping[str, DocumentValue], sources: Mapping[str, Source], length: int) -> Shot:
     source = sources.get(fields["source"].text())
     if source is None:
         fields["source"].refuse("is not one of the sources")

@@ -2,6 +2,8 @@
 
 from collections.abc import Mapping
 
+from exercises.tape.from_json.bounds import GAIN, SKEW, SNR, TRACK, Bounds
+from exercises.tape.from_json.document_value import LIMIT, DocumentValue, Fields
 from exercises.tape.making import (
     WELL_ADJUSTED,
     Drift,
@@ -11,15 +13,13 @@ from exercises.tape.making import (
     SoundLevel,
     SoundMode,
 )
-from exercises.tape.node import LIMIT, Fields, Node
-from exercises.tape.reading.bounds import GAIN, SKEW, SNR, TRACK, Bounds
 
 MAKING = ("player", "recorder", "picture_level", "sound_level")
 SEED = Bounds(0, LIMIT)
 STEP = Bounds(0, 100)
 
 
-def read_making(fields: Mapping[str, Node]) -> Making:
+def read_making(fields: Mapping[str, DocumentValue]) -> Making:
     making = Making(
         player=_player(fields.get("player")),
         recorder=read_recorder(fields.get("recorder")),
@@ -29,8 +29,8 @@ def read_making(fields: Mapping[str, Node]) -> Making:
     return WELL_ADJUSTED if making == WELL_ADJUSTED else making
 
 
-def _player(node: Node | None) -> Player:
-    fields = _optional(node, ("tracking", "skew", "drift"))
+def _player(given: DocumentValue | None) -> Player:
+    fields = _optional(given, ("tracking", "skew", "drift"))
     return Player(
         tracking=_figure(fields, "tracking", TRACK),
         skew=_figure(fields, "skew", SKEW),
@@ -38,8 +38,8 @@ def _player(node: Node | None) -> Player:
     )
 
 
-def _drift(node: Node) -> Drift:
-    fields = node.known_fields(("seed",), ("tracking", "skew", "reel"))
+def _drift(given: DocumentValue) -> Drift:
+    fields = given.known_fields(("seed",), ("tracking", "skew", "reel"))
     return Drift(
         SEED.read(fields["seed"]),
         tracking=_figure(fields, "tracking", STEP),
@@ -48,8 +48,8 @@ def _drift(node: Node) -> Drift:
     )
 
 
-def read_recorder(node: Node | None) -> Recorder:
-    fields = _optional(node, ("name", "tracking", "snr"))
+def read_recorder(given: DocumentValue | None) -> Recorder:
+    fields = _optional(given, ("name", "tracking", "snr"))
     return Recorder(
         name=fields["name"].text() if "name" in fields else Recorder().name,
         tracking=_figure(fields, "tracking", TRACK),
@@ -57,27 +57,27 @@ def read_recorder(node: Node | None) -> Recorder:
     )
 
 
-def _picture_gain(node: Node | None) -> int | None:
+def _picture_gain(given: DocumentValue | None) -> int | None:
     """The gain in 0.1 dB; None leaves the level to the recorder."""
-    if node is None:
+    if given is None:
         return None
-    if isinstance(node.value, str):
-        node.one_of(("automatic",))
+    if isinstance(given.value, str):
+        given.one_of(("automatic",))
         return None
-    return GAIN.read(node.known_fields(("gain",))["gain"])
+    return GAIN.read(given.known_fields(("gain",))["gain"])
 
 
-def _sound_level(node: Node | None) -> SoundLevel:
-    fields = _optional(node, ("mode", "gain"))
+def _sound_level(given: DocumentValue | None) -> SoundLevel:
+    fields = _optional(given, ("mode", "gain"))
     modes = [mode.value for mode in SoundMode]
     mode = SoundMode(fields["mode"].one_of(modes)) if "mode" in fields else SoundMode.BY_HAND
     return SoundLevel(mode, _figure(fields, "gain", GAIN))
 
 
-def _optional(node: Node | None, known: tuple[str, ...]) -> Fields:
-    return {} if node is None else node.known_fields((), known)
+def _optional(given: DocumentValue | None, known: tuple[str, ...]) -> Fields:
+    return {} if given is None else given.known_fields((), known)
 
 
-def _figure(fields: Mapping[str, Node], key: str, bounds: Bounds) -> int:
+def _figure(fields: Mapping[str, DocumentValue], key: str, bounds: Bounds) -> int:
     """A figure that is 0 where it is not said."""
     return bounds.read(fields[key]) if key in fields else 0

@@ -1,9 +1,9 @@
 """Ranges in a document."""
 
-from exercises.tape.node import Node
+from exercises.tape.from_json.document_value import DocumentValue
 
 
-def read_range(first: Node, last: Node, reached: int) -> tuple[int, int]:
+def read_range(first: DocumentValue, last: DocumentValue, reached: int) -> tuple[int, int]:
     """A range that is not empty and does not begin before the end of the one before it."""
     start, end = first.whole(), last.whole()
     if start < reached:
@@ -13,5 +13,5 @@ def read_range(first: Node, last: Node, reached: int) -> tuple[int, int]:
     return start, end
 
 
-def _key(node: Node) -> str:
-    return node.path.rpartition(".")[2]
+def _key(given: DocumentValue) -> str:
+    return given.path.rpartition(".")[2]

@@ -2,19 +2,19 @@
 
 from collections.abc import Mapping
 
+from exercises.tape.from_json.carried import CARRIED, read_carried
+from exercises.tape.from_json.document_value import DocumentValue
+from exercises.tape.from_json.making import read_recorder
+from exercises.tape.from_json.ranges import read_range
 from exercises.tape.made import PLAINLY, Made
 from exercises.tape.making import Making
-from exercises.tape.node import Node
-from exercises.tape.reading.carried import CARRIED, read_carried
-from exercises.tape.reading.making import read_recorder
-from exercises.tape.reading.ranges import read_range
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
 from exercises.tape.work import READ, spend, working_on
 
 
-def read_master(node: Node) -> Tape:
-    fields = node.known_fields(("length",), ("recorded",))
+def read_master(given: DocumentValue) -> Tape:
+    fields = given.known_fields(("length",), ("recorded",))
     tape = Tape.blank(fields["length"].whole())
     reached = 0
     for item in fields["recorded"].items() if "recorded" in fields else ():
@@ -31,7 +31,7 @@ def read_master(node: Node) -> Tape:
     return tape
 
 
-def _pass_made(fields: Mapping[str, Node], frames: int, generation: int) -> Made:
+def _pass_made(fields: Mapping[str, DocumentValue], frames: int, generation: int) -> Made:
     """Nothing was copied here: no gain has changed what the pass carries."""
     carried = read_carried(fields, 0, frames, generation)
     picture_gain = 0 if "levels" in fields else None
@@ -40,9 +40,9 @@ def _pass_made(fields: Mapping[str, Node], frames: int, generation: int) -> Made
     return PLAINLY if made == PLAINLY else made
 
 
-def read_source(name: str, node: Node) -> Source:
+def read_source(name: str, given: DocumentValue) -> Source:
     takes: list[Take] = []
-    for item in node.known_fields(("takes",))["takes"].items():
+    for item in given.known_fields(("takes",))["takes"].items():
         fields = item.known_fields(("start", "end"), ("generation", "sync", *CARRIED))
         reached = takes[-1].end if takes else 0
         start, end = read_range(fields["start"], fields["end"], reached)
@@ -53,5 +53,5 @@ def read_source(name: str, node: Node) -> Source:
     return Source(name, tuple(takes))
 
 
-def _generation(fields: Mapping[str, Node]) -> int:
+def _generation(fields: Mapping[str, DocumentValue]) -> int:
     return fields["generation"].whole(least=1) if "generation" in fields else 1

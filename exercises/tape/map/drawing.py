@@ -6,8 +6,8 @@ from operator import itemgetter
 from exercises.tape.bench import Bench
 from exercises.tape.faults import faults as found_faults
 from exercises.tape.faults import wording
-from exercises.tape.mapparts import FaultMark, Segment
-from exercises.tape.mapwindow import Window
+from exercises.tape.map.parts import FaultMark, Segment
+from exercises.tape.map.window import Window
 from exercises.tape.playback import Condition, play
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid, Pulses, Track

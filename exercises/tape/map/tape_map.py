@@ -8,12 +8,12 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from exercises.tape import mapdrawing
 from exercises.tape.bench import Bench
 from exercises.tape.errors import TapeError
-from exercises.tape.mapparts import FaultMark, Lane, Mark, of_row, row
-from exercises.tape.mapwindow import Window
-from exercises.tape.ruler import ticks
+from exercises.tape.map import drawing
+from exercises.tape.map.parts import FaultMark, Lane, Mark, of_row, row
+from exercises.tape.map.ruler import ticks
+from exercises.tape.map.window import Window
 from exercises.tape.tape import Tape
 
 
@@ -99,11 +99,11 @@ def tape_map(
         starts=window.code(start),
         ends=window.code(end),
         lanes=(
-            Lane("picture", tuple(mapdrawing.copies(tape.picture, window, named))),
-            Lane("sound", tuple(mapdrawing.copies(tape.sound, window, named))),
-            Lane("control", tuple(mapdrawing.pulses(tape.control, window))),
+            Lane("picture", tuple(drawing.copies(tape.picture, window, named))),
+            Lane("sound", tuple(drawing.copies(tape.sound, window, named))),
+            Lane("control", tuple(drawing.pulses(tape.control, window))),
         ),
-        faults=tuple(mapdrawing.faults(tape, bench, window)) if faults else None,
+        faults=tuple(drawing.faults(tape, bench, window)) if faults else None,
         ticks=tuple(
             window.mark(at, window.code(at))
             for at in ticks(start, end, bench.rate, bench.drop_frame)

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Any
 
-from exercises.tape.mapparts import Mark
+from exercises.tape.map.parts import Mark
 from exercises.tape.rate import Rate
 from exercises.tape.timecode import label
 

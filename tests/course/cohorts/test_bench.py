@@ -17,8 +17,8 @@ from course.cohorts.benches import Bench, usual_bench
 from course.cohorts.equipping import bench_of, set_figures
 from course.cohorts.joining import start_cohort
 from course.cohorts.models import Cohort, Membership, Person
-from exercises.drills.bench_figures import BenchFigures
-from exercises.drills.settings import Meter, Settings
+from exercises.drills.setting.bench_figures import BenchFigures
+from exercises.drills.setting.settings import Meter, Settings
 from exercises.tape import Rate
 from tests.pages import notices, refusals, texts
 from tests.people import CohortFactory

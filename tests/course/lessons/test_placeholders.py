@@ -11,8 +11,8 @@ from course.lessons.lesson import LocalRules
 from course.lessons.markdown import Reader
 from course.lessons.placeholders import WORDS, fill, fill_html, filled
 from course.lessons.problems import Problem
-from exercises.drills.bench_figures import BenchFigures
-from exercises.drills.settings import Meter, Settings
+from exercises.drills.setting.bench_figures import BenchFigures
+from exercises.drills.setting.settings import Meter, Settings
 from exercises.tape import Bench, Rate
 from tests.course.lessons.sample import LESSON, SLUG, line_of, read_sample, shelve, spoilt
 

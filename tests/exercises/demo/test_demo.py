@@ -16,7 +16,7 @@ from course.cohorts.models import Cohort, Person
 from course.lessons.reading import readings_of
 from exercises.assignments.assigned import standings_in
 from exercises.demo.cast import LEARNERS
-from exercises.drills.settings import Settings
+from exercises.drills.setting.settings import Settings
 from exercises.mastery.items import ENOUGH
 from exercises.models import Attempt, OwnDrill, Review, SignOff, Sitting, Upload
 from exercises.practice.uploads import path_of

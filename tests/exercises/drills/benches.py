@@ -1,6 +1,6 @@
 """Benches at the limits of what an instructor can set."""
 
-from exercises.drills.settings import LONGEST_ERASE_GAP, PRE_ROLL, Meter, Settings
+from exercises.drills.setting.settings import LONGEST_ERASE_GAP, PRE_ROLL, Meter, Settings
 from exercises.tape import Bench, Rate
 
 

@@ -2,7 +2,7 @@
 
 import re
 
-from exercises.drills import quay_street
+from exercises.drills.setting import quay_street
 
 SHOTS = (
     *quay_street.ACTIONS,

@@ -11,7 +11,7 @@ import pytest
 from exercises.drills.asks import Json
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
-from exercises.drills.settings import USUAL, Settings
+from exercises.drills.setting.settings import USUAL, Settings
 from exercises.tape import Bench, Rate, read_edit_session, record
 from tests.exercises.drills.benches import LIMITS
 

@@ -7,10 +7,10 @@ from dataclasses import replace
 
 import pytest
 
+from exercises.drills.judging.rules import ENDS
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS, not_at
-from exercises.drills.rules import ENDS
-from exercises.drills.settings import USUAL, Meter, Settings
+from exercises.drills.setting.settings import USUAL, Meter, Settings
 from exercises.tape import Rate, read_edit_session
 from tests.believers import believed, touched
 from tests.exercises.drills.benches import LIMITS, least

@@ -4,7 +4,7 @@ import json
 
 from exercises.drills.kind import Question
 from exercises.drills.register import KINDS
-from exercises.drills.settings import Settings
+from exercises.drills.setting.settings import Settings
 
 OWN = Settings.usual()
 

@@ -1,7 +1,7 @@
 """The rules that feedback names: one sentence each, true of every bench."""
 
-from exercises.drills.rule import Rule
-from exercises.drills.rules.asked_for import (
+from exercises.drills.judging.rule import Rule
+from exercises.drills.judging.rules.asked_for import (
     DRUM_ERASES,
     DUB_OF_THE_MASTER,
     ENDS_OF_TAKES,
@@ -13,7 +13,7 @@ from exercises.drills.rules.asked_for import (
     OTHERS_TAPE,
     SOUND_MIXES,
 )
-from exercises.drills.rules.editing import (
+from exercises.drills.judging.rules.editing import (
     AFTERWARDS,
     CONTINUE,
     CUT,
@@ -31,7 +31,7 @@ from exercises.drills.rules.editing import (
     WORN_MASTER,
     WORN_SOURCE,
 )
-from exercises.drills.rules.heard import (
+from exercises.drills.judging.rules.heard import (
     NO_BREATH,
     NO_HOLE,
     OVER_THE_HISS,
@@ -43,7 +43,7 @@ from exercises.drills.rules.heard import (
     WELL_HEARD,
     WHOLE_WORDS,
 )
-from exercises.drills.rules.levels import (
+from exercises.drills.judging.rules.levels import (
     BARS_BY_NAME,
     BELOW_SPEECH,
     BLACK_LEVEL,
@@ -59,7 +59,7 @@ from exercises.drills.rules.levels import (
     TWO_METERS,
     WHITE_LEVEL,
 )
-from exercises.drills.rules.planning import (
+from exercises.drills.judging.rules.planning import (
     AT_ONCE,
     BLACK_COUNTS,
     CODE_OF_THE_MASTER,
@@ -76,7 +76,7 @@ from exercises.drills.rules.planning import (
     TOUCHING_TAKES,
     ZERO_TO_BE_FOUND,
 )
-from exercises.drills.rules.seen import (
+from exercises.drills.judging.rules.seen import (
     ALIKE_AT_A_CUT,
     BENT_TOP,
     FEW_COPIES,
@@ -89,7 +89,7 @@ from exercises.drills.rules.seen import (
     TOO_HIGH,
     TOO_LOW,
 )
-from exercises.drills.rules.setting_up import (
+from exercises.drills.judging.rules.setting_up import (
     DRIFTS,
     ENDS_ONCE,
     FIXED_POSITION,

@@ -1,6 +1,6 @@
 """Rules of what may be asked of two machines, and of what to offer instead."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 CANT = "what-the-bench-cant-do"
 LESSON = "what-this-bench-cannot-do"

@@ -1,6 +1,6 @@
 """Rules of the edit: which mode, over which tracks, with how much run-up."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 CONTINUE = Rule(
     text="Where the pulses end, assemble: it is the one mode that lays pulses, "

@@ -1,6 +1,6 @@
 """Rules of what is heard of a bad edit."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 WHOLE_WORDS = Rule(
     text="Cut between words: a word that begins or ends at a cut must be heard whole.",

@@ -1,6 +1,6 @@
 """Rules of picture level and sound level."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 WHITE_LEVEL = Rule(
     text="Set the picture level so that a white stands at 100 IRE, which is 700 mV at "

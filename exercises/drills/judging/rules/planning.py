@@ -1,6 +1,6 @@
 """Rules of planning, time code and the order of the work."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 AT_ONCE = Rule(
     text="Play every joint as soon as it is made, and mend a bad one before the next shot.",

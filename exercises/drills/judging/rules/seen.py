@@ -1,6 +1,6 @@
 """Rules of what is seen of a bad edit."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 NOISE_BAND = Rule(
     text="White streaks in a band across the picture: the player’s tracking was off. "

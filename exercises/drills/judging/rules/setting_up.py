@@ -1,6 +1,6 @@
 """Rules of setting up player and recorder."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 TRACKING_PEAK = Rule(
     text="Turn the player’s tracking to the meter’s peak, wherever the needle stands there; "

@@ -1,8 +1,8 @@
 """Can this bench do it? What two machines can do, how, or what to propose instead."""
 
-from exercises.drills.can_this_bench.question import candidates
-from exercises.drills.can_this_bench.verdict import grade
 from exercises.drills.kind import Kind
+from exercises.drills.kinds.can_this_bench.question import candidates
+from exercises.drills.kinds.can_this_bench.verdict import grade
 
 CAN_THIS_BENCH = Kind(
     slug="can-this-bench",
@@ -19,7 +19,7 @@ CAN_THIS_BENCH = Kind(
     ),
     lesson="what-this-bench-cannot-do",
     revision=7,
-    template="drills/reply.html",
+    template="drills/judging/reply.html",
     candidates=candidates,
     grade=grade,
 )

@@ -3,8 +3,8 @@
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 
-from exercises.drills.draw import Draw
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
+from exercises.drills.setting.draw import Draw
 
 OPTIONS = 4
 

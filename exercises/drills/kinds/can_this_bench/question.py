@@ -2,16 +2,16 @@
 
 from collections.abc import Iterator
 
-from exercises.drills import quay_street
 from exercises.drills.asks import Choice, Json, Option
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import EFFECTS
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs.telling_apart import told_apart
 from exercises.drills.kind import Believed, Question
-from exercises.drills.phrases import begun
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
-from exercises.drills.telling_apart import told_apart
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import EFFECTS
+from exercises.drills.setting import quay_street
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 LETTERS = "abcd"
 

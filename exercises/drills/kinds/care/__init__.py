@@ -1,8 +1,8 @@
 """Care and safety: people first, then machines and tape."""
 
-from exercises.drills.care.question import candidates
-from exercises.drills.care.verdict import grade
 from exercises.drills.kind import Kind
+from exercises.drills.kinds.care.question import candidates
+from exercises.drills.kinds.care.verdict import grade
 
 CARE = Kind(
     slug="care-and-safety",
@@ -11,7 +11,7 @@ CARE = Kind(
     skills=("care-and-safety",),
     lesson="finishing",
     revision=4,
-    template="drills/reply.html",
+    template="drills/judging/reply.html",
     candidates=candidates,
     grade=grade,
 )

@@ -3,8 +3,8 @@
 from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, field
 
-from exercises.drills.draw import Draw
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
+from exercises.drills.setting.draw import Draw
 
 LOCAL = "The workshop’s own rules and the maker’s instructions come first."
 LICENSED = "What is behind a cover, and all mains wiring, is for licensed people only."

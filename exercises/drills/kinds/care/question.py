@@ -3,15 +3,15 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Json, Option
-from exercises.drills.care.case import Case
-from exercises.drills.care.cases import CASES
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs.telling_apart import told_apart
 from exercises.drills.kind import Believed, Question
-from exercises.drills.phrases import begun
-from exercises.drills.quay_street import ACTIONS, TAPES
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
-from exercises.drills.telling_apart import told_apart
+from exercises.drills.kinds.care.case import Case
+from exercises.drills.kinds.care.cases import CASES
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.quay_street import ACTIONS, TAPES
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 LETTERS = "abcd"
 

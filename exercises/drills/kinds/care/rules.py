@@ -1,6 +1,6 @@
 """The rules of care and safety: one sentence each."""
 
-from exercises.drills.rule import Rule
+from exercises.drills.judging.rule import Rule
 
 CARE = "care-and-safety"
 

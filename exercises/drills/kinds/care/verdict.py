@@ -3,9 +3,9 @@
 from collections.abc import Mapping
 from typing import Any
 
-from exercises.drills import reply
+from exercises.drills.beliefs.telling_apart import explained
+from exercises.drills.judging import reply
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.telling_apart import explained
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

@@ -1,8 +1,8 @@
 """Choose the mode: which recording makes a wanted change, if any does?"""
 
-from exercises.drills.choose_mode.question import candidates
-from exercises.drills.choose_mode.verdict import grade
 from exercises.drills.kind import Kind
+from exercises.drills.kinds.choose_mode.question import candidates
+from exercises.drills.kinds.choose_mode.verdict import grade
 
 CHOOSE_MODE = Kind(
     slug="choose-the-mode",
@@ -17,7 +17,7 @@ CHOOSE_MODE = Kind(
     ),
     lesson="assemble-and-insert",
     revision=4,
-    template="drills/choose_mode.html",
+    template="drills/kinds/choose_mode.html",
     candidates=candidates,
     grade=grade,
 )

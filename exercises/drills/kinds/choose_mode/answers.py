@@ -6,9 +6,9 @@ from itertools import combinations, islice
 
 from exercises.drills.asks import Option
 from exercises.drills.beliefs import BELIEFS, PROMISING, Attempt, as_played, recorded
-from exercises.drills.change import Mode
-from exercises.drills.choose_mode.scenario import Task
-from exercises.drills.wants import Want, given
+from exercises.drills.judging.wants import Want, given
+from exercises.drills.kinds.choose_mode.scenario import Task
+from exercises.drills.setting.change import Mode
 
 CANNOT = "cannot"
 

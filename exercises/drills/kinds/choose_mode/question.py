@@ -3,15 +3,15 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Json
-from exercises.drills.choose_mode.answers import OPTIONS, revealed, right_answers
-from exercises.drills.choose_mode.consequences import consequences, expectations
-from exercises.drills.choose_mode.scenario import Scenario
-from exercises.drills.choose_mode.situations import DRAWN, Situation, name
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.phrases import listed
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.choose_mode.answers import OPTIONS, revealed, right_answers
+from exercises.drills.kinds.choose_mode.consequences import consequences, expectations
+from exercises.drills.kinds.choose_mode.scenario import Scenario
+from exercises.drills.kinds.choose_mode.situations import DRAWN, Situation, name
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import listed
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 from exercises.tape import tape_map
 
 MARGIN = 20  # seconds of tape that a map shows on either side of the edit

@@ -4,10 +4,10 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass, replace
 
 from exercises.drills.asks import Json
-from exercises.drills.change import Change
-from exercises.drills.rules import Rule
-from exercises.drills.scene import Clip, Scene
-from exercises.drills.wants import SIDES, Side, Want, playing
+from exercises.drills.judging.rules import Rule
+from exercises.drills.judging.wants import SIDES, Side, Want, playing
+from exercises.drills.setting.change import Change
+from exercises.drills.setting.scene import Clip, Scene
 from exercises.tape import Bench, EditSession, Tape, read_edit_session, record
 
 

@@ -7,10 +7,10 @@ from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.choose_mode.answers import CANNOT, OPTIONS
+from exercises.drills.judging.outcome import NAMES
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.outcome import NAMES
-from exercises.drills.phrases import begun
+from exercises.drills.kinds.choose_mode.answers import CANNOT, OPTIONS
+from exercises.drills.setting.phrases import begun
 
 TEXTS = {option.value: option.text for option in OPTIONS}
 

@@ -1,8 +1,8 @@
 """Enough run-up? A shot log, and which of its shots can't be edited as they stand there."""
 
-from exercises.drills.enough_run_up.question import candidates
-from exercises.drills.enough_run_up.verdict import grade
 from exercises.drills.kind import Kind
+from exercises.drills.kinds.enough_run_up.question import candidates
+from exercises.drills.kinds.enough_run_up.verdict import grade
 
 ENOUGH_RUN_UP = Kind(
     slug="enough-run-up",
@@ -11,7 +11,7 @@ ENOUGH_RUN_UP = Kind(
     skills=("run-up",),
     lesson="run-up",
     revision=4,
-    template="drills/enough_run_up.html",
+    template="drills/kinds/enough_run_up.html",
     candidates=candidates,
     grade=grade,
 )

@@ -2,16 +2,16 @@
 
 from collections.abc import Collection, Iterator
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import Ask, Json, Moment, Option, Several
-from exercises.drills.draw import Draw
-from exercises.drills.enough_run_up.shotlog import Entry, Log
-from exercises.drills.enough_run_up.situations import SITUATIONS, Situation, name
-from exercises.drills.enough_run_up.told import told
+from exercises.drills.beliefs import telling_apart
+from exercises.drills.judging.rules import RUN_UP
 from exercises.drills.kind import Question
-from exercises.drills.rules import RUN_UP
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.enough_run_up.shotlog import Entry, Log
+from exercises.drills.kinds.enough_run_up.situations import SITUATIONS, Situation, name
+from exercises.drills.kinds.enough_run_up.told import told
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 NONE = "none"
 

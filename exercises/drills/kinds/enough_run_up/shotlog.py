@@ -6,7 +6,7 @@ from functools import cached_property
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs.run_ups import without_black
-from exercises.drills.scene import Clip, Scene
+from exercises.drills.setting.scene import Clip, Scene
 from exercises.tape import EditSession, Tape, read_edit_session, record
 
 NO_SOURCE, NO_MASTER = "no-source-run-up", "no-master-run-up"

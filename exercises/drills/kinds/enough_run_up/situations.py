@@ -2,9 +2,9 @@
 
 from collections.abc import Callable
 
-from exercises.drills.enough_run_up.shotlog import Log
-from exercises.drills.quay_street import ACTIONS, CARDS, SOUNDS, TALKS, Shot
-from exercises.drills.scene import Scene
+from exercises.drills.kinds.enough_run_up.shotlog import Log
+from exercises.drills.setting.quay_street import ACTIONS, CARDS, SOUNDS, TALKS, Shot
+from exercises.drills.setting.scene import Scene
 
 Situation = Callable[[Scene], Log]
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Json
-from exercises.drills.enough_run_up.shotlog import Entry, Log
+from exercises.drills.kinds.enough_run_up.shotlog import Entry, Log
 from exercises.tape import tape_map
 
 AFTER = 6  # seconds of tape that the map shows beyond the last shot

@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from typing import Any
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import Json
+from exercises.drills.beliefs import telling_apart
 from exercises.drills.kind import Question, Verdict
 
 

@@ -1,8 +1,8 @@
 """Free answer: some sentences for the instructor to read."""
 
-from exercises.drills.free_answer.question import candidates
-from exercises.drills.free_answer.verdict import grade
 from exercises.drills.kind import Kind
+from exercises.drills.kinds.free_answer.question import candidates
+from exercises.drills.kinds.free_answer.verdict import grade
 
 FREE_ANSWER = Kind(
     slug="free-answer",
@@ -22,7 +22,7 @@ FREE_ANSWER = Kind(
     ),
     lesson="",
     revision=2,
-    template="drills/free_answer.html",
+    template="drills/kinds/free_answer.html",
     candidates=candidates,
     grade=grade,
     by_hand=True,

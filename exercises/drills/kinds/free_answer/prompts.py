@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from exercises.drills.rules import (
+from exercises.drills.judging.rules import (
     AT_ONCE,
     CUT,
     ENDS,

@@ -2,14 +2,14 @@
 
 from collections.abc import Iterator
 
-from exercises.drills import quay_street
 from exercises.drills.asks import FreeText
-from exercises.drills.draw import Draw
-from exercises.drills.free_answer.prompts import PROMPTS, Prompt
 from exercises.drills.kind import Question
-from exercises.drills.phrases import begun
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.free_answer.prompts import PROMPTS, Prompt
+from exercises.drills.setting import quay_street
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 LEAST, MOST = 80, 2000  # characters
 

@@ -1,7 +1,7 @@
 """A control: where it can stand, and which places of it a question draws."""
 
 from exercises.drills.asks import Dial
-from exercises.drills.draw import Draw
+from exercises.drills.setting.draw import Draw
 
 POSITIONS = 41
 MIDDLE = POSITIONS // 2

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.phrases import begun
+from exercises.drills.setting.phrases import begun
 from exercises.tape import EditSession, Fault, Kind, faults, read_edit_session, tape_map
 from exercises.tape.faults.wording import sentence
 

@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
-from exercises.drills.knobs.footage import EVERYTHING
-from exercises.drills.media import Picture
-from exercises.drills.scene import Scene
-from exercises.drills.settings import Settings
+from exercises.drills.media.medium import Picture
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.footage import EVERYTHING
+from exercises.drills.setting.scene import Scene
+from exercises.drills.setting.settings import Settings
 from exercises.signal.lines import Lines
 
 SNR = 46.0  # dB of one recording: the bench's usual figure

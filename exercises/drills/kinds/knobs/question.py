@@ -4,11 +4,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from exercises.drills.asks import Choice, Json
+from exercises.drills.judging.rules import Rule
 from exercises.drills.kind import Question
-from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import dial
-from exercises.drills.media import Medium, media
-from exercises.drills.rules import Rule
+from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.kinds.knobs.control import dial
+from exercises.drills.media.medium import Medium, media
 
 Reveals = Mapping[str, list[str]]
 

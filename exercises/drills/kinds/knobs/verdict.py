@@ -5,11 +5,11 @@ from statistics import mean
 from typing import Any
 
 from exercises.drills.asks import Dial, Json
+from exercises.drills.judging.parts import counted, parts
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.copy import Copy
-from exercises.drills.knobs.turn import remark
-from exercises.drills.parts import counted, parts
+from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.kinds.knobs.copy import Copy
+from exercises.drills.kinds.knobs.turn import remark
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

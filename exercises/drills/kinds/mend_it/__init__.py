@@ -1,8 +1,8 @@
 """Mend it: a spoilt edit master, and the recordings that put it right."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.mend_it.question import candidates
-from exercises.drills.mend_it.verdict import grade
+from exercises.drills.kinds.mend_it.question import candidates
+from exercises.drills.kinds.mend_it.verdict import grade
 
 MEND_IT = Kind(
     slug="mend-it",
@@ -17,7 +17,7 @@ MEND_IT = Kind(
     ),
     lesson="knowing-a-bad-edit",
     revision=4,
-    template="drills/mend_it.html",
+    template="drills/kinds/mend_it.html",
     candidates=candidates,
     grade=grade,
 )

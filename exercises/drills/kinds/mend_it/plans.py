@@ -4,14 +4,13 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from functools import cache, cached_property
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import as_played
-from exercises.drills.change import Mode
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs import as_played, telling_apart
+from exercises.drills.judging.wants import Want, misses
 from exercises.drills.kind import Believed
-from exercises.drills.mend_it.repair import Repair
-from exercises.drills.wants import Want, misses
+from exercises.drills.kinds.mend_it.repair import Repair
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.draw import Draw
 from exercises.tape import Tape
 
 MOST = 3  # recordings

@@ -3,15 +3,15 @@
 from collections.abc import Iterator, Sequence
 
 from exercises.drills.asks import Column, Json, Option, Table
-from exercises.drills.change import Mode
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.mend_it import plans
-from exercises.drills.mend_it.repair import Offer, Repair
-from exercises.drills.mend_it.situations import DRAWN, Situation, name
-from exercises.drills.mend_it.spoiling import Film
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.mend_it import plans
+from exercises.drills.kinds.mend_it.repair import Offer, Repair
+from exercises.drills.kinds.mend_it.situations import DRAWN, Situation, name
+from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 from exercises.tape import Tape, read_edit_session, tape_map
 
 MODES = tuple(Option(value=mode.value, text=mode.words) for mode in Mode)

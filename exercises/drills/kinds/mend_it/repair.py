@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
-from exercises.drills.change import Change, Mode
-from exercises.drills.wants import Miss, Want, given, misses
+from exercises.drills.judging.wants import Miss, Want, given, misses
+from exercises.drills.setting.change import Change, Mode
 from exercises.tape import EditSession, Tape, read_edit_session
 
 Rows = Sequence[Sequence[str]]  # mode, shot, place: as they are chosen

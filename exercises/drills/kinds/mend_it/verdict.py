@@ -3,13 +3,13 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import AnswerRefused, Json, Table
+from exercises.drills.beliefs import telling_apart
+from exercises.drills.judging.wants import Miss, Trouble
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.mend_it.question import drawn
-from exercises.drills.mend_it.repair import Repair, Rows
-from exercises.drills.phrases import begun, listed, span
-from exercises.drills.wants import Miss, Trouble
+from exercises.drills.kinds.mend_it.question import drawn
+from exercises.drills.kinds.mend_it.repair import Repair, Rows
+from exercises.drills.setting.phrases import begun, listed, span
 from exercises.tape import EditRefused, Tape
 
 TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs

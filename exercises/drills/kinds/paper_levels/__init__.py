@@ -1,8 +1,8 @@
 """Levels on paper: how far to turn, what comes of a sound, and what to do about a picture."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.paper_levels.question import candidates
-from exercises.drills.paper_levels.verdict import grade, near
+from exercises.drills.kinds.paper_levels.question import candidates
+from exercises.drills.kinds.paper_levels.verdict import grade, near
 
 PAPER_LEVELS = Kind(
     slug="levels-on-paper",
@@ -11,7 +11,7 @@ PAPER_LEVELS = Kind(
     skills=("sound-level", "picture-level"),
     lesson="picture-and-sound-levels",
     revision=4,
-    template="drills/paper_levels.html",
+    template="drills/kinds/paper_levels.html",
     candidates=candidates,
     grade=grade,
     near=near,

@@ -4,8 +4,8 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from exercises.drills.asks import Amount, Json
-from exercises.drills.paper_levels.scale import Scale
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.paper_levels.scale import Scale
 
 HOT = "hotter-is-better"
 

@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Ask, Choice, Json, Option
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs.telling_apart import told_apart, touched
 from exercises.drills.kind import Believed, Question
-from exercises.drills.paper_levels.case import Case
-from exercises.drills.paper_levels.situations import DRAWN
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
-from exercises.drills.telling_apart import told_apart, touched
+from exercises.drills.kinds.paper_levels.case import Case
+from exercises.drills.kinds.paper_levels.situations import DRAWN
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 LETTERS = "abcde"
 

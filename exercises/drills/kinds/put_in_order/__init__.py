@@ -1,8 +1,8 @@
 """Put the steps in order: what must come before what, and what does not belong at all."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.put_in_order.question import candidates
-from exercises.drills.put_in_order.verdict import grade, near
+from exercises.drills.kinds.put_in_order.question import candidates
+from exercises.drills.kinds.put_in_order.verdict import grade, near
 
 PUT_IN_ORDER = Kind(
     slug="put-in-order",
@@ -24,7 +24,7 @@ PUT_IN_ORDER = Kind(
     ),
     lesson="making-an-edit",
     revision=7,
-    template="drills/put_in_order.html",
+    template="drills/kinds/put_in_order.html",
     candidates=candidates,
     grade=grade,
     near=near,

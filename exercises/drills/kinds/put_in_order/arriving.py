@@ -1,16 +1,16 @@
 """Taking in a tape, and logging one."""
 
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before, Flaw
-from exercises.drills.put_in_order.standing import Standing
-from exercises.drills.put_in_order.steps import (
+from exercises.drills.judging.rules import COUNTER as COUNTER_RULE
+from exercises.drills.judging.rules import SET_UP_FIRST
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
+from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.steps import (
     COUNTER,
     FIRST_FRAME,
     LOOK,
     WIND_ONCE,
 )
-from exercises.drills.rules import COUNTER as COUNTER_RULE
-from exercises.drills.rules import SET_UP_FIRST
 
 ARRIVE = Standing(
     name="take in a tape",

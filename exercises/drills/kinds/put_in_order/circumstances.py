@@ -1,19 +1,6 @@
 """What is special about an edit this time."""
 
-from exercises.drills.care.rules import WARM_UP
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.job import Circumstance
-from exercises.drills.put_in_order.procedure import Before, Flaw
-from exercises.drills.put_in_order.steps import (
-    BY_HAND,
-    COUNTER,
-    FIRST_FRAME,
-    FIXED,
-    MOVE_IN,
-    TUNE_PLAYER,
-    TUNE_RECORDER,
-)
-from exercises.drills.rules import (
+from exercises.drills.judging.rules import (
     FIXED_POSITION,
     LEAVE_IN_ORDER,
     LEVEL_IS_LAID,
@@ -23,6 +10,19 @@ from exercises.drills.rules import (
     ROOM_FOR_RUN_UP,
     SET_UP_FIRST,
     SPEECH_BY_HAND,
+)
+from exercises.drills.kinds.care.rules import WARM_UP
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.job import Circumstance
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
+from exercises.drills.kinds.put_in_order.steps import (
+    BY_HAND,
+    COUNTER,
+    FIRST_FRAME,
+    FIXED,
+    MOVE_IN,
+    TUNE_PLAYER,
+    TUNE_RECORDER,
 )
 
 INTO = "Put {tape} into the player, and wait until it is threaded"

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from exercises.drills.put_in_order.procedure import Flaw
+from exercises.drills.kinds.put_in_order.procedure import Flaw
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,16 +1,16 @@
 """What is done once all shots are laid: checking, a dub, a change after all."""
 
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before, Flaw
-from exercises.drills.put_in_order.standing import Standing
-from exercises.drills.put_in_order.steps import (
+from exercises.drills.judging.rules import AT_ONCE, DUB_OF_THE_MASTER, MOVES
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
+from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.steps import (
     BLACK_ALL_ALONG,
     LATER_ON,
     MOVE_OUT,
     NEW_TAPE,
     TUNE_PLAYER,
 )
-from exercises.drills.rules import AT_ONCE, DUB_OF_THE_MASTER, MOVES
 
 CHECK = Standing(
     name="check the whole film",

@@ -3,13 +3,13 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
-from exercises.drills.draw import Draw
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before, Flaw, Procedure
-from exercises.drills.put_in_order.six_steps import NEEDS, RULES
-from exercises.drills.put_in_order.steps import SAID_LONGER
-from exercises.drills.rules import Rule
-from exercises.drills.telling_apart import MOST
+from exercises.drills.beliefs.telling_apart import MOST
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw, Procedure
+from exercises.drills.kinds.put_in_order.six_steps import NEEDS, RULES
+from exercises.drills.kinds.put_in_order.steps import SAID_LONGER
+from exercises.drills.setting.draw import Draw
 
 MOST_DECOYS = 3
 REWORDED = 0.3  # how often a step is said otherwise, where it can be

@@ -1,8 +1,16 @@
 """The edits that procedures are about."""
 
-from exercises.drills.put_in_order.job import Job
-from exercises.drills.put_in_order.procedure import Before
-from exercises.drills.put_in_order.six_steps import (
+from exercises.drills.judging.rules import (
+    AT_ONCE,
+    CHANNEL_BY_CHANNEL,
+    CONTINUE,
+    NO_GAP,
+    ONE_TRACK,
+    PREPARED,
+)
+from exercises.drills.kinds.put_in_order.job import Job
+from exercises.drills.kinds.put_in_order.procedure import Before
+from exercises.drills.kinds.put_in_order.six_steps import (
     ANOTHER_TAPE,
     ANYWHERE,
     BLACK_THERE,
@@ -17,7 +25,7 @@ from exercises.drills.put_in_order.six_steps import (
     mode,
     six,
 )
-from exercises.drills.put_in_order.steps import (
+from exercises.drills.kinds.put_in_order.steps import (
     MARK_AFTER,
     MARK_BEFORE,
     MARK_END,
@@ -30,14 +38,6 @@ from exercises.drills.put_in_order.steps import (
     SET_CHANNEL,
     SET_PICTURE,
     SET_SOUND,
-)
-from exercises.drills.rules import (
-    AT_ONCE,
-    CHANNEL_BY_CHANNEL,
-    CONTINUE,
-    NO_GAP,
-    ONE_TRACK,
-    PREPARED,
 )
 
 NO_PULSES_THERE = mode(

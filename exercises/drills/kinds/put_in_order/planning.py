@@ -1,10 +1,10 @@
 """What is done before the bench: shooting a take, and the paper edit."""
 
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before, Flaw
-from exercises.drills.put_in_order.standing import Standing
-from exercises.drills.put_in_order.steps import FIRST_FRAME, LATER_ON, MOVE_IN
-from exercises.drills.rules import OUT_LESS_IN, ROOM_FOR_RUN_UP
+from exercises.drills.judging.rules import OUT_LESS_IN, ROOM_FOR_RUN_UP
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
+from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.steps import FIRST_FRAME, LATER_ON, MOVE_IN
 
 SHOOT = Standing(
     name="shoot a take",

@@ -1,16 +1,16 @@
 """Preparing an edit master: its leader, or black along all of it."""
 
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before, Flaw
-from exercises.drills.put_in_order.standing import Standing
-from exercises.drills.put_in_order.steps import (
+from exercises.drills.judging.rules import LEADER_FIRST, NO_PULSES
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
+from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.steps import (
     BLACK_ALL_ALONG,
     MOVE_IN,
     SET_ASSEMBLE,
     SET_BOTH,
     WIND_ONCE,
 )
-from exercises.drills.rules import LEADER_FIRST, NO_PULSES
 
 LEADER = Standing(
     name="lay a leader",

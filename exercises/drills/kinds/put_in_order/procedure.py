@@ -6,8 +6,8 @@ from itertools import combinations
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.phrases import begun
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
+from exercises.drills.setting.phrases import begun
 
 
 @dataclass(frozen=True, slots=True)

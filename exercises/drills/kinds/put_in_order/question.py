@@ -2,16 +2,16 @@
 
 from collections.abc import Iterator
 
-from exercises.drills import quay_street
 from exercises.drills.asks import Json, Option, Order
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs.telling_apart import told_apart
 from exercises.drills.kind import Believed, Question
-from exercises.drills.phrases import begun
-from exercises.drills.put_in_order.procedure import Procedure
-from exercises.drills.put_in_order.procedures import drawn
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
-from exercises.drills.telling_apart import told_apart
+from exercises.drills.kinds.put_in_order.procedure import Procedure
+from exercises.drills.kinds.put_in_order.procedures import drawn
+from exercises.drills.setting import quay_street
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 ORDER = "order"
 

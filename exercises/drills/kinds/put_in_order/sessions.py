@@ -1,14 +1,14 @@
 """Beginning and ending a session."""
 
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before, Flaw
-from exercises.drills.put_in_order.standing import Standing
-from exercises.drills.put_in_order.steps import (
+from exercises.drills.judging.rules import LEAVE_IN_ORDER, ONE_RECORDER
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
+from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.steps import (
     COUNTER,
     MEND_AT_THE_END,
     NEW_TAPE,
 )
-from exercises.drills.rules import LEAVE_IN_ORDER, ONE_RECORDER
 
 START = Standing(
     name="begin a session",

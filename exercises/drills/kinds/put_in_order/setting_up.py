@@ -1,15 +1,15 @@
 """Setting up the player and the recorder, and playing an old tape."""
 
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before, Flaw
-from exercises.drills.put_in_order.standing import Standing
-from exercises.drills.put_in_order.steps import (
+from exercises.drills.judging.rules import FIXED_POSITION, SET_UP_FIRST
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
+from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.steps import (
     FIXED,
     LOOK,
     TUNE_PLAYER,
     TUNE_RECORDER,
 )
-from exercises.drills.rules import FIXED_POSITION, SET_UP_FIRST
 
 STAYS = "the recorder’s tracking stays at its fixed position while it records"
 

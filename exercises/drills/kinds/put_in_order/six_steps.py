@@ -1,8 +1,8 @@
 """The six steps of every edit, as lesson 9 has them."""
 
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.procedure import Before
-from exercises.drills.put_in_order.steps import (
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.procedure import Before
+from exercises.drills.kinds.put_in_order.steps import (
     BLACK_ALL_ALONG,
     COUNTER,
     CUE,

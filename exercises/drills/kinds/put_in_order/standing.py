@@ -3,11 +3,11 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
-from exercises.drills.draw import Draw
-from exercises.drills.put_in_order.decoy import Decoy
-from exercises.drills.put_in_order.job import MOST_DECOYS, worded
-from exercises.drills.put_in_order.procedure import Before, Flaw, Procedure
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.put_in_order.decoy import Decoy
+from exercises.drills.kinds.put_in_order.job import MOST_DECOYS, worded
+from exercises.drills.kinds.put_in_order.procedure import Before, Flaw, Procedure
+from exercises.drills.setting.draw import Draw
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

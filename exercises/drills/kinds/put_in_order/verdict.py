@@ -4,8 +4,8 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.phrases import begun
-from exercises.drills.put_in_order.procedure import Procedure
+from exercises.drills.kinds.put_in_order.procedure import Procedure
+from exercises.drills.setting.phrases import begun
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

@@ -1,8 +1,8 @@
 """Read the bench: what lamps, meters, switches and leads tell, and what to do then."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.read_the_bench.question import candidates
-from exercises.drills.read_the_bench.verdict import grade
+from exercises.drills.kinds.read_the_bench.question import candidates
+from exercises.drills.kinds.read_the_bench.verdict import grade
 
 READ_THE_BENCH = Kind(
     slug="read-the-bench",
@@ -17,7 +17,7 @@ READ_THE_BENCH = Kind(
     ),
     lesson="the-machines",
     revision=4,
-    template="drills/read_the_bench.html",
+    template="drills/kinds/read_the_bench.html",
     candidates=candidates,
     grade=grade,
 )

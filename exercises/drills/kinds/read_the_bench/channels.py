@@ -1,9 +1,9 @@
 """Two sound channels: what an insert on some of them leaves, and which of them is heard."""
 
-from exercises.drills.quay_street import SOUNDS, TALKS, TAPES
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.rules import CHANNEL_BY_CHANNEL, LISTEN_TO_BOTH
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import CHANNEL_BY_CHANNEL, LISTEN_TO_BOTH
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.quay_street import SOUNDS, TALKS, TAPES
+from exercises.drills.setting.scene import Scene
 
 ROOMS = ("the harbour", "the wind", "the crank room", "rain", "the fish market")
 

@@ -1,9 +1,9 @@
 """Where the edit master’s time code comes from, and where a counter is set to zero."""
 
-from exercises.drills.quay_street import ACTIONS, TAPES
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.rules import CODE_OF_THE_MASTER, ZERO_TO_BE_FOUND
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import CODE_OF_THE_MASTER, ZERO_TO_BE_FOUND
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.quay_street import ACTIONS, TAPES
+from exercises.drills.setting.scene import Scene
 
 STAYS = "The code that was laid with the black, as it was"
 RUNS_ON = "Code that runs on from what lies before the edit in"

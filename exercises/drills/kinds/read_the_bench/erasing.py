@@ -1,9 +1,9 @@
 """Two kinds of erase head, and what an edit is like on a recorder that has one, or both."""
 
-from exercises.drills.quay_street import TAPES
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.rules import TWO_KINDS_OF_ERASING
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import TWO_KINDS_OF_ERASING
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.quay_street import TAPES
+from exercises.drills.setting.scene import Scene
 
 CLEAN = "A clean edit in and a clean edit out"
 WIPED = "A clean edit in; past the edit out the tape is wiped"

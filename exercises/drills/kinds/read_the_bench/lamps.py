@@ -1,8 +1,8 @@
 """The lamps of a recorder: dew, reference, servo lock."""
 
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.rules import THREE_LAMPS
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import THREE_LAMPS
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.scene import Scene
 
 STOP = "Stop, touch nothing more, and fetch the person in charge"
 LEAD = "Find out why no reference arrives, lead by lead"

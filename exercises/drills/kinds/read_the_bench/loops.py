@@ -2,9 +2,9 @@
 
 from dataclasses import dataclass
 
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.rules import ENDS_ONCE
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import ENDS_ONCE
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.scene import Scene
 from exercises.signal.lines import Lines
 from exercises.signal.patterns.bars import USUAL, numbers, white_bar
 from exercises.tape.levels import gained, looped

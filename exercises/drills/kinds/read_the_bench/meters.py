@@ -4,9 +4,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
 
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.rules import TWO_METERS
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import TWO_METERS
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.scene import Scene
 from exercises.signal.meters import both, peak
 from exercises.signal.meters.scale import in_words
 from exercises.signal.sound.samples import RATE, Samples

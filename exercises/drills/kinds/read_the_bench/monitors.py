@@ -1,8 +1,8 @@
 """What the recorder’s monitor shows: what comes in, what is on the tape, or one after the other."""
 
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.rules import IN_OR_TAPE
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import IN_OR_TAPE
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.scene import Scene
 
 INPUT = "What comes in from the player at that moment"
 TAPE = "What lies on the edit master at that place"

@@ -3,9 +3,8 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Option
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.read_the_bench import (
+from exercises.drills.kinds.read_the_bench import (
     channels,
     codes,
     erasing,
@@ -14,9 +13,10 @@ from exercises.drills.read_the_bench import (
     meters,
     monitors,
 )
-from exercises.drills.read_the_bench.reading import Reading
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 LETTERS = "abcd"
 DRAWN = (

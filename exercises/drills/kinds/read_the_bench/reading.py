@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

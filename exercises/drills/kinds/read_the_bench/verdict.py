@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from exercises.drills import reply
+from exercises.drills.judging import reply
 from exercises.drills.kind import Question, Verdict
 
 

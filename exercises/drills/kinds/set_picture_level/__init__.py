@@ -1,9 +1,9 @@
 """Set the picture level by the waveform display."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.knobs.verdict import grade, near
-from exercises.drills.set_picture_level.question import candidates
-from exercises.drills.settings import Meter
+from exercises.drills.kinds.knobs.verdict import grade, near
+from exercises.drills.kinds.set_picture_level.question import candidates
+from exercises.drills.setting.settings import Meter
 
 SET_PICTURE_LEVEL = Kind(
     slug="set-picture-level",
@@ -12,7 +12,7 @@ SET_PICTURE_LEVEL = Kind(
     skills=("picture-level",),
     lesson="picture-and-sound-levels",
     revision=4,
-    template="drills/knob.html",
+    template="drills/kinds/knobs/knob.html",
     candidates=candidates,
     grade=grade,
     near=near,

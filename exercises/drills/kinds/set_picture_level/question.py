@@ -3,17 +3,17 @@
 from collections.abc import Iterator
 from math import log10
 
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import POSITIONS, start_of
-from exercises.drills.knobs.job import Job
-from exercises.drills.knobs.question import Knob
-from exercises.drills.media import Strip
-from exercises.drills.scene import opening
-from exercises.drills.set_picture_level.version import Version, drawn
-from exercises.drills.set_picture_level.white import looks, reached, seen
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.kinds.knobs.control import POSITIONS, start_of
+from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.set_picture_level.version import Version, drawn
+from exercises.drills.kinds.set_picture_level.white import looks, reached, seen
+from exercises.drills.media.medium import Strip
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import opening
+from exercises.drills.setting.settings import Settings
 from exercises.signal.lines import Lines
 from exercises.tape.levels import WHITE, gained
 

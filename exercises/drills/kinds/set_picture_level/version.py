@@ -3,12 +3,12 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from exercises.drills.draw import Draw
-from exercises.drills.knobs.footage import WITH_WHITE
-from exercises.drills.knobs.job import Job
-from exercises.drills.rule import Rule
-from exercises.drills.rules import BARS_BY_NAME, BY_THE_WAVEFORM, WHITE_LEVEL
-from exercises.drills.set_picture_level.white import level
+from exercises.drills.judging.rule import Rule
+from exercises.drills.judging.rules import BARS_BY_NAME, BY_THE_WAVEFORM, WHITE_LEVEL
+from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.set_picture_level.white import level
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.footage import WITH_WHITE
 from exercises.signal.displays import CONTRAST
 from exercises.signal.lines import Lines
 from exercises.signal.patterns.bars import numbers, white_bar

@@ -1,8 +1,8 @@
 """Skew or tracking: tell which control a picture asks for, and turn it to its best position."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.knobs.verdict import grade, near
-from exercises.drills.set_skew.question import candidates
+from exercises.drills.kinds.knobs.verdict import grade, near
+from exercises.drills.kinds.set_skew.question import candidates
 
 SET_SKEW = Kind(
     slug="set-skew",
@@ -11,7 +11,7 @@ SET_SKEW = Kind(
     skills=("player-set-up",),
     lesson="setting-up-the-player",
     revision=6,
-    template="drills/knob.html",
+    template="drills/kinds/knobs/knob.html",
     candidates=candidates,
     grade=grade,
     near=near,

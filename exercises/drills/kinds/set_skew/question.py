@@ -2,21 +2,21 @@
 
 from collections.abc import Callable, Iterator
 
-from exercises.drills.draw import Draw
+from exercises.drills.judging.rules import NO_BAND, STRAIGHT
 from exercises.drills.kind import Question
-from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import POSITIONS, best_of, start_of
-from exercises.drills.knobs.footage import UPRIGHT
-from exercises.drills.knobs.job import Job
-from exercises.drills.knobs.question import Knob
-from exercises.drills.media import Strip
-from exercises.drills.rules import NO_BAND, STRAIGHT
-from exercises.drills.scene import opening
-from exercises.drills.set_skew.controls import CONTROLS, SKEW, TRACKING, revealed
-from exercises.drills.set_skew.seen import DISPLAYS, named, seen, step
-from exercises.drills.set_tracking import question as tracking
-from exercises.drills.set_tracking.version import BAND, errors, where_seen
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.kinds.knobs.control import POSITIONS, best_of, start_of
+from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.set_skew.controls import CONTROLS, SKEW, TRACKING, revealed
+from exercises.drills.kinds.set_skew.seen import DISPLAYS, named, seen, step
+from exercises.drills.kinds.set_tracking import question as tracking
+from exercises.drills.kinds.set_tracking.version import BAND, errors, where_seen
+from exercises.drills.media.medium import Strip
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.footage import UPRIGHT
+from exercises.drills.setting.scene import opening
+from exercises.drills.setting.settings import Settings
 
 STEP = 3  # 0.1 µs that a position is
 SKEW_BAND = 6  # 0.1 µs (this course's own choice, below the model's limit)

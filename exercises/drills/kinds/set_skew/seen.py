@@ -1,7 +1,7 @@
 """What is seen of a time step where the heads change over, in words that name no fault."""
 
-from exercises.drills.described import uprights
-from exercises.drills.phrases import begun
+from exercises.drills.media.described import uprights
+from exercises.drills.setting.phrases import begun
 from exercises.signal.lines import Lines
 from exercises.signal.picture import Look
 

@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Json
-from exercises.drills.knobs.control import POSITIONS, told
-from exercises.drills.knobs.copy import made_so
-from exercises.drills.media import Clip
-from exercises.drills.set_sound_level.outcomes import setting
-from exercises.drills.set_sound_level.takes import Takes
+from exercises.drills.kinds.knobs.control import POSITIONS, told
+from exercises.drills.kinds.knobs.copy import made_so
+from exercises.drills.kinds.set_sound_level.outcomes import setting
+from exercises.drills.kinds.set_sound_level.takes import Takes
+from exercises.drills.media.medium import Clip
 from exercises.signal.meters.scale import in_words
 from exercises.tape import Bench, Levels, Made, Making, SoundLevel, SoundMode
 from exercises.tape.faults.meter import sound_of

@@ -5,7 +5,7 @@ from enum import StrEnum
 
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.beliefs import LEVEL_BELIEFS, levelled
-from exercises.drills.knobs.copy import Copy
+from exercises.drills.kinds.knobs.copy import Copy
 from exercises.tape import Kind, SoundMode, faults
 
 SECOND = 1  # the edit that is asked about

@@ -2,16 +2,14 @@
 
 from collections.abc import Iterator
 
-from exercises.drills.draw import Draw
+from exercises.drills.judging.rules import SOUND_LEVEL
 from exercises.drills.kind import Question
-from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import POSITIONS, told
-from exercises.drills.knobs.copy import Copy
-from exercises.drills.knobs.question import Knob
-from exercises.drills.rules import SOUND_LEVEL
-from exercises.drills.scene import opening
-from exercises.drills.set_sound_level.heard import clips
-from exercises.drills.set_sound_level.outcomes import (
+from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.kinds.knobs.control import POSITIONS, told
+from exercises.drills.kinds.knobs.copy import Copy
+from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.set_sound_level.heard import clips
+from exercises.drills.kinds.set_sound_level.outcomes import (
     TEXTS,
     Outcome,
     Way,
@@ -20,8 +18,10 @@ from exercises.drills.set_sound_level.outcomes import (
     revealed,
     setting,
 )
-from exercises.drills.set_sound_level.takes import Levels, Takes
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.set_sound_level.takes import Levels, Takes
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import opening
+from exercises.drills.setting.settings import Settings
 from exercises.signal.meters.scale import in_words
 from exercises.tape import SoundLevel, SoundMode
 

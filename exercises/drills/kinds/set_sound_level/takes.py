@@ -6,11 +6,11 @@ from fractions import Fraction
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
-from exercises.drills.media import Sound
-from exercises.drills.quay_street import TALKS
-from exercises.drills.scene import Clip, Scene
-from exercises.drills.settings import Settings
+from exercises.drills.media.medium import Sound
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.quay_street import TALKS
+from exercises.drills.setting.scene import Clip, Scene
+from exercises.drills.setting.settings import Settings
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import reel
 from exercises.tape import Span

@@ -5,8 +5,8 @@ from dataclasses import replace
 from typing import Any
 
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.knobs.verdict import dial_of, graded
-from exercises.drills.set_sound_level.heard import number
+from exercises.drills.kinds.knobs.verdict import dial_of, graded
+from exercises.drills.kinds.set_sound_level.heard import number
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

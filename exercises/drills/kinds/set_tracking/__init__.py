@@ -1,8 +1,8 @@
 """Set the tracking: by the meter, by the picture, against a meter that misleads."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.knobs.verdict import grade, near
-from exercises.drills.set_tracking.question import candidates
+from exercises.drills.kinds.knobs.verdict import grade, near
+from exercises.drills.kinds.set_tracking.question import candidates
 
 SET_TRACKING = Kind(
     slug="set-tracking",
@@ -11,7 +11,7 @@ SET_TRACKING = Kind(
     skills=("player-set-up", "recorder-set-up"),
     lesson="setting-up-the-player",
     revision=4,
-    template="drills/knob.html",
+    template="drills/kinds/knobs/knob.html",
     candidates=candidates,
     grade=grade,
     near=near,

@@ -2,20 +2,20 @@
 
 from collections.abc import Iterator, Sequence
 
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.knobs.aim import Aim
-from exercises.drills.knobs.control import best_of, start_of
-from exercises.drills.knobs.footage import FOOTAGE
-from exercises.drills.knobs.job import Job
-from exercises.drills.knobs.question import Knob
-from exercises.drills.media import Strip
-from exercises.drills.scene import opening
-from exercises.drills.set_tracking.meter import in_words
-from exercises.drills.set_tracking.seen import seen
-from exercises.drills.set_tracking.version import Version, drawn
-from exercises.drills.settings import Meter as BenchMeter
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.kinds.knobs.control import best_of, start_of
+from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.set_tracking.meter import in_words
+from exercises.drills.kinds.set_tracking.seen import seen
+from exercises.drills.kinds.set_tracking.version import Version, drawn
+from exercises.drills.media.medium import Strip
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.footage import FOOTAGE
+from exercises.drills.setting.scene import opening
+from exercises.drills.setting.settings import Meter as BenchMeter
+from exercises.drills.setting.settings import Settings
 from exercises.tape.geometry import LOST, envelope_loss
 
 ACROSS = 7  # pictures in a row of the strip

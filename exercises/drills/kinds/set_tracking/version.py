@@ -3,12 +3,12 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
-from exercises.drills.draw import Draw
-from exercises.drills.knobs.control import MIDDLE, POSITIONS, TOLD, best_of, start_of
-from exercises.drills.knobs.job import Job
-from exercises.drills.quay_street import TAPES
-from exercises.drills.rules import FIXED_POSITION, TRACKING_MIDWAY, TRACKING_PEAK, Rule
-from exercises.drills.set_tracking.meter import Meter, in_words
+from exercises.drills.judging.rules import FIXED_POSITION, TRACKING_MIDWAY, TRACKING_PEAK, Rule
+from exercises.drills.kinds.knobs.control import MIDDLE, POSITIONS, TOLD, best_of, start_of
+from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.set_tracking.meter import Meter, in_words
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.quay_street import TAPES
 
 STEP = 5  # percent of a track that a position is
 BAND = 12  # percent of a track: the heads' signal is 1.1 dB down (this course's own choice)

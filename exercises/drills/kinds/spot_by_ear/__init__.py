@@ -1,8 +1,8 @@
 """Spot it by ear: a clip across an edit. Which fault, or none?"""
 
+from exercises.drills.judging.spotted import grade
 from exercises.drills.kind import Kind
-from exercises.drills.spot_by_ear.question import candidates
-from exercises.drills.spotted import grade
+from exercises.drills.kinds.spot_by_ear.question import candidates
 
 SPOT_BY_EAR = Kind(
     slug="spot-by-ear",
@@ -11,7 +11,7 @@ SPOT_BY_EAR = Kind(
     skills=("hearing-a-bad-edit",),
     lesson="knowing-a-bad-edit",
     revision=3,
-    template="drills/spotted.html",
+    template="drills/judging/spotted.html",
     candidates=candidates,
     grade=grade,
 )

@@ -1,9 +1,9 @@
 """The ask, its options, the rule of each fault, and what a wrong option reveals."""
 
-from exercises.drills import rules
 from exercises.drills.asks import Choice, Option
-from exercises.drills.rules import Rule
-from exercises.drills.spot_by_ear.faults import Heard, Stretch
+from exercises.drills.judging import rules
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.spot_by_ear.faults import Heard, Stretch
 
 NOTHING, TAPE = "nothing", "worn-tape"
 

@@ -5,9 +5,9 @@ Every clip is told alike, fault or none, so that the order of sentences says not
 
 from collections.abc import Iterator
 
-from exercises.drills.phrases import listed
-from exercises.drills.spot_by_ear.faults import Heard, Stretch
-from exercises.drills.spot_by_ear.talk import Side, Talk
+from exercises.drills.kinds.spot_by_ear.faults import Heard, Stretch
+from exercises.drills.kinds.spot_by_ear.talk import Side, Talk
+from exercises.drills.setting.phrases import listed
 from exercises.tape import Bench, EditSession, Span, Tape
 from exercises.tape.faults.meter import Meter
 from exercises.tape.faults.pauses import lifted

@@ -4,16 +4,16 @@ from collections.abc import Iterator
 from copy import deepcopy
 
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.media import Clip, media
-from exercises.drills.scene import opening
-from exercises.drills.settings import Settings
-from exercises.drills.spot_by_ear.answers import FAULT, NOTHING, RULES, revealed, right_answer
-from exercises.drills.spot_by_ear.described import Told
-from exercises.drills.spot_by_ear.faults import KINDS, SENTENCES, WORN, Stretch, stretches
-from exercises.drills.spot_by_ear.situations import Situation, drawn
-from exercises.drills.spot_by_ear.talk import Talk
+from exercises.drills.kinds.spot_by_ear.answers import FAULT, NOTHING, RULES, revealed, right_answer
+from exercises.drills.kinds.spot_by_ear.described import Told
+from exercises.drills.kinds.spot_by_ear.faults import KINDS, SENTENCES, WORN, Stretch, stretches
+from exercises.drills.kinds.spot_by_ear.situations import Situation, drawn
+from exercises.drills.kinds.spot_by_ear.talk import Talk
+from exercises.drills.media.medium import Clip, media
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import opening
+from exercises.drills.setting.settings import Settings
 from exercises.tape import Bench, EditSession, Tape, faults, read_edit_session, tape_map
 from exercises.tape.faults.wording import sentence
 

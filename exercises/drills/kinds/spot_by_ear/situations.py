@@ -3,8 +3,8 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from exercises.drills.draw import Draw
-from exercises.drills.spot_by_ear.talk import IN_TWO, REACHES, Side, Talk
+from exercises.drills.kinds.spot_by_ear.talk import IN_TWO, REACHES, Side, Talk
+from exercises.drills.setting.draw import Draw
 from exercises.signal.sound.worn import CALM
 
 CLEAN = 0.11  # share of the questions; each of the faults has much the same

@@ -4,11 +4,11 @@ from dataclasses import replace
 from math import ceil
 
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
-from exercises.drills.media import Sound
-from exercises.drills.quay_street import TAPES
-from exercises.drills.scene import Scene
-from exercises.drills.settings import Settings
+from exercises.drills.media.medium import Sound
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.quay_street import TAPES
+from exercises.drills.setting.scene import Scene
+from exercises.drills.setting.settings import Settings
 from exercises.signal.sound.worn import dips
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import Reel, reel

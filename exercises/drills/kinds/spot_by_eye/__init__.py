@@ -1,8 +1,8 @@
 """Spot it by eye: a picture, a pair or a short motion. Which fault, where, or none?"""
 
+from exercises.drills.judging.spotted import grade
 from exercises.drills.kind import Kind
-from exercises.drills.spot_by_eye.question import candidates
-from exercises.drills.spotted import grade
+from exercises.drills.kinds.spot_by_eye.question import candidates
 
 SPOT_BY_EYE = Kind(
     slug="spot-by-eye",
@@ -11,7 +11,7 @@ SPOT_BY_EYE = Kind(
     skills=("seeing-a-bad-edit",),
     lesson="knowing-a-bad-edit",
     revision=4,
-    template="drills/spotted.html",
+    template="drills/judging/spotted.html",
     candidates=candidates,
     grade=grade,
 )

@@ -1,10 +1,10 @@
 """The two asks, their options, the rule of each fault, and what a wrong option reveals."""
 
-from exercises.drills import rules
 from exercises.drills.asks import Choice, Option
-from exercises.drills.rules import Rule
-from exercises.drills.spot_by_eye.faults import Seen, Stretch, Where, where
-from exercises.drills.spot_by_eye.form import Form, Showing
+from exercises.drills.judging import rules
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.spot_by_eye.faults import Seen, Stretch, Where, where
+from exercises.drills.kinds.spot_by_eye.form import Form, Showing
 
 NOTHING = "nothing"
 

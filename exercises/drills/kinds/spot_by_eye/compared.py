@@ -4,11 +4,11 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from exercises.drills.described import told
-from exercises.drills.media import SMALL, Picture, Still
-from exercises.drills.seen import Screen
-from exercises.drills.spot_by_eye.faults import Seen, Stretch
-from exercises.drills.spot_by_eye.form import Showing
+from exercises.drills.kinds.spot_by_eye.faults import Seen, Stretch
+from exercises.drills.kinds.spot_by_eye.form import Showing
+from exercises.drills.media.described import told
+from exercises.drills.media.medium import SMALL, Picture, Still
+from exercises.drills.media.seen import Screen
 
 WELL: Mapping[str, Any] = {"snr": 43.0, "copies": 2}
 

@@ -1,12 +1,12 @@
 """Two shots of the film and the cut between them, as a session that a situation may spoil."""
 
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
-from exercises.drills.knobs.footage import FOOTAGE
-from exercises.drills.quay_street import TAPES
-from exercises.drills.scene import Scene
-from exercises.drills.seen import Footage
-from exercises.drills.settings import Settings
+from exercises.drills.media.seen import Footage
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.footage import FOOTAGE
+from exercises.drills.setting.quay_street import TAPES
+from exercises.drills.setting.scene import Scene
+from exercises.drills.setting.settings import Settings
 
 LATEST = 240  # the frame of a scene that a take begins with, at the latest
 

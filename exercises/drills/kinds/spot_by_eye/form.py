@@ -3,11 +3,11 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from exercises.drills.described import motion, told
-from exercises.drills.draw import Draw
-from exercises.drills.media import Medium, Motion, Still
-from exercises.drills.seen import Screen
-from exercises.drills.spot_by_eye.faults import Where
+from exercises.drills.kinds.spot_by_eye.faults import Where
+from exercises.drills.media.described import motion, told
+from exercises.drills.media.medium import Medium, Motion, Still
+from exercises.drills.media.seen import Screen
+from exercises.drills.setting.draw import Draw
 
 AROUND = 14  # frames shown in motion on either side of the cut
 

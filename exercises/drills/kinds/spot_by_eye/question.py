@@ -3,15 +3,10 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.media import media
-from exercises.drills.scene import opening
-from exercises.drills.seen import Screen
-from exercises.drills.settings import Settings
-from exercises.drills.spot_by_eye.answers import RULES, asks, revealed, right_answers
-from exercises.drills.spot_by_eye.compared import EXAMPLES, answered, example, faulty_frames
-from exercises.drills.spot_by_eye.faults import (
+from exercises.drills.kinds.spot_by_eye.answers import RULES, asks, revealed, right_answers
+from exercises.drills.kinds.spot_by_eye.compared import EXAMPLES, answered, example, faulty_frames
+from exercises.drills.kinds.spot_by_eye.faults import (
     KINDS,
     Stretch,
     Where,
@@ -19,9 +14,14 @@ from exercises.drills.spot_by_eye.faults import (
     without_measurement,
     worn,
 )
-from exercises.drills.spot_by_eye.film import Film
-from exercises.drills.spot_by_eye.form import Form, Showing, showing
-from exercises.drills.spot_by_eye.situations import Situation, drawn
+from exercises.drills.kinds.spot_by_eye.film import Film
+from exercises.drills.kinds.spot_by_eye.form import Form, Showing, showing
+from exercises.drills.kinds.spot_by_eye.situations import Situation, drawn
+from exercises.drills.media.medium import media
+from exercises.drills.media.seen import Screen
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import opening
+from exercises.drills.setting.settings import Settings
 from exercises.tape import Bench, EditSession, Tape, faults, read_edit_session, tape_map
 from exercises.tape.faults.wording import sentence
 

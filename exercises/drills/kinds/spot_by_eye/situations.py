@@ -4,10 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import chain
 
-from exercises.drills.draw import Draw
-from exercises.drills.spot_by_eye.faults import Where
-from exercises.drills.spot_by_eye.film import Film, Side
-from exercises.drills.spot_by_eye.form import Form
+from exercises.drills.kinds.spot_by_eye.faults import Where
+from exercises.drills.kinds.spot_by_eye.film import Film, Side
+from exercises.drills.kinds.spot_by_eye.form import Form
+from exercises.drills.setting.draw import Draw
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,8 +1,8 @@
 """Spot the bad edit, from a description: which fault, which edit, what now?"""
 
 from exercises.drills.kind import Kind
-from exercises.drills.spot_described.question import candidates
-from exercises.drills.spot_described.verdict import grade
+from exercises.drills.kinds.spot_described.question import candidates
+from exercises.drills.kinds.spot_described.verdict import grade
 
 SPOT_DESCRIBED = Kind(
     slug="spot-the-bad-edit",
@@ -11,7 +11,7 @@ SPOT_DESCRIBED = Kind(
     skills=("continuing-a-master", "replacing-inside-it", "tracks-and-pulses", "run-up"),
     lesson="knowing-a-bad-edit",
     revision=7,
-    template="drills/spot_described.html",
+    template="drills/kinds/spot_described.html",
     candidates=candidates,
     grade=grade,
 )

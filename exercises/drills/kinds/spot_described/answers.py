@@ -4,11 +4,11 @@ from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs import PROMISING
-from exercises.drills.change import Mode
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.cause import cause_of
-from exercises.drills.spot_described.mends import Mend, least
-from exercises.drills.spot_described.state import Fault
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.cause import cause_of
+from exercises.drills.kinds.spot_described.mends import Mend, least
+from exercises.drills.kinds.spot_described.state import Fault
+from exercises.drills.setting.change import Mode
 
 NOTHING, TAPE, LEAVE, LATER, TRACKING = "nothing", "tape", "leave", "later", "tracking"
 ANOTHER = "another-tape"

@@ -7,10 +7,10 @@ from typing import Self
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.change import Change, Mode
-from exercises.drills.spot_described.state import WORST_FIRST, Fault, State, Stretch
-from exercises.drills.spot_described.wear import MASTER, Wear
-from exercises.drills.tracks import with_runs
+from exercises.drills.judging.tracks import with_runs
+from exercises.drills.kinds.spot_described.state import WORST_FIRST, Fault, State, Stretch
+from exercises.drills.kinds.spot_described.wear import MASTER, Wear
+from exercises.drills.setting.change import Change, Mode
 from exercises.tape import Bench, Laid, Run, Tape, read_edit_session
 
 

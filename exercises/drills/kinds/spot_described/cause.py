@@ -2,10 +2,8 @@
 
 from typing import NamedTuple
 
-from exercises.drills.change import Mode
-from exercises.drills.phrases import code, length, listed, span
-from exercises.drills.rule import Rule
-from exercises.drills.rules import (
+from exercises.drills.judging.rule import Rule
+from exercises.drills.judging.rules import (
     ENDS,
     NO_GAP,
     NO_PULSES,
@@ -16,8 +14,10 @@ from exercises.drills.rules import (
     WORN_MASTER,
     WORN_SOURCE,
 )
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.state import Fault, Stretch
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.state import Fault, Stretch
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.phrases import code, length, listed, span
 from exercises.tape import Tape
 
 

@@ -1,12 +1,12 @@
 """What came of a session's edits, worked out once, when the question is made."""
 
 from exercises.drills.asks import Json
-from exercises.drills.change import Mode
-from exercises.drills.phrases import span
-from exercises.drills.spot_described.answers import ANOTHER, LEAVE, TRACKING
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.mends import Mend
-from exercises.drills.spot_described.told import Told
+from exercises.drills.kinds.spot_described.answers import ANOTHER, LEAVE, TRACKING
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.mends import Mend
+from exercises.drills.kinds.spot_described.told import Told
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.phrases import span
 from exercises.tape import Tape, tape_map
 
 

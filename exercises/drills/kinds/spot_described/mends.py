@@ -4,11 +4,11 @@ from collections.abc import Collection
 from functools import cached_property
 
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.change import Change, Mode
-from exercises.drills.spot_described.case import Case, as_meant
-from exercises.drills.spot_described.state import State
-from exercises.drills.tracks import inside
-from exercises.drills.wants import side
+from exercises.drills.judging.tracks import inside
+from exercises.drills.judging.wants import side
+from exercises.drills.kinds.spot_described.case import Case, as_meant
+from exercises.drills.kinds.spot_described.state import State
+from exercises.drills.setting.change import Change, Mode
 from exercises.tape import Source, Take, Tape
 
 # From the least work to the most; assemble lays everything from there on again.

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from exercises.drills.quay_street import Shot
-from exercises.drills.spot_described.wear import Wear, dropping_out, drops
-from exercises.drills.wants import SIDES, side
+from exercises.drills.judging.wants import SIDES, side
+from exercises.drills.kinds.spot_described.wear import Wear, dropping_out, drops
+from exercises.drills.setting.quay_street import Shot
 from exercises.tape import Bench, Laid, Run, Tape
 
 # A machine without pulses can't lock and its counter, which counts pulses, stands still.

@@ -2,16 +2,16 @@
 
 from collections.abc import Iterator
 
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
-from exercises.drills.spot_described.answers import SELDOM, asks, revealed, right_answers
-from exercises.drills.spot_described.case import Case, Step
-from exercises.drills.spot_described.consequences import consequences
-from exercises.drills.spot_described.shown import shown, window
-from exercises.drills.spot_described.situations import Situation, drawn, name
-from exercises.drills.spot_described.work import ON_ANOTHER_MACHINE, Work
+from exercises.drills.kinds.spot_described.answers import SELDOM, asks, revealed, right_answers
+from exercises.drills.kinds.spot_described.case import Case, Step
+from exercises.drills.kinds.spot_described.consequences import consequences
+from exercises.drills.kinds.spot_described.shown import shown, window
+from exercises.drills.kinds.spot_described.situations import Situation, drawn, name
+from exercises.drills.kinds.spot_described.work import ON_ANOTHER_MACHINE, Work
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 from exercises.tape import read_edit_session
 
 ELSEWHERE = 0.25  # of the films are played on another machine, which is no fault of it

@@ -3,11 +3,11 @@
 from collections.abc import Sequence
 
 from exercises.drills.asks import Json
-from exercises.drills.job import Job
-from exercises.drills.phrases import code, span
-from exercises.drills.quay_street import Shot
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.playback import Playing
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.playback import Playing
+from exercises.drills.setting.job import Job
+from exercises.drills.setting.phrases import code, span
+from exercises.drills.setting.quay_street import Shot
 
 BEFORE, AFTER = 4, 9  # seconds of tape played before the film and after it
 

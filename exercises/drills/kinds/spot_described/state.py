@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 from itertools import chain
 
-from exercises.drills.spot_described.wear import Wear, dropping_out
-from exercises.drills.tracks import with_runs
-from exercises.drills.wants import SIDES, Side, Trouble, Want, misses, side
+from exercises.drills.judging.tracks import with_runs
+from exercises.drills.judging.wants import SIDES, Side, Trouble, Want, misses, side
+from exercises.drills.kinds.spot_described.wear import Wear, dropping_out
 from exercises.tape import Bench, Condition, Laid, Run, Tape, Track, play
 
 

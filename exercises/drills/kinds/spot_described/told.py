@@ -2,14 +2,14 @@
 
 from collections.abc import Iterator
 
-from exercises.drills.change import Mode
-from exercises.drills.outcome import NAMES
-from exercises.drills.phrases import begun, code, length, listed, span
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.cause import cause_of
-from exercises.drills.spot_described.mends import Mend, least
-from exercises.drills.spot_described.state import Fault, State, Stretch
-from exercises.drills.wants import SIDES, Side, side
+from exercises.drills.judging.outcome import NAMES
+from exercises.drills.judging.wants import SIDES, Side, side
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.cause import cause_of
+from exercises.drills.kinds.spot_described.mends import Mend, least
+from exercises.drills.kinds.spot_described.state import Fault, State, Stretch
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.phrases import begun, code, length, listed, span
 from exercises.tape import Rate, Tape, unpulsed
 
 

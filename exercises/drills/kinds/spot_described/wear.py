@@ -10,7 +10,7 @@ from dataclasses import asdict, dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.wants import SIDES, Side, side
+from exercises.drills.judging.wants import SIDES, Side, side
 from exercises.tape import Laid, Run, Tape
 
 MASTER = ""  # in the place of a source tape's name

@@ -1,8 +1,8 @@
 """Sums on the clock: lengths, totals, drop-frame code, the counter, room for run-up."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.sums.question import candidates
-from exercises.drills.sums.verdict import grade
+from exercises.drills.kinds.sums.question import candidates
+from exercises.drills.kinds.sums.verdict import grade
 
 SUMS = Kind(
     slug="sums-on-the-clock",
@@ -18,7 +18,7 @@ SUMS = Kind(
     ),
     lesson="planning",
     revision=4,
-    template="drills/sums.html",
+    template="drills/kinds/sums.html",
     candidates=candidates,
     grade=grade,
 )

@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Moment
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs.telling_apart import told_apart
 from exercises.drills.kind import Question
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
-from exercises.drills.sums.situations import SITUATIONS, Situation, name
-from exercises.drills.telling_apart import told_apart
+from exercises.drills.kinds.sums.situations import SITUATIONS, Situation, name
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 
 IN_PICTURES = (
     "Where labels are left out, add up pictures: 1,800 in a minute that keeps all its labels, "

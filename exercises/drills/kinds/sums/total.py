@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 
 from exercises.drills.asks import Amount, Json, Moment
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,9 +4,9 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import Json, Moment
+from exercises.drills.beliefs.telling_apart import explained
+from exercises.drills.judging.parts import counted
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.parts import counted
-from exercises.drills.telling_apart import explained
 
 EDITS_IN = ("in", "source", "master")  # asks for an edit in
 ENDS = ("out", "end", "old", "long", "rest", "tape")  # asks for where something ends, or how long

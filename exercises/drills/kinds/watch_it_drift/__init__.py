@@ -1,8 +1,8 @@
 """Watch it drift: takes in rehearsal; at which must tracking be touched first?"""
 
 from exercises.drills.kind import Kind
-from exercises.drills.watch_it_drift.question import candidates
-from exercises.drills.watch_it_drift.verdict import grade
+from exercises.drills.kinds.watch_it_drift.question import candidates
+from exercises.drills.kinds.watch_it_drift.verdict import grade
 
 WATCH_IT_DRIFT = Kind(
     slug="watch-it-drift",
@@ -11,7 +11,7 @@ WATCH_IT_DRIFT = Kind(
     skills=("player-set-up",),
     lesson="setting-up-the-player",
     revision=2,
-    template="drills/watch_it_drift.html",
+    template="drills/kinds/watch_it_drift.html",
     candidates=candidates,
     grade=grade,
 )

@@ -3,18 +3,18 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Json, Option
-from exercises.drills.draw import Draw
+from exercises.drills.judging.rules import DRIFTS
 from exercises.drills.kind import Question
-from exercises.drills.media import Strip, media
-from exercises.drills.rules import DRIFTS
-from exercises.drills.scene import opening
-from exercises.drills.set_tracking.meter import Meter, in_words
-from exercises.drills.set_tracking.question import off
-from exercises.drills.set_tracking.seen import seen
-from exercises.drills.settings import Meter as BenchMeter
-from exercises.drills.settings import Settings
-from exercises.drills.watch_it_drift.reel import Reel
-from exercises.drills.watch_it_drift.rehearsals import TAKES, Rehearsals, rehearsals
+from exercises.drills.kinds.set_tracking.meter import Meter, in_words
+from exercises.drills.kinds.set_tracking.question import off
+from exercises.drills.kinds.set_tracking.seen import seen
+from exercises.drills.kinds.watch_it_drift.reel import Reel
+from exercises.drills.kinds.watch_it_drift.rehearsals import TAKES, Rehearsals, rehearsals
+from exercises.drills.media.medium import Strip, media
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import opening
+from exercises.drills.setting.settings import Meter as BenchMeter
+from exercises.drills.setting.settings import Settings
 
 METERED = 0.5
 ACROSS = 4  # pictures in a row of the strip

@@ -4,13 +4,13 @@ from collections.abc import Sequence
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
-from exercises.drills.knobs.footage import FOOTAGE
-from exercises.drills.knobs.job import SNR
-from exercises.drills.media import Picture
-from exercises.drills.quay_street import TAPES
-from exercises.drills.scene import Scene
-from exercises.drills.settings import Settings
+from exercises.drills.kinds.knobs.job import SNR
+from exercises.drills.media.medium import Picture
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.footage import FOOTAGE
+from exercises.drills.setting.quay_street import TAPES
+from exercises.drills.setting.scene import Scene
+from exercises.drills.setting.settings import Settings
 from exercises.signal.lines import Lines
 
 

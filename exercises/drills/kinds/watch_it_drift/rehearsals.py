@@ -6,7 +6,7 @@ way (common practice).
 
 from dataclasses import dataclass
 
-from exercises.drills.draw import Draw
+from exercises.drills.setting.draw import Draw
 from exercises.tape.geometry import envelope_loss
 from exercises.tape.limits import LIMITS
 

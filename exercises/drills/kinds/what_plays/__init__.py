@@ -1,8 +1,8 @@
 """What will play? A session of edits: what each stretch of the edit master plays afterwards."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.what_plays.question import candidates
-from exercises.drills.what_plays.verdict import grade
+from exercises.drills.kinds.what_plays.question import candidates
+from exercises.drills.kinds.what_plays.verdict import grade
 
 WHAT_PLAYS = Kind(
     slug="what-will-play",
@@ -11,7 +11,7 @@ WHAT_PLAYS = Kind(
     skills=("continuing-a-master", "replacing-inside-it", "run-up", "tracks-and-pulses"),
     lesson="assemble-and-insert",
     revision=6,
-    template="drills/what_plays.html",
+    template="drills/kinds/what_plays.html",
     candidates=candidates,
     grade=grade,
 )

@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass
 
-from exercises.drills.change import Mode
-from exercises.drills.quay_street import ACTIONS, TALKS
-from exercises.drills.scene import Clip
-from exercises.drills.what_plays.visit import Visit
+from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.quay_street import ACTIONS, TALKS
+from exercises.drills.setting.scene import Clip
 
 
 @dataclass(frozen=True, slots=True)

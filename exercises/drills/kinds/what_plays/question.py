@@ -3,18 +3,17 @@
 from collections.abc import Iterator
 from itertools import pairwise
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import BELIEFS
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs import BELIEFS, telling_apart
 from exercises.drills.kind import Question
-from exercises.drills.scene import Scene, opening
-from exercises.drills.settings import Settings
-from exercises.drills.what_plays.consequences import consequences
-from exercises.drills.what_plays.showing import Showing, at, showings
-from exercises.drills.what_plays.situations import DRAWN, Situation, name
-from exercises.drills.what_plays.stretches import cuts, options, table
-from exercises.drills.what_plays.visit import Visit
+from exercises.drills.kinds.what_plays.consequences import consequences
+from exercises.drills.kinds.what_plays.showing import Showing, at, showings
+from exercises.drills.kinds.what_plays.situations import DRAWN, Situation, name
+from exercises.drills.kinds.what_plays.stretches import cuts, options, table
+from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
 from exercises.tape import tape_map
 
 # Whoever expects all to play without pulses expects it of sound too, so that the two can't be

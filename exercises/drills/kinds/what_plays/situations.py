@@ -2,9 +2,7 @@
 
 from collections.abc import Callable
 
-from exercises.drills.change import Mode
-from exercises.drills.quay_street import SOUNDS, TALKS
-from exercises.drills.rules import (
+from exercises.drills.judging.rules import (
     BLACK_COUNTS,
     ENDS,
     MARK_EARLY,
@@ -17,9 +15,17 @@ from exercises.drills.rules import (
     TOUCHING_TAKES,
     Rule,
 )
-from exercises.drills.scene import Clip
-from exercises.drills.what_plays.masters import action, assembled, laid_in_black, leader, stray
-from exercises.drills.what_plays.visit import Visit
+from exercises.drills.kinds.what_plays.masters import (
+    action,
+    assembled,
+    laid_in_black,
+    leader,
+    stray,
+)
+from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.quay_street import SOUNDS, TALKS
+from exercises.drills.setting.scene import Clip
 
 Situation = Callable[[Visit], Rule]
 

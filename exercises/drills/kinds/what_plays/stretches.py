@@ -4,8 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from exercises.drills.asks import Column, Option, Table
-from exercises.drills.phrases import begun
-from exercises.drills.what_plays.showing import (
+from exercises.drills.kinds.what_plays.showing import (
     BLANK,
     NO_LOCK,
     NO_PICTURE,
@@ -15,7 +14,8 @@ from exercises.drills.what_plays.showing import (
     Showing,
     at,
 )
-from exercises.drills.what_plays.visit import Visit
+from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.setting.phrases import begun
 
 FEWEST, MOST = 8, 12
 BLACK = "black|silence"

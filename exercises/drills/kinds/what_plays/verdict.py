@@ -3,10 +3,10 @@
 from collections.abc import Mapping
 from typing import Any, cast
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import Json, Table
+from exercises.drills.beliefs import telling_apart
+from exercises.drills.judging.parts import counted
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.parts import counted
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

@@ -1,8 +1,8 @@
 """Which generation? A chain of dubs and edits: what each shot of the edit master has become."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.which_generation.question import candidates
-from exercises.drills.which_generation.verdict import grade, near
+from exercises.drills.kinds.which_generation.question import candidates
+from exercises.drills.kinds.which_generation.verdict import grade, near
 
 WHICH_GENERATION = Kind(
     slug="which-generation",
@@ -11,7 +11,7 @@ WHICH_GENERATION = Kind(
     skills=("what-a-copy-is",),
     lesson="what-an-edit-is",
     revision=4,
-    template="drills/which_generation.html",
+    template="drills/kinds/which_generation.html",
     candidates=candidates,
     grade=grade,
     near=near,

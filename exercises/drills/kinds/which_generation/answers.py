@@ -3,7 +3,7 @@
 from collections.abc import Collection, Sequence
 
 from exercises.drills.asks import Amount, Ask, Choice, Column, Json, Option, Table
-from exercises.drills.which_generation.reels import WHOLE, Reel, Segment
+from exercises.drills.kinds.which_generation.reels import WHOLE, Reel, Segment
 
 FREE, LAST, ONE = "copy-is-free", "last-copy-counts", "whole-tape-one-generation"
 BELIEFS = (FREE, LAST, ONE)

@@ -2,9 +2,9 @@
 
 from collections.abc import Callable, Iterator
 
-from exercises.drills.draw import Draw
-from exercises.drills.quay_street import ACTIONS, BENCHES, PEOPLE, TALKS, TAPES, Shot
-from exercises.drills.which_generation.reels import FESTIVAL, MASTER, SALOON, Reel, Segment
+from exercises.drills.kinds.which_generation.reels import FESTIVAL, MASTER, SALOON, Reel, Segment
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.quay_street import ACTIONS, BENCHES, PEOPLE, TALKS, TAPES, Shot
 
 
 class Work:

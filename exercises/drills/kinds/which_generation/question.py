@@ -2,16 +2,16 @@
 
 from collections.abc import Iterator
 
-from exercises.drills import telling_apart
 from exercises.drills.asks import Json
-from exercises.drills.draw import Draw
+from exercises.drills.beliefs import telling_apart
+from exercises.drills.judging.rules import GENERATIONS_ADD
 from exercises.drills.kind import Question
-from exercises.drills.phrases import begun
-from exercises.drills.rules import GENERATIONS_ADD
-from exercises.drills.settings import Settings
-from exercises.drills.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
-from exercises.drills.which_generation.chains import DRAWN, Chain, Work, copied, name
-from exercises.drills.which_generation.reels import WHOLE, Segment
+from exercises.drills.kinds.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
+from exercises.drills.kinds.which_generation.chains import DRAWN, Chain, Work, copied, name
+from exercises.drills.kinds.which_generation.reels import WHOLE, Segment
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.settings import Settings
 
 # Of what is drawn, how often the camera original can’t be had: more often where the story names it
 # first, so that the tape named first is seldom the best.

@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from exercises.drills.phrases import listed
-from exercises.drills.quay_street import Shot
+from exercises.drills.setting.phrases import listed
+from exercises.drills.setting.quay_street import Shot
 from exercises.tape.noise import chain_snr
 
 MASTER = "Edit master"

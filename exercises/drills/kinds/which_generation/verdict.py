@@ -5,7 +5,7 @@ from typing import Any, cast
 
 from exercises.drills.asks import Json, Table
 from exercises.drills.kind import Believed, Question, Verdict
-from exercises.drills.which_generation.answers import TOLERANCE
+from exercises.drills.kinds.which_generation.answers import TOLERANCE
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

@@ -3,8 +3,8 @@
 import pytest
 
 from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
-from exercises.drills.change import Change, Mode
-from exercises.drills.wants import SIDES, Side
+from exercises.drills.judging.wants import SIDES, Side
+from exercises.drills.setting.change import Change, Mode
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import (
     Assemble,

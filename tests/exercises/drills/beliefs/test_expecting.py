@@ -9,9 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
-from exercises.drills.change import Change, Mode
-from exercises.drills.draw import Draw
-from exercises.drills.wants import SIDES, Side
+from exercises.drills.judging.wants import SIDES, Side
+from exercises.drills.setting.change import Change, Mode
+from exercises.drills.setting.draw import Draw
 from exercises.tape import (
     Bench,
     Edit,

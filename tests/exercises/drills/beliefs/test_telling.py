@@ -4,9 +4,9 @@ from random import Random
 
 import pytest
 
+from exercises.drills.beliefs.telling_apart import subsets
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS
-from exercises.drills.telling_apart import subsets
 
 SEEDS = range(25)
 JUDGED = {slug: kind for slug, kind in KINDS.items() if not kind.by_hand}

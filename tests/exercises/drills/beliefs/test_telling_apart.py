@@ -6,9 +6,9 @@ import pytest
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs.including import INCLUDES, goes_without_saying
+from exercises.drills.beliefs.telling_apart import believed, explained, told_apart
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS
-from exercises.drills.telling_apart import believed, explained, told_apart
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from tests import believers
 from tests.believers import touched

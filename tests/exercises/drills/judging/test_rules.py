@@ -1,9 +1,9 @@
 import pytest
 
 from course.lessons.shelf import lesson_place, shelf
-from exercises.drills import rules
-from exercises.drills.care import rules as care_rules
-from exercises.drills.rules import Rule
+from exercises.drills.judging import rules
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.care import rules as care_rules
 from exercises.mastery.skills import SKILLS
 
 RULES = {

@@ -1,4 +1,4 @@
-from exercises.drills.tracks import in_phase, stretch, with_runs
+from exercises.drills.judging.tracks import in_phase, stretch, with_runs
 from exercises.tape import Laid, Pulses, Run, Tape
 
 BLACK = Tape.blank(900).with_pass(100, 400, "black").with_pass(500, 800, "leader")

@@ -2,7 +2,7 @@ from typing import Any
 
 import pytest
 
-from exercises.drills.wants import Miss, Trouble, Want, given, misses, playing
+from exercises.drills.judging.wants import Miss, Trouble, Want, given, misses, playing
 from exercises.tape import Assemble, Bench, Insert, Rate, Source, Take, Tape, record
 
 BENCH = Bench.default(Rate.R29_97)

@@ -3,8 +3,8 @@
 import numpy as np
 import pytest
 
-from exercises.drills.described import motion, told
-from exercises.drills.media import Picture
+from exercises.drills.media.described import motion, told
+from exercises.drills.media.medium import Picture
 from exercises.signal.footage import frame
 from exercises.signal.picture import Look, rendered
 

@@ -8,8 +8,18 @@ from typing import Any
 import pytest
 from PIL import Image
 
-from exercises.drills.media import Clip, Motion, Picture, Sound, Still, Strip, facts, media, shape
-from exercises.drills.rendering import render
+from exercises.drills.media.medium import (
+    Clip,
+    Motion,
+    Picture,
+    Sound,
+    Still,
+    Strip,
+    facts,
+    media,
+    shape,
+)
+from exercises.drills.media.rendering import render
 
 BLACK = Picture(scene="black", frame=0)
 LEANING = Picture(scene="grid", frame=3, look={"lines": 625, "skew": 4.0}, display="underscan")

@@ -4,11 +4,8 @@ import pytest
 
 from exercises.desk.forms.bad_edit import OwnBadEditForm
 from exercises.drills.asks import Json
-from exercises.drills.change import Mode
-from exercises.drills.draw import Draw
-from exercises.drills.own import DescribedEdits, Made, Recorded, drawn_edits, own_kind
-from exercises.drills.rule import Rule
-from exercises.drills.rules import (
+from exercises.drills.judging.rule import Rule
+from exercises.drills.judging.rules import (
     ENDS,
     NO_GAP,
     NO_PULSES,
@@ -17,8 +14,11 @@ from exercises.drills.rules import (
     ONE_TRACK,
     RUN_UP,
 )
-from exercises.drills.settings import USUAL
-from exercises.drills.spot_described.answers import right_answers
+from exercises.drills.kinds.spot_described.answers import right_answers
+from exercises.drills.own import DescribedEdits, Made, Recorded, drawn_edits, own_kind
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.settings import USUAL
 from exercises.tape import (
     Assemble,
     Bench,

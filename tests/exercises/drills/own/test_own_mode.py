@@ -4,7 +4,7 @@ import pytest
 
 from exercises.desk.forms.mode import OwnModeForm
 from exercises.drills.own import Described, drawn, own_kind
-from exercises.drills.settings import USUAL
+from exercises.drills.setting.settings import USUAL
 from exercises.tape import Assemble, Bench, Insert, Rate, Source, Take, Tape, record
 from tests.own import CUTAWAY
 

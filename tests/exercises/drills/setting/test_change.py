@@ -1,6 +1,6 @@
 import pytest
 
-from exercises.drills.change import Change, Mode
+from exercises.drills.setting.change import Change, Mode
 from exercises.tape import Assemble, Insert, Source, Take
 
 SHOTS = Source("Tape 1", (Take(0, 3000),))

@@ -3,7 +3,7 @@ import random
 from hypothesis import given
 from hypothesis import strategies as st
 
-from exercises.drills.draw import Draw
+from exercises.drills.setting.draw import Draw
 
 
 @given(st.integers(0, 2**53), st.integers(-100, 100), st.integers(0, 1000))

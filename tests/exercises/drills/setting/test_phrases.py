@@ -2,7 +2,7 @@ from dataclasses import replace
 
 import pytest
 
-from exercises.drills.phrases import begun, length, listed, span
+from exercises.drills.setting.phrases import begun, length, listed, span
 from exercises.tape import Bench, Rate
 
 

@@ -1,8 +1,8 @@
 import pytest
 
-from exercises.drills.draw import Draw
-from exercises.drills.scene import Scene
-from exercises.drills.settings import USUAL
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene
+from exercises.drills.setting.settings import USUAL
 from exercises.tape import read_edit_session
 
 

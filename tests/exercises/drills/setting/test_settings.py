@@ -3,7 +3,7 @@ from dataclasses import replace
 
 import pytest
 
-from exercises.drills.settings import Meter, Settings
+from exercises.drills.setting.settings import Meter, Settings
 from exercises.tape import Bench, Rate
 
 OWN = Settings(

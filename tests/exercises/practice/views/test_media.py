@@ -19,8 +19,8 @@ from course.cohorts.models import Person
 from course.made import made_of, name_of
 from exercises.drills.asks import Json
 from exercises.drills.kind import Kind
+from exercises.drills.media.rendering import Made, render
 from exercises.drills.register import KINDS
-from exercises.drills.rendering import Made, render
 from exercises.models import Asked
 from exercises.practice.attempts import ask
 from exercises.practice.media_address import token_of

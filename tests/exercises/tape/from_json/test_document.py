@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from exercises.tape import DocumentError, Rate, answer_text, read_edit_session, simulate
-from exercises.tape.document import read_document
+from exercises.tape.from_json.document import read_document
 
 WORKED: dict[str, Any] = {
     "rate": "29.97",

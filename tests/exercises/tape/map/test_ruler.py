@@ -3,7 +3,7 @@ from itertools import pairwise
 import pytest
 
 from exercises.tape import Rate
-from exercises.tape.ruler import ticks
+from exercises.tape.map.ruler import ticks
 from exercises.tape.timecode import frame_at, label
 
 LENGTHS = [*range(12, 3_000), *range(3_000, 200_000, 487), *range(200_000, 2_600_000, 40_009)]

@@ -26,7 +26,7 @@ from exercises.tape import (
     tape_map,
     unpulsed,
 )
-from exercises.tape.mapparts import FaultMark, Lane, Mark, Segment
+from exercises.tape.map.parts import FaultMark, Lane, Mark, Segment
 from tests.strategies import Document, documents
 
 BENCH = Bench(Rate.R25, lock=100, relock=20, erase_gap=50)

@@ -1,6 +1,10 @@
 """Two sounds at once, and sound that is faded: channels and the mixer."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import (
+    CHANNEL_BY_CHANNEL,
+    SOUND_MIXES,
+)
+from exercises.drills.kinds.can_this_bench.answers import (
     ASSEMBLE,
     BY_HAND,
     CUT,
@@ -17,12 +21,8 @@ from exercises.drills.can_this_bench.answers import (
     SPLIT,
     TWO_EDITS,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import (
-    CHANNEL_BY_CHANNEL,
-    SOUND_MIXES,
-)
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 CHANNELS = (
     Effect(

@@ -1,6 +1,13 @@
 """What a copy costs and keeps."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import (
+    DUB_OF_THE_MASTER,
+    FIXED_POSITION,
+    GENERATIONS_ADD,
+    LEVEL_IS_LAID,
+    SET_UP_FIRST,
+)
+from exercises.drills.kinds.can_this_bench.answers import (
     CUT,
     ELSEWHERE,
     FILM_IT,
@@ -18,15 +25,8 @@ from exercises.drills.can_this_bench.answers import (
     TWO_EDITS,
     WAIT,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import (
-    DUB_OF_THE_MASTER,
-    FIXED_POSITION,
-    GENERATIONS_ADD,
-    LEVEL_IS_LAID,
-    SET_UP_FIRST,
-)
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 COPIES = (
     Effect(

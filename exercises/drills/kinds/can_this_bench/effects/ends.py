@@ -1,6 +1,13 @@
 """Going on where the film ends, and black."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import (
+    AFTERWARDS,
+    BLACK_COUNTS,
+    CONTINUE,
+    MARK_EARLY,
+    NO_GAP,
+)
+from exercises.drills.kinds.can_this_bench.answers import (
     ASSEMBLE,
     BLACK_FIRST,
     BY_HAND,
@@ -14,15 +21,8 @@ from exercises.drills.can_this_bench.answers import (
     SOURCE,
     TWO_EDITS,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import (
-    AFTERWARDS,
-    BLACK_COUNTS,
-    CONTINUE,
-    MARK_EARLY,
-    NO_GAP,
-)
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 ENDS = (
     Effect(

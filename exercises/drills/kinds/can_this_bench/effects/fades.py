@@ -1,6 +1,7 @@
 """Fades, and what says as much as one."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import FADE_IN_FRONT, LEAD_OVER, ONE_PICTURE
+from exercises.drills.kinds.can_this_bench.answers import (
     BY_HAND,
     ELSEWHERE,
     FILM_IT,
@@ -15,9 +16,8 @@ from exercises.drills.can_this_bench.answers import (
     TRIAL,
     TWO_EDITS,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import FADE_IN_FRONT, LEAD_OVER, ONE_PICTURE
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 BY_LEVEL = "level-fades"
 

@@ -1,6 +1,7 @@
 """Changes inside a film, where pulses run on."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import NO_FLASH, ONE_TRACK, PREPARED
+from exercises.drills.kinds.can_this_bench.answers import (
     ASSEMBLE,
     BLACK_FIRST,
     CUT,
@@ -13,9 +14,8 @@ from exercises.drills.can_this_bench.answers import (
     SAME_LENGTH,
     WAIT,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import NO_FLASH, ONE_TRACK, PREPARED
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 INSIDE = (
     Effect(

@@ -1,6 +1,12 @@
 """What hangs on the recorder."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import (
+    CHANNEL_BY_CHANNEL,
+    DRUM_ERASES,
+    ONE_RECORDER,
+    OTHERS_TAPE,
+)
+from exercises.drills.kinds.can_this_bench.answers import (
     ASSEMBLE,
     CUT,
     INSERT_BOTH,
@@ -17,14 +23,8 @@ from exercises.drills.can_this_bench.answers import (
     TRIAL,
     WAIT,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import (
-    CHANNEL_BY_CHANNEL,
-    DRUM_ERASES,
-    ONE_RECORDER,
-    OTHERS_TAPE,
-)
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 ALIKE = "No two recorders are quite alike: the joint may show."
 BUILT_HERE = "Nothing has been laid yet: it can be begun on any recorder that does it."

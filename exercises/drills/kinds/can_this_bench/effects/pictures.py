@@ -1,6 +1,7 @@
 """Effects that need two pictures at once."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import LEAD_OVER, MADE_ELSEWHERE, ONE_PICTURE
+from exercises.drills.kinds.can_this_bench.answers import (
     BY_HAND,
     CUT,
     ELSEWHERE,
@@ -16,9 +17,8 @@ from exercises.drills.can_this_bench.answers import (
     SAME_LENGTH,
     SOURCE,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import LEAD_OVER, MADE_ELSEWHERE, ONE_PICTURE
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 BY_MACHINES = "two-machines-dissolve"
 

@@ -1,6 +1,13 @@
 """What lacks pulses: holes in the film, tape beyond its end, the start of a take."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import (
+    ENDS_OF_TAKES,
+    NO_GAP,
+    NO_PULSES,
+    ONE_TAKE,
+    ROOM_FOR_RUN_UP,
+)
+from exercises.drills.kinds.can_this_bench.answers import (
     ASSEMBLE,
     BLACK_FIRST,
     INSERT_BOTH,
@@ -13,15 +20,8 @@ from exercises.drills.can_this_bench.answers import (
     SPLIT,
     TWO_EDITS,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import (
-    ENDS_OF_TAKES,
-    NO_GAP,
-    NO_PULSES,
-    ONE_TAKE,
-    ROOM_FOR_RUN_UP,
-)
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 PULSES = (
     Effect(

@@ -1,6 +1,7 @@
 """Shots made longer, shorter, put in and taken out."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import MOVES, PREPARED
+from exercises.drills.kinds.can_this_bench.answers import (
     ASSEMBLE,
     BLACK_FIRST,
     CUT,
@@ -11,9 +12,8 @@ from exercises.drills.can_this_bench.answers import (
     SAME_LENGTH,
     SPLIT,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import MOVES, PREPARED
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 ROOM = (
     Effect(

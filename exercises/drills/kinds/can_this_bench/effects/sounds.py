@@ -1,6 +1,12 @@
 """A sound laid anew, earlier, later, from another take."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import (
+    EACH_TAKE,
+    IN_STEP,
+    ONE_TRACK,
+    UNDER_THE_CEILING,
+)
+from exercises.drills.kinds.can_this_bench.answers import (
     ASSEMBLE,
     BY_HAND,
     FILM_IT,
@@ -18,14 +24,8 @@ from exercises.drills.can_this_bench.answers import (
     TRIAL,
     TWO_EDITS,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import (
-    EACH_TAKE,
-    IN_STEP,
-    ONE_TRACK,
-    UNDER_THE_CEILING,
-)
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 SOUNDS = (
     Effect(

@@ -1,6 +1,12 @@
 """What hangs on tracking, and on who looks."""
 
-from exercises.drills.can_this_bench.answers import (
+from exercises.drills.judging.rules import (
+    BY_THE_WAVEFORM,
+    FIXED_POSITION,
+    SET_UP_FIRST,
+    TRACKING_PEAK,
+)
+from exercises.drills.kinds.can_this_bench.answers import (
     FILM_IT,
     INSERT_PICTURE,
     LEAVE,
@@ -13,14 +19,8 @@ from exercises.drills.can_this_bench.answers import (
     TRIAL,
     WAIT,
 )
-from exercises.drills.can_this_bench.effect import Effect
-from exercises.drills.can_this_bench.effects import why
-from exercises.drills.rules import (
-    BY_THE_WAVEFORM,
-    FIXED_POSITION,
-    SET_UP_FIRST,
-    TRACKING_PEAK,
-)
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import why
 
 TRACKING = (
     Effect(

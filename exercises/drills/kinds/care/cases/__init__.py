@@ -1,7 +1,7 @@
 """What can happen at a bench, with four answers each: by what it is about."""
 
-from exercises.drills.care.case import Case
-from exercises.drills.care.cases import (
+from exercises.drills.kinds.care.case import Case
+from exercises.drills.kinds.care.cases import (
     covers,
     doubtful,
     electricity,

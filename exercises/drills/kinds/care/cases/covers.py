@@ -1,8 +1,8 @@
 """Covers, cleaning and what is used for it."""
 
-from exercises.drills.care.case import LICENSED, Case
-from exercises.drills.care.limits import LOWER, SHIFT
-from exercises.drills.care.rules import CLEANING, COVERS
+from exercises.drills.kinds.care.case import LICENSED, Case
+from exercises.drills.kinds.care.limits import LOWER, SHIFT
+from exercises.drills.kinds.care.rules import CLEANING, COVERS
 
 COVER_OFF = Case(
     name="a cover is off",

@@ -1,7 +1,7 @@
 """Tapes with a past: who looks at them before a machine does."""
 
-from exercises.drills.care.case import ANY_TAPE, Case
-from exercises.drills.care.rules import UNFIT
+from exercises.drills.kinds.care.case import ANY_TAPE, Case
+from exercises.drills.kinds.care.rules import UNFIT
 
 RUN_IN = "Let it play on: it will run itself in after a while"
 IT_HOLDS = "Put it in: it has been mended, and so it holds"

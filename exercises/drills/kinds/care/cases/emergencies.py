@@ -1,7 +1,7 @@
 """Somebody is hurt, or something burns."""
 
-from exercises.drills.care.case import EMERGENCY, LICENSED, Case
-from exercises.drills.care.rules import FIRE, MAINS, SHOCK
+from exercises.drills.kinds.care.case import EMERGENCY, LICENSED, Case
+from exercises.drills.kinds.care.rules import FIRE, MAINS, SHOCK
 
 SOURCE = "common first-aid teaching; local rules and emergency services come first"
 

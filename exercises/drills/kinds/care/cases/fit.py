@@ -1,9 +1,16 @@
 """Nothing is wrong: whoever stops here stops for nothing."""
 
-from exercises.drills.care.case import Case, Figures
-from exercises.drills.care.limits import NEAREST
-from exercises.drills.care.rules import AWAY_FROM_MAGNETS, CASSETTE, CLOGGED, HANDLE, MAINS, WARM_UP
-from exercises.drills.draw import Draw
+from exercises.drills.kinds.care.case import Case, Figures
+from exercises.drills.kinds.care.limits import NEAREST
+from exercises.drills.kinds.care.rules import (
+    AWAY_FROM_MAGNETS,
+    CASSETTE,
+    CLOGGED,
+    HANDLE,
+    MAINS,
+    WARM_UP,
+)
+from exercises.drills.setting.draw import Draw
 
 
 def since(draw: Draw) -> Figures:

@@ -1,8 +1,8 @@
 """Backs, feet, ears and tired heads."""
 
-from exercises.drills.care.case import LICENSED, Case, Figures
-from exercises.drills.care.rules import LIFTING, MAINS, PAUSES
-from exercises.drills.draw import Draw
+from exercises.drills.kinds.care.case import LICENSED, Case, Figures
+from exercises.drills.kinds.care.rules import LIFTING, MAINS, PAUSES
+from exercises.drills.setting.draw import Draw
 
 
 def weight(draw: Draw) -> Figures:

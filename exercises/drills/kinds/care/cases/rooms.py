@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping
 
-from exercises.drills.care.case import Case, Figures
-from exercises.drills.care.limits import KEEPING, OPERATING, STORING, Air
-from exercises.drills.care.rules import SUITABLE_AIR
-from exercises.drills.draw import Draw
+from exercises.drills.kinds.care.case import Case, Figures
+from exercises.drills.kinds.care.limits import KEEPING, OPERATING, STORING, Air
+from exercises.drills.kinds.care.rules import SUITABLE_AIR
+from exercises.drills.setting.draw import Draw
 
 # °C and percent, from and to: what is drawn for a room that has this and no other fault.
 ROOMS = {

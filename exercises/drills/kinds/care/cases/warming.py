@@ -1,8 +1,8 @@
 """Out of the cold, the damp or the sun."""
 
-from exercises.drills.care.case import ANY_TAPE, Case, Figures, held_by
-from exercises.drills.care.rules import UNFIT, WARM_UP
-from exercises.drills.draw import Draw
+from exercises.drills.kinds.care.case import ANY_TAPE, Case, Figures, held_by
+from exercises.drills.kinds.care.rules import UNFIT, WARM_UP
+from exercises.drills.setting.draw import Draw
 
 AT_ONCE = "Thread it now: whatever fits the machine can be played"
 WHILE_WARM = "Play it soon: a warm tape runs all the more smoothly"

@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from exercises.drills.choose_mode.scenario import Scenario
-from exercises.drills.choose_mode.situations import (
+from exercises.drills.kinds.choose_mode.scenario import Scenario
+from exercises.drills.kinds.choose_mode.situations import (
     endings,
     going_on,
     mixes,
@@ -13,7 +13,7 @@ from exercises.drills.choose_mode.situations import (
     shots,
     sounds,
 )
-from exercises.drills.scene import Scene
+from exercises.drills.setting.scene import Scene
 
 Situation = Callable[[Scene], Scenario]
 

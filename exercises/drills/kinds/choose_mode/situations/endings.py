@@ -1,10 +1,10 @@
 """The end of the film changes, or something is to run on past it."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.films import assembled, assembled_from, clips
-from exercises.drills.quay_street import ACTIONS, SOUNDS, TALKS
-from exercises.drills.rules import CONTINUE, NO_PULSES
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import CONTINUE, NO_PULSES
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.setting.films import assembled, assembled_from, clips
+from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS
+from exercises.drills.setting.scene import Scene
 
 
 def longer_tail(scene: Scene) -> Scenario:

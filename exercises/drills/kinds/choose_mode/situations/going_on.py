@@ -1,9 +1,9 @@
 """The film goes on past its end."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.films import assembled, assembled_from, clips, inserted_from, prepared
-from exercises.drills.rules import CONTINUE, PREPARED
-from exercises.drills.scene import Clip, Scene
+from exercises.drills.judging.rules import CONTINUE, PREPARED
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.setting.films import assembled, assembled_from, clips, inserted_from, prepared
+from exercises.drills.setting.scene import Clip, Scene
 
 
 def goes_on(scene: Scene, clip: Clip, at: int) -> str:

@@ -1,10 +1,10 @@
 """More than a cut is wanted."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.films import assembled, either, prepared
-from exercises.drills.quay_street import Shot
-from exercises.drills.rules import CUT
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import CUT
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.setting.films import assembled, either, prepared
+from exercises.drills.setting.quay_street import Shot
+from exercises.drills.setting.scene import Scene
 
 BLACK = (Shot("black", "silence"),)
 

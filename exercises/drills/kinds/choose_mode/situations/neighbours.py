@@ -1,11 +1,11 @@
 """Something lies close behind that must stay."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.choose_mode.situations.going_on import goes_on
-from exercises.drills.films import Film, assembled_from, clips, either
-from exercises.drills.quay_street import TALKS
-from exercises.drills.rules import ENDS, MOVES, NO_PULSES
-from exercises.drills.scene import Clip, Scene
+from exercises.drills.judging.rules import ENDS, MOVES, NO_PULSES
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_mode.situations.going_on import goes_on
+from exercises.drills.setting.films import Film, assembled_from, clips, either
+from exercises.drills.setting.quay_street import TALKS
+from exercises.drills.setting.scene import Clip, Scene
 
 
 def up_to_another_film(scene: Scene) -> Scenario:

@@ -1,11 +1,11 @@
 """A picture is wanted over a sound that stays."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.films import Laying, either, prepared
-from exercises.drills.phrases import begun
-from exercises.drills.quay_street import ACTIONS, CARDS, SOUNDS, TALKS
-from exercises.drills.rules import ONE_TRACK
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import ONE_TRACK
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.setting.films import Laying, either, prepared
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.quay_street import ACTIONS, CARDS, SOUNDS, TALKS
+from exercises.drills.setting.scene import Scene
 
 
 def part_of(scene: Scene, laying: Laying, low: float, high: float) -> tuple[int, int]:

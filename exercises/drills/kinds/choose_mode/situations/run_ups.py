@@ -1,12 +1,12 @@
 """A machine gets too little run-up."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.choose_mode.situations.going_on import goes_on
-from exercises.drills.choose_mode.situations.pictures import part_of
-from exercises.drills.films import assembled, clips, either, inserted_from
-from exercises.drills.quay_street import ACTIONS, TALKS
-from exercises.drills.rules import RUN_UP
-from exercises.drills.scene import Clip, Scene
+from exercises.drills.judging.rules import RUN_UP
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_mode.situations.going_on import goes_on
+from exercises.drills.kinds.choose_mode.situations.pictures import part_of
+from exercises.drills.setting.films import assembled, clips, either, inserted_from
+from exercises.drills.setting.quay_street import ACTIONS, TALKS
+from exercises.drills.setting.scene import Clip, Scene
 
 
 def short_take(scene: Scene, frames: int) -> tuple[Clip, str]:

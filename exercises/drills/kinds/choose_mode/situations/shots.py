@@ -1,12 +1,12 @@
 """A shot is wanted in the middle of the film, picture and sound."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.choose_mode.situations.pictures import part_of
-from exercises.drills.films import either
-from exercises.drills.phrases import begun
-from exercises.drills.quay_street import TALKS
-from exercises.drills.rules import PREPARED
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import PREPARED
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_mode.situations.pictures import part_of
+from exercises.drills.setting.films import either
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.quay_street import TALKS
+from exercises.drills.setting.scene import Scene
 
 
 def replace_shot(scene: Scene) -> Scenario:

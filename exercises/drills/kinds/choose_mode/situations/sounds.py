@@ -1,11 +1,11 @@
 """A sound is wanted and no picture."""
 
-from exercises.drills.choose_mode.scenario import Scenario, scenario
-from exercises.drills.films import assembled, either, prepared
-from exercises.drills.phrases import begun
-from exercises.drills.quay_street import ACTIONS, SOUNDS, TALKS
-from exercises.drills.rules import CONTINUE, ONE_TRACK
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import CONTINUE, ONE_TRACK
+from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.setting.films import assembled, either, prepared
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS
+from exercises.drills.setting.scene import Scene
 
 
 def sound_first_on_new_tape(scene: Scene) -> Scenario:

@@ -2,9 +2,9 @@
 
 from collections.abc import Callable
 
-from exercises.drills.mend_it.situations import endings, within
-from exercises.drills.mend_it.spoiling import Film
-from exercises.drills.rules import Rule
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.mend_it.situations import endings, within
+from exercises.drills.kinds.mend_it.spoiling import Film
 
 Situation = Callable[[Film], Rule]
 

@@ -1,9 +1,9 @@
 """Films spoilt at their end, or where they go on."""
 
-from exercises.drills.mend_it.situations.told import LIKED, retake, told
-from exercises.drills.mend_it.spoiling import Film
-from exercises.drills.quay_street import Shot
-from exercises.drills.rules import AT_ONCE, MOVES, NO_GAP, NO_PULSES, RUN_UP, Rule
+from exercises.drills.judging.rules import AT_ONCE, MOVES, NO_GAP, NO_PULSES, RUN_UP, Rule
+from exercises.drills.kinds.mend_it.situations.told import LIKED, retake, told
+from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.setting.quay_street import Shot
 
 BLACK = Shot("black", "silence")
 

@@ -1,7 +1,7 @@
 """What happened to a film, in words."""
 
-from exercises.drills.mend_it.spoiling import Film
-from exercises.drills.scene import Clip
+from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.setting.scene import Clip
 
 LIKED = "Everybody likes this take; another will do if this one can’t be had without a fault."
 

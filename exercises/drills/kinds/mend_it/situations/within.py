@@ -1,10 +1,10 @@
 """Films spoilt within a long shot."""
 
-from exercises.drills.change import Mode
-from exercises.drills.mend_it.situations.told import LIKED, retake, told
-from exercises.drills.mend_it.spoiling import Film
-from exercises.drills.quay_street import ACTIONS, SOUNDS
-from exercises.drills.rules import ENDS, ONE_TRACK, RUN_UP, Rule
+from exercises.drills.judging.rules import ENDS, ONE_TRACK, RUN_UP, Rule
+from exercises.drills.kinds.mend_it.situations.told import LIKED, retake, told
+from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.quay_street import ACTIONS, SOUNDS
 
 REST = "all of the long shot that comes after the new one"
 INSERTED = {

@@ -2,9 +2,9 @@
 
 from collections.abc import Callable
 
-from exercises.drills.paper_levels.case import Case
-from exercises.drills.paper_levels.situations import held, laid, pictures, sounds
-from exercises.drills.scene import Scene
+from exercises.drills.kinds.paper_levels.case import Case
+from exercises.drills.kinds.paper_levels.situations import held, laid, pictures, sounds
+from exercises.drills.setting.scene import Scene
 
 Situation = Callable[[Scene], Case]
 

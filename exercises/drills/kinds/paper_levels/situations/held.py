@@ -2,13 +2,13 @@
 
 from collections.abc import Callable
 
-from exercises.drills.paper_levels.case import HOT, Case, Turn
-from exercises.drills.paper_levels.holding import Heard, Way, holding
-from exercises.drills.paper_levels.scale import VU
-from exercises.drills.phrases import begun
-from exercises.drills.quay_street import ACTIONS, TALKS, TAPES
-from exercises.drills.rules import LIMITER, SPEECH_BY_HAND
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import LIMITER, SPEECH_BY_HAND
+from exercises.drills.kinds.paper_levels.case import HOT, Case, Turn
+from exercises.drills.kinds.paper_levels.holding import Heard, Way, holding
+from exercises.drills.kinds.paper_levels.scale import VU
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.quay_street import ACTIONS, TALKS, TAPES
+from exercises.drills.setting.scene import Scene
 
 SUDDEN = (5, 8)  # dB that a sudden sound lies over the words
 READINGS = (*range(-14, -1), 2)  # VU: neither right already nor at the scale’s end

@@ -2,14 +2,14 @@
 
 from collections.abc import Callable
 
-from exercises.drills.draw import Draw
-from exercises.drills.paper_levels import scale
-from exercises.drills.paper_levels.afterwards import Shot, afterwards
-from exercises.drills.paper_levels.case import Case
-from exercises.drills.paper_levels.situations.pictures import read
-from exercises.drills.quay_street import ACTIONS, TAPES
-from exercises.drills.rules import BY_THE_WAVEFORM, LEVEL_IS_LAID
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import BY_THE_WAVEFORM, LEVEL_IS_LAID
+from exercises.drills.kinds.paper_levels import scale
+from exercises.drills.kinds.paper_levels.afterwards import Shot, afterwards
+from exercises.drills.kinds.paper_levels.case import Case
+from exercises.drills.kinds.paper_levels.situations.pictures import read
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.quay_street import ACTIONS, TAPES
+from exercises.drills.setting.scene import Scene
 from exercises.signal.lines import Lines
 from exercises.tape.limits import LIMITS
 

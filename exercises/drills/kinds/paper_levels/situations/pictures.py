@@ -1,11 +1,11 @@
 """Picture levels that are set on a waveform display: a white, bars by their card, black."""
 
-from exercises.drills.paper_levels import scale
-from exercises.drills.paper_levels.case import HOT, Case, Turn
-from exercises.drills.phrases import begun
-from exercises.drills.quay_street import ACTIONS, CARDS, TALKS, TAPES
-from exercises.drills.rules import BARS_BY_NAME, BLACK_LEVEL, WHITE_LEVEL
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import BARS_BY_NAME, BLACK_LEVEL, WHITE_LEVEL
+from exercises.drills.kinds.paper_levels import scale
+from exercises.drills.kinds.paper_levels.case import HOT, Case, Turn
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.quay_street import ACTIONS, CARDS, TALKS, TAPES
+from exercises.drills.setting.scene import Scene
 from exercises.signal.lines import Lines
 from exercises.signal.patterns.bars import BARS, numbers, white_bar
 from exercises.tape.levels import WHITE

@@ -1,11 +1,11 @@
 """Sound levels that are set on a meter: a second take, ambience, tone."""
 
-from exercises.drills.paper_levels.case import HOT, Case, Turn
-from exercises.drills.paper_levels.scale import AMBIENCE, VU
-from exercises.drills.phrases import begun
-from exercises.drills.quay_street import ACTIONS, SOUNDS, TALKS, TAPES
-from exercises.drills.rules import BELOW_SPEECH, EACH_TAKE, LINE_UP
-from exercises.drills.scene import Scene
+from exercises.drills.judging.rules import BELOW_SPEECH, EACH_TAKE, LINE_UP
+from exercises.drills.kinds.paper_levels.case import HOT, Case, Turn
+from exercises.drills.kinds.paper_levels.scale import AMBIENCE, VU
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS, TAPES
+from exercises.drills.setting.scene import Scene
 
 ONE = "one-level-for-all"
 ROOMS = (

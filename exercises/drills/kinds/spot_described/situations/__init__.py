@@ -2,10 +2,10 @@
 
 from collections.abc import Callable
 
-from exercises.drills.draw import Draw
-from exercises.drills.rules import Rule
-from exercises.drills.spot_described.situations import copies, pulses, switches, well, worn
-from exercises.drills.spot_described.work import Work
+from exercises.drills.judging.rules import Rule
+from exercises.drills.kinds.spot_described.situations import copies, pulses, switches, well, worn
+from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.setting.draw import Draw
 
 Situation = Callable[[Work], Rule]
 

@@ -1,8 +1,7 @@
 """Sessions in which something is copied badly: no run-up, or no one take."""
 
-from exercises.drills.quay_street import SOUNDS
-from exercises.drills.rules import ONE_TAKE, RUN_UP, Rule
-from exercises.drills.spot_described.situations.laying import (
+from exercises.drills.judging.rules import ONE_TAKE, RUN_UP, Rule
+from exercises.drills.kinds.spot_described.situations.laying import (
     action,
     after,
     before,
@@ -12,8 +11,9 @@ from exercises.drills.spot_described.situations.laying import (
     next_shot,
     talk,
 )
-from exercises.drills.spot_described.situations.masters import either_tape, jointed_tape
-from exercises.drills.spot_described.work import Work
+from exercises.drills.kinds.spot_described.situations.masters import either_tape, jointed_tape
+from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.setting.quay_street import SOUNDS
 
 
 def first_frames_next(work: Work) -> Rule:

@@ -1,10 +1,10 @@
 """The edits that situations are put together from, each with its purpose in words."""
 
-from exercises.drills.change import Mode
-from exercises.drills.job import Job
-from exercises.drills.quay_street import ACTIONS, TALKS, Shot
-from exercises.drills.scene import Clip
-from exercises.drills.spot_described.work import Work
+from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.job import Job
+from exercises.drills.setting.quay_street import ACTIONS, TALKS, Shot
+from exercises.drills.setting.scene import Clip
 
 LEAST, MOST = 3, 5  # edits of a session
 

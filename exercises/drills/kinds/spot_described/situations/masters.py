@@ -1,7 +1,7 @@
 """Masters before the first edit, in words too, and the mode that lays a film on them."""
 
-from exercises.drills.change import Mode
-from exercises.drills.spot_described.work import Work
+from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.setting.change import Mode
 
 
 def new_tape(work: Work) -> Mode:

@@ -1,10 +1,15 @@
 """Sessions in which part of the film is left without pulses, or they jump."""
 
-from exercises.drills.change import Mode
-from exercises.drills.quay_street import SOUNDS, TALKS
-from exercises.drills.rules import CONTINUE, ENDS, NO_GAP, NO_PULSES, ONE_PHASE, RUN_UP, Rule
-from exercises.drills.scene import Clip
-from exercises.drills.spot_described.situations.laying import (
+from exercises.drills.judging.rules import (
+    CONTINUE,
+    ENDS,
+    NO_GAP,
+    NO_PULSES,
+    ONE_PHASE,
+    RUN_UP,
+    Rule,
+)
+from exercises.drills.kinds.spot_described.situations.laying import (
     action,
     after,
     any_shot,
@@ -15,13 +20,16 @@ from exercises.drills.spot_described.situations.laying import (
     short,
     talk,
 )
-from exercises.drills.spot_described.situations.masters import (
+from exercises.drills.kinds.spot_described.situations.masters import (
     either_tape,
     jointed_tape,
     new_tape,
     used_tape,
 )
-from exercises.drills.spot_described.work import Work
+from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.quay_street import SOUNDS, TALKS
+from exercises.drills.setting.scene import Clip
 
 
 def insert_at_the_end(work: Work) -> Rule:

@@ -1,9 +1,7 @@
 """Sessions in which a track is recorded that was to stay."""
 
-from exercises.drills.change import Mode
-from exercises.drills.quay_street import SOUNDS
-from exercises.drills.rules import ONE_TRACK, Rule
-from exercises.drills.spot_described.situations.laying import (
+from exercises.drills.judging.rules import ONE_TRACK, Rule
+from exercises.drills.kinds.spot_described.situations.laying import (
     action,
     after,
     before,
@@ -12,8 +10,10 @@ from exercises.drills.spot_described.situations.laying import (
     short,
     talk,
 )
-from exercises.drills.spot_described.situations.masters import either_tape, new_tape
-from exercises.drills.spot_described.work import Work
+from exercises.drills.kinds.spot_described.situations.masters import either_tape, new_tape
+from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.quay_street import SOUNDS
 
 
 def sound_switched_on(work: Work) -> Rule:

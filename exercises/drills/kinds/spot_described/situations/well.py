@@ -1,9 +1,7 @@
 """Sessions in which nothing goes wrong, though some of it may look as if it did."""
 
-from exercises.drills.change import Mode
-from exercises.drills.quay_street import ACTIONS, SOUNDS
-from exercises.drills.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RUN_UP, Rule
-from exercises.drills.spot_described.situations.laying import (
+from exercises.drills.judging.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RUN_UP, Rule
+from exercises.drills.kinds.spot_described.situations.laying import (
     action,
     after,
     before,
@@ -16,8 +14,14 @@ from exercises.drills.spot_described.situations.laying import (
     short,
     talk,
 )
-from exercises.drills.spot_described.situations.masters import either_tape, new_tape, used_tape
-from exercises.drills.spot_described.work import Work
+from exercises.drills.kinds.spot_described.situations.masters import (
+    either_tape,
+    new_tape,
+    used_tape,
+)
+from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.quay_street import ACTIONS, SOUNDS
 
 
 def shot_after_shot(work: Work) -> Rule:

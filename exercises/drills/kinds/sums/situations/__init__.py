@@ -2,8 +2,7 @@
 
 from collections.abc import Callable
 
-from exercises.drills.scene import Scene
-from exercises.drills.sums.situations import (
+from exercises.drills.kinds.sums.situations import (
     beforehand,
     codes,
     marks,
@@ -11,7 +10,8 @@ from exercises.drills.sums.situations import (
     run_ups,
     spans,
 )
-from exercises.drills.sums.total import Total
+from exercises.drills.kinds.sums.total import Total
+from exercises.drills.setting.scene import Scene
 
 Situation = Callable[[Scene], Total | None]
 

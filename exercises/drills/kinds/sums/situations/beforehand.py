@@ -1,10 +1,10 @@
 """What counts as run-up: takes that touch, a longer pre-roll, black."""
 
 from exercises.drills.asks import Moment
-from exercises.drills.quay_street import ACTIONS, TAPES
-from exercises.drills.rules import BLACK_COUNTS, NO_RUN_UP_BY_PRE_ROLL, TOUCHING_TAKES
-from exercises.drills.scene import Scene
-from exercises.drills.sums.total import Part, Term, Total
+from exercises.drills.judging.rules import BLACK_COUNTS, NO_RUN_UP_BY_PRE_ROLL, TOUCHING_TAKES
+from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.setting.quay_street import ACTIONS, TAPES
+from exercises.drills.setting.scene import Scene
 
 SOURCE = "no-source-run-up"
 MASTER = "no-master-run-up"

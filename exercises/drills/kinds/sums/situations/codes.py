@@ -1,10 +1,10 @@
 """Time code itself: labels left out, and the counter beside it."""
 
 from exercises.drills.asks import Amount, Moment
-from exercises.drills.quay_street import ACTIONS, TAPES
-from exercises.drills.rules import COUNTER, DROP_LABELS
-from exercises.drills.scene import Scene
-from exercises.drills.sums.total import Part, Term, Total
+from exercises.drills.judging.rules import COUNTER, DROP_LABELS
+from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.setting.quay_street import ACTIONS, TAPES
+from exercises.drills.setting.scene import Scene
 from exercises.tape import Rate, TimecodeError, frame_of, label
 
 DROPS = "drop-frame-drops-pictures"

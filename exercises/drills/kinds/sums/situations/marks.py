@@ -1,10 +1,10 @@
 """Marks: what an edit out means, and on which side of the right frame to err."""
 
 from exercises.drills.asks import Moment
-from exercises.drills.quay_street import ACTIONS, TALKS, TAPES
-from exercises.drills.rules import MARK_EARLY, OUT_LESS_IN
-from exercises.drills.scene import Scene
-from exercises.drills.sums.total import Part, Term, Total
+from exercises.drills.judging.rules import MARK_EARLY, OUT_LESS_IN
+from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.setting.quay_street import ACTIONS, TALKS, TAPES
+from exercises.drills.setting.scene import Scene
 
 LAST = "out-is-last-frame"
 LATE = "late-is-safer"

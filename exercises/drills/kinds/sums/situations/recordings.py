@@ -1,10 +1,10 @@
 """What an assemble takes past its end, and what a bad joint costs."""
 
 from exercises.drills.asks import Amount, Moment
-from exercises.drills.quay_street import ACTIONS
-from exercises.drills.rules import AT_ONCE, KEEP_CLEAR
-from exercises.drills.scene import Scene
-from exercises.drills.sums.total import Part, Term, Total
+from exercises.drills.judging.rules import AT_ONCE, KEEP_CLEAR
+from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.setting.quay_street import ACTIONS
+from exercises.drills.setting.scene import Scene
 
 CLEAN = "assemble-ends-clean"
 LATER = "mend-later"

@@ -1,11 +1,11 @@
 """Run-up, counted in time code."""
 
 from exercises.drills.asks import Moment
-from exercises.drills.phrases import listed
-from exercises.drills.quay_street import ACTIONS, TAPES
-from exercises.drills.rules import ROOM_FOR_RUN_UP
-from exercises.drills.scene import Scene
-from exercises.drills.sums.total import Part, Term, Total
+from exercises.drills.judging.rules import ROOM_FOR_RUN_UP
+from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.setting.phrases import listed
+from exercises.drills.setting.quay_street import ACTIONS, TAPES
+from exercises.drills.setting.scene import Scene
 
 SOURCE = "no-source-run-up"
 MASTER = "no-master-run-up"

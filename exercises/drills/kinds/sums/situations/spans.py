@@ -1,10 +1,10 @@
 """How long something is, or where it ends, after an insert or across a hole."""
 
 from exercises.drills.asks import Moment
-from exercises.drills.quay_street import ACTIONS, TALKS
-from exercises.drills.rules import MOVES, NO_GAP, OUT_LESS_IN
-from exercises.drills.scene import Scene
-from exercises.drills.sums.total import Part, Term, Total
+from exercises.drills.judging.rules import MOVES, NO_GAP, OUT_LESS_IN
+from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.setting.quay_street import ACTIONS, TALKS
+from exercises.drills.setting.scene import Scene
 
 PUSHES = "insert-pushes-along"
 RAGGED = "insert-ends-ragged"

@@ -4,12 +4,12 @@ import re
 
 import pytest
 
-from exercises.drills.can_this_bench import CAN_THIS_BENCH, answers
-from exercises.drills.can_this_bench.effect import OPTIONS, Effect
-from exercises.drills.can_this_bench.effects import EFFECTS
-from exercises.drills.draw import Draw
-from exercises.drills.rules import ONE_RECORDER, OTHERS_TAPE
-from exercises.drills.telling_apart import subsets
+from exercises.drills.beliefs.telling_apart import subsets
+from exercises.drills.judging.rules import ONE_RECORDER, OTHERS_TAPE
+from exercises.drills.kinds.can_this_bench import CAN_THIS_BENCH, answers
+from exercises.drills.kinds.can_this_bench.effect import OPTIONS, Effect
+from exercises.drills.kinds.can_this_bench.effects import EFFECTS
+from exercises.drills.setting.draw import Draw
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import Assemble, Bench, Condition, Insert, Source, Take, Tape, play, record
 

@@ -3,14 +3,14 @@ from string import Formatter
 
 import pytest
 
-from exercises.drills.care import CARE
-from exercises.drills.care.case import LICENSED, Case
-from exercises.drills.care.cases import CASES
-from exercises.drills.care.limits import KEEPING, OPERATING, STORING, Air
-from exercises.drills.care.verdict import grade
+from exercises.drills.beliefs.telling_apart import subsets
 from exercises.drills.kind import Kind
-from exercises.drills.put_in_order import PUT_IN_ORDER
-from exercises.drills.telling_apart import subsets
+from exercises.drills.kinds.care import CARE
+from exercises.drills.kinds.care.case import LICENSED, Case
+from exercises.drills.kinds.care.cases import CASES
+from exercises.drills.kinds.care.limits import KEEPING, OPERATING, STORING, Air
+from exercises.drills.kinds.care.verdict import grade
+from exercises.drills.kinds.put_in_order import PUT_IN_ORDER
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from tests.believers import believed, touched
 

@@ -4,10 +4,10 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import Json
-from exercises.drills.choose_mode import CHOOSE_MODE
-from exercises.drills.choose_mode.answers import CANNOT
-from exercises.drills.choose_mode.situations import WEIGHTS, name
 from exercises.drills.kind import Question
+from exercises.drills.kinds.choose_mode import CHOOSE_MODE
+from exercises.drills.kinds.choose_mode.answers import CANNOT
+from exercises.drills.kinds.choose_mode.situations import WEIGHTS, name
 from exercises.tape import TapeMap
 from tests.exercises.drills.frames import Machines, threaded
 from tests.exercises.drills.skeletons import skeleton

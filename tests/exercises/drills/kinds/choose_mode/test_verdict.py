@@ -2,9 +2,9 @@ from functools import cache
 
 import pytest
 
-from exercises.drills.choose_mode import CHOOSE_MODE
-from exercises.drills.choose_mode.answers import CANNOT
 from exercises.drills.kind import Question
+from exercises.drills.kinds.choose_mode import CHOOSE_MODE
+from exercises.drills.kinds.choose_mode.answers import CANNOT
 from exercises.tape import TapeMap
 
 

@@ -5,9 +5,9 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import AnswerRefused
-from exercises.drills.enough_run_up import ENOUGH_RUN_UP
-from exercises.drills.enough_run_up.situations import SITUATIONS, name
 from exercises.drills.kind import Question
+from exercises.drills.kinds.enough_run_up import ENOUGH_RUN_UP
+from exercises.drills.kinds.enough_run_up.situations import SITUATIONS, name
 from exercises.tape import Rate, frame_of
 from tests.believers import believed
 from tests.exercises.drills.frames import threaded

@@ -4,10 +4,10 @@ import pytest
 from django.template.loader import render_to_string
 
 from exercises.drills.asks import AnswerRefused
-from exercises.drills.free_answer import FREE_ANSWER
-from exercises.drills.free_answer.prompts import PROMPTS
-from exercises.drills.free_answer.question import LEAST
 from exercises.drills.kind import Question
+from exercises.drills.kinds.free_answer import FREE_ANSWER
+from exercises.drills.kinds.free_answer.prompts import PROMPTS
+from exercises.drills.kinds.free_answer.question import LEAST
 
 TEXT = "An assemble wipes the tape past its end. " * 3
 

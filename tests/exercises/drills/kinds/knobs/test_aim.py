@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.drills.knobs.aim import Aim
+from exercises.drills.kinds.knobs.aim import Aim
 
 AIM = Aim(values=tuple(range(-40, 41)), aim=0, band=10)
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.drills.knobs.turn import remark
+from exercises.drills.kinds.knobs.turn import remark
 
 
 @pytest.mark.parametrize(

@@ -5,18 +5,18 @@ from functools import cache
 
 import pytest
 
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.paper_levels import PAPER_LEVELS
-from exercises.drills.paper_levels.afterwards import Shot, Step, next_step
-from exercises.drills.paper_levels.holding import TEXTS, Heard, Outcome, Way, outcome
-from exercises.drills.paper_levels.question import question
-from exercises.drills.paper_levels.situations import pictures, sounds
-from exercises.drills.paper_levels.situations.held import SOFTLY, SUDDENLY
-from exercises.drills.paper_levels.situations.laid import SHOTS
-from exercises.drills.paper_levels.verdict import grade, turned
-from exercises.drills.scene import Scene
-from exercises.drills.settings import USUAL
+from exercises.drills.kinds.paper_levels import PAPER_LEVELS
+from exercises.drills.kinds.paper_levels.afterwards import Shot, Step, next_step
+from exercises.drills.kinds.paper_levels.holding import TEXTS, Heard, Outcome, Way, outcome
+from exercises.drills.kinds.paper_levels.question import question
+from exercises.drills.kinds.paper_levels.situations import pictures, sounds
+from exercises.drills.kinds.paper_levels.situations.held import SOFTLY, SUDDENLY
+from exercises.drills.kinds.paper_levels.situations.laid import SHOTS
+from exercises.drills.kinds.paper_levels.verdict import grade, turned
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene
+from exercises.drills.setting.settings import USUAL
 from exercises.tape import Bench
 from exercises.tape.gain_control import AUTOMATIC_GAIN, LIMITER
 from tests.believers import touched

@@ -2,14 +2,14 @@ import json
 
 import pytest
 
-from exercises.drills.draw import Draw
-from exercises.drills.put_in_order import PUT_IN_ORDER
-from exercises.drills.put_in_order.job import made
-from exercises.drills.put_in_order.procedure import Before, Procedure
-from exercises.drills.put_in_order.procedures import EDITS, STANDING
-from exercises.drills.put_in_order.six_steps import SIX
-from exercises.drills.rules import RUN_UP
-from exercises.drills.telling_apart import subsets
+from exercises.drills.beliefs.telling_apart import subsets
+from exercises.drills.judging.rules import RUN_UP
+from exercises.drills.kinds.put_in_order import PUT_IN_ORDER
+from exercises.drills.kinds.put_in_order.job import made
+from exercises.drills.kinds.put_in_order.procedure import Before, Procedure
+from exercises.drills.kinds.put_in_order.procedures import EDITS, STANDING
+from exercises.drills.kinds.put_in_order.six_steps import SIX
+from exercises.drills.setting.draw import Draw
 
 ENOUGH = 40
 DRAWS = 2

@@ -8,7 +8,7 @@ from functools import cache
 import pytest
 
 from exercises.drills.kind import Question
-from exercises.drills.read_the_bench import (
+from exercises.drills.kinds.read_the_bench import (
     READ_THE_BENCH,
     codes,
     erasing,
@@ -16,15 +16,15 @@ from exercises.drills.read_the_bench import (
     meters,
     monitors,
 )
-from exercises.drills.read_the_bench.loops import (
+from exercises.drills.kinds.read_the_bench.loops import (
     LAST_ON,
     LEVEL_OFF,
     NOTHING_OFF,
     OTHERS_OFF,
     Loop,
 )
-from exercises.drills.read_the_bench.verdict import grade
-from exercises.drills.settings import USUAL
+from exercises.drills.kinds.read_the_bench.verdict import grade
+from exercises.drills.setting.settings import USUAL
 
 SEEDS = range(1000)
 WHITE = 76.9  # IRE: the white bar at 525 lines (SMPTE EG 1)

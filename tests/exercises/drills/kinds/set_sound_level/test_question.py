@@ -5,10 +5,10 @@ from functools import cache
 import pytest
 
 from exercises.drills.kind import Question
-from exercises.drills.knobs.copy import Copy
-from exercises.drills.set_sound_level import SET_SOUND_LEVEL
-from exercises.drills.set_sound_level.outcomes import LEGENDS, Outcome, Way, outcome, setting
-from exercises.drills.set_sound_level.verdict import grade
+from exercises.drills.kinds.knobs.copy import Copy
+from exercises.drills.kinds.set_sound_level import SET_SOUND_LEVEL
+from exercises.drills.kinds.set_sound_level.outcomes import LEGENDS, Outcome, Way, outcome, setting
+from exercises.drills.kinds.set_sound_level.verdict import grade
 
 SEEDS = range(400)
 

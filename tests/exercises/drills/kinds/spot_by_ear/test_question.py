@@ -5,12 +5,12 @@ from functools import cache
 
 import pytest
 
+from exercises.drills.judging.spotted import grade
 from exercises.drills.kind import Question
-from exercises.drills.spot_by_ear import SPOT_BY_EAR
-from exercises.drills.spot_by_ear.answers import FAULT, NOTHING, TAPE
-from exercises.drills.spot_by_ear.faults import Heard, stretches
-from exercises.drills.spot_by_ear.situations import FAULTS, WELL, WORN
-from exercises.drills.spotted import grade
+from exercises.drills.kinds.spot_by_ear import SPOT_BY_EAR
+from exercises.drills.kinds.spot_by_ear.answers import FAULT, NOTHING, TAPE
+from exercises.drills.kinds.spot_by_ear.faults import Heard, stretches
+from exercises.drills.kinds.spot_by_ear.situations import FAULTS, WELL, WORN
 from exercises.tape import read_edit_session
 
 SEEDS = range(1000)

@@ -1,9 +1,9 @@
 import pytest
 
-from exercises.drills.change import Mode
-from exercises.drills.spot_described import SPOT_DESCRIBED
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.mends import BY_WORK, Mend, least, ready_before
+from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.mends import BY_WORK, Mend, least, ready_before
+from exercises.drills.setting.change import Mode
 from exercises.tape import Condition, Tape, play
 
 

@@ -6,8 +6,8 @@ import pytest
 
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question
-from exercises.drills.spot_described import SPOT_DESCRIBED
-from exercises.drills.spot_described.situations import FAULTY, PLAYED_OFF, WELL, name
+from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
+from exercises.drills.kinds.spot_described.situations import FAULTY, PLAYED_OFF, WELL, name
 from exercises.tape import simulate
 from tests.exercises.drills.frames import Machines, threaded
 from tests.exercises.drills.skeletons import skeleton

@@ -4,12 +4,12 @@ from itertools import islice
 
 import pytest
 
-from exercises.drills.change import Mode
 from exercises.drills.kind import Question
-from exercises.drills.spot_described import SPOT_DESCRIBED
-from exercises.drills.spot_described.case import Case
-from exercises.drills.spot_described.mends import Mend
-from exercises.drills.spot_described.wear import MASTER, Wear, dropping_out
+from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
+from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.mends import Mend
+from exercises.drills.kinds.spot_described.wear import MASTER, Wear, dropping_out
+from exercises.drills.setting.change import Mode
 from exercises.tape import Assemble, Bench, Insert, Rate, Source, Take, Tape, record
 
 BENCH = Bench.default(Rate.R25)

@@ -1,12 +1,9 @@
 import pytest
 
-from exercises.drills.draw import Draw
 from exercises.drills.kind import Question
-from exercises.drills.scene import Scene
-from exercises.drills.settings import USUAL
-from exercises.drills.sums import SUMS
-from exercises.drills.sums.question import question
-from exercises.drills.sums.situations import (
+from exercises.drills.kinds.sums import SUMS
+from exercises.drills.kinds.sums.question import question
+from exercises.drills.kinds.sums.situations import (
     SITUATIONS,
     beforehand,
     marks,
@@ -14,7 +11,10 @@ from exercises.drills.sums.situations import (
     recordings,
     run_ups,
 )
-from exercises.drills.sums.verdict import EDITS_IN, ENDS, grade, slip
+from exercises.drills.kinds.sums.verdict import EDITS_IN, ENDS, grade, slip
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene
+from exercises.drills.setting.settings import USUAL
 from exercises.tape import Assemble, Bench, Rate, Source, Take, Tape, frame_of, record
 from tests.believers import believed
 

@@ -3,11 +3,11 @@
 import math
 from collections import Counter
 
-from exercises.drills.draw import Draw
+from exercises.drills.kinds.set_tracking.seen import seen
+from exercises.drills.kinds.watch_it_drift.question import NEVER
+from exercises.drills.kinds.watch_it_drift.rehearsals import TAKES, rehearsals
 from exercises.drills.register import KINDS
-from exercises.drills.set_tracking.seen import seen
-from exercises.drills.watch_it_drift.question import NEVER
-from exercises.drills.watch_it_drift.rehearsals import TAKES, rehearsals
+from exercises.drills.setting.draw import Draw
 from exercises.tape.limits import LIMITS
 
 DRIFT = KINDS["watch-it-drift"]

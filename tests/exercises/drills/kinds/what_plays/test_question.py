@@ -11,10 +11,10 @@ import pytest
 from exercises.drills.asks import AnswerRefused, Table
 from exercises.drills.beliefs.including import goes_without_saying
 from exercises.drills.kind import Question
-from exercises.drills.settings import USUAL
-from exercises.drills.what_plays import WHAT_PLAYS
-from exercises.drills.what_plays.question import candidates
-from exercises.drills.what_plays.situations import SITUATIONS, name
+from exercises.drills.kinds.what_plays import WHAT_PLAYS
+from exercises.drills.kinds.what_plays.question import candidates
+from exercises.drills.kinds.what_plays.situations import SITUATIONS, name
+from exercises.drills.setting.settings import USUAL
 from exercises.tape import Rate, label
 from tests.exercises.drills.frames import Machines, threaded
 

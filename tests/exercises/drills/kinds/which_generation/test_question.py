@@ -7,8 +7,8 @@ import pytest
 
 from exercises.drills.asks import Choice
 from exercises.drills.kind import Question
-from exercises.drills.which_generation import WHICH_GENERATION
-from exercises.drills.which_generation.chains import CHAINS, name
+from exercises.drills.kinds.which_generation import WHICH_GENERATION
+from exercises.drills.kinds.which_generation.chains import CHAINS, name
 from exercises.tape import simulate
 
 

@@ -8,10 +8,10 @@ from course.cohorts.models import Cohort, Person
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
 from exercises.desk.verbs import Text, publish, write
-from exercises.drills.judging.wants import SIDES
 from exercises.drills.own import Described, DescribedEdits, Made, Recorded
 from exercises.models import OwnDrill
 from exercises.practice.attempts import ask, submit
+from exercises.tape import SIDES
 
 SECOND = 25
 MINUTE = 60 * SECOND

@@ -44,13 +44,14 @@ from exercises.tape.rate import Rate
 from exercises.tape.recording import record
 from exercises.tape.runs import Run, Runs
 from exercises.tape.source import Source, Take
-from exercises.tape.tape import Tape
+from exercises.tape.tape import SIDES, Side, Tape
 from exercises.tape.timecode import frame_of, label
 from exercises.tape.track import Laid, Pulses, Track
 from exercises.tape.unpulsed import Unpulsed, unpulsed
 from exercises.tape.work import TooMuchWork
 
 __all__ = [
+    "SIDES",
     "Assemble",
     "AutomaticGain",
     "Bench",
@@ -90,6 +91,7 @@ __all__ = [
     "Run",
     "Runs",
     "Severity",
+    "Side",
     "SoundLevel",
     "SoundMode",
     "Source",

@@ -7,6 +7,8 @@ from exercises.tape.runs import Run
 from exercises.tape.track import PULSES, Laid, Pulses, Track
 
 TrackName = Literal["picture", "sound", "control"]
+Side = Literal["picture", "sound"]
+SIDES: tuple[Side, Side] = ("picture", "sound")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +45,10 @@ class Tape:
             self.picture.over(start, end, laid, cause=None),
             self.sound.over(start, end, laid, cause=None),
         )
+
+    def on(self, side: Side) -> Track[Laid]:
+        """One of the two tracks that are seen and heard."""
+        return self.picture if side == "picture" else self.sound
 
     def run_up(self, frame: int) -> int:
         """Frames immediately before ``frame`` whose pulses are in phase, up to it."""

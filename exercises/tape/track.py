@@ -76,6 +76,17 @@ class Track(Generic[V]):
         """The run that holds this frame, or None where the track is blank."""
         return self.laid.at(frame)
 
+    def within(self, start: int, end: int) -> list[Run[V]]:
+        """What it holds in ``[start, end)``: runs cut to that."""
+        return [
+            run.tail(start)._replace(end=min(run.end, end)) for run in self.laid.between(start, end)
+        ]
+
+    def runs_across(self, frame: int) -> bool:
+        """Whether one run goes on across a frame's start."""
+        run = self.at(frame)
+        return run is not None and run.start < frame
+
     def cause(self, frame: int) -> int | None:
         """The last edit that recorded or wiped this frame; None where none did."""
         run = self.causes.at(frame)

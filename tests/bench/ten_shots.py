@@ -10,6 +10,7 @@ from exercises.tape import (
     Edit,
     Plan,
     Rate,
+    Side,
     Source,
     Take,
     Tape,
@@ -18,7 +19,6 @@ from exercises.tape import (
     plan,
     record,
 )
-from exercises.tape.judging import Side
 from tests.bench.stopwatch import milliseconds
 
 BENCH = Bench.default(Rate.R25)

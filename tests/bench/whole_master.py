@@ -17,6 +17,7 @@ from exercises.tape import (
     Marks,
     Player,
     Rate,
+    Side,
     SoundLevel,
     SoundMode,
     Source,
@@ -28,7 +29,6 @@ from exercises.tape import (
     play,
     record,
 )
-from exercises.tape.judging import Side
 from tests.bench.stopwatch import milliseconds
 
 MASTER = 90 * 60 * Rate.R29_97.nominal

@@ -8,11 +8,10 @@ from django import forms
 from course.cohorts.fields import TitleField
 from exercises.desk.forms.own import WHOLE
 from exercises.desk.forms.tape import TRACKS, Group, OwnTapeForm, choice, code
-from exercises.drills.judging.wants import Side
 from exercises.drills.own import DescribedEdits, DrawnEdits, Made, drawn_edits
 from exercises.drills.setting.change import Mode
 from exercises.models import OwnRevision
-from exercises.tape import Rate, label
+from exercises.tape import Rate, Side, label
 
 EDITS = 4
 NUMBERS = range(1, EDITS + 1)

@@ -9,11 +9,10 @@ from django import forms
 from course.cohorts.fields import SAID_PLAINLY, TitleField
 from exercises.desk.forms.own import WHOLE, OwnForm
 from exercises.drills.asks import Json
-from exercises.drills.judging.wants import SIDES, Side
 from exercises.drills.own import Drawn, DrawnEdits, OnMaster, Recorded
 from exercises.forms.fields import LongTextField
 from exercises.models import OwnRevision
-from exercises.tape import Rate, TimecodeError, frame_of, label
+from exercises.tape import SIDES, Rate, Side, TimecodeError, frame_of, label
 
 TRACKS: dict[str, tuple[Side, ...]] = {"both": SIDES, "picture": SIDES[:1], "sound": SIDES[1:]}
 TITLES = {"row": "Recording", "take": "Take", "edit": "Edit"}

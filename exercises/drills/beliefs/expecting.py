@@ -16,9 +16,9 @@ from exercises.drills.beliefs.recording import (
     ragged_end,
 )
 from exercises.drills.beliefs.run_ups import black_for_nothing, by_the_pre_roll, takes_joined
-from exercises.drills.judging.tracks import in_phase, with_runs
 from exercises.drills.setting.change import Mode
 from exercises.tape import Bench, Tape, record
+from exercises.tape.by_hand import in_phase, with_runs
 from exercises.tape.recording import copied
 
 ANY = tuple(Mode)

@@ -4,8 +4,8 @@ from dataclasses import replace
 
 from exercises.drills.beliefs.attempt import Attempt
 from exercises.drills.beliefs.recording import hole_before, made_unsettled
-from exercises.drills.judging.tracks import in_phase
 from exercises.tape import Tape
+from exercises.tape.by_hand import in_phase
 
 
 def one_frame_more(attempt: Attempt) -> Attempt:

@@ -3,9 +3,8 @@
 from collections.abc import Callable
 from itertools import pairwise
 
-from exercises.drills.judging.tracks import in_phase
-from exercises.drills.judging.wants import SIDES, Side, side
-from exercises.tape import Bench, Tape
+from exercises.tape import SIDES, Bench, Side, Tape
+from exercises.tape.by_hand import in_phase
 
 
 def pulses_under_all(tape: Tape, bench: Bench) -> Tape:
@@ -28,7 +27,7 @@ def pulses_under(tape: Tape, bench: Bench, where: Callable[[int], bool]) -> Tape
 
 
 def _on(tape: Tape, frame: int) -> list[Side]:
-    return [track for track in SIDES if side(tape, track).at(frame)]
+    return [track for track in SIDES if tape.on(track).at(frame)]
 
 
 def _steady_from(tape: Tape, frame: int, relock: int) -> int:

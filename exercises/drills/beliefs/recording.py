@@ -4,10 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from exercises.drills.beliefs.attempt import Attempt
-from exercises.drills.judging.tracks import in_phase, inside, stretch, with_runs
-from exercises.drills.judging.wants import SIDES, Side, side
 from exercises.drills.setting.change import Mode
-from exercises.tape import Laid, Pulses, Run, Tape
+from exercises.tape import SIDES, Laid, Pulses, Run, Side, Tape
+from exercises.tape.by_hand import in_phase, with_runs
 
 
 def laid_pulses(attempt: Attempt, tape: Tape) -> Tape:
@@ -39,7 +38,7 @@ def closed_hole(attempt: Attempt, tape: Tape) -> Tape:
         return tape
     start = pulses.end
     for track in SIDES:
-        held = side(tape, track).at(start - 1)
+        held = tape.on(track).at(start - 1)
         running = [Run(start, at, held.tail(start).value)] if held else []
         tape = with_runs(tape, (track,), start, at, running)
     return in_phase(tape, pulses.start, at)
@@ -49,9 +48,9 @@ def clean_end(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
     """Nothing wiped past the end, and the old pulses running on in phase from there."""
     end, length = attempt.change.end, before.length
     for track in SIDES:
-        kept = stretch(side(before, track), end, length)
+        kept = before.on(track).within(end, length)
         tape = with_runs(tape, (track,), end, length, kept)
-    control = tape.control.over(end, length, stretch(before.control, end, length), cause=None)
+    control = tape.control.over(end, length, before.control.within(end, length), cause=None)
     tape = Tape(length, control, tape.picture, tape.sound)
     new, old = tape.control.at(end - 1), tape.control.at(end)
     return in_phase(tape, new.start, old.end) if new and old else tape
@@ -62,7 +61,7 @@ def picked_tracks(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
     at, end = attempt.change.at, attempt.change.end
     for track in SIDES:
         if track not in attempt.change.tracks:
-            kept = stretch(side(before, track), at, end)
+            kept = before.on(track).within(at, end)
             tape = with_runs(tape, (track,), at, end, kept)
     return tape
 
@@ -74,7 +73,7 @@ def pushed_along(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
     for track in attempt.mode.tracks:
         moved = [
             Run(run.start + shift, run.end + shift, run.value)
-            for run in stretch(side(before, track), at, length - shift)
+            for run in before.on(track).within(at, length - shift)
         ]
         tape = with_runs(tape, (track,), end, length, moved)
     phase = before.control.at(at)
@@ -86,7 +85,7 @@ def ragged_end(attempt: Attempt, before: Tape, tape: Tape) -> Tape:
     end = attempt.change.end
     until = min(end + attempt.bench.relock, tape.length)
     for track in attempt.mode.tracks:
-        if not any(inside(side(each, track), end) for each in (before, tape)):
+        if not any(each.on(track).runs_across(end) for each in (before, tape)):
             continue
         tape = made_unsettled(tape, (track,), end, until)
     return tape
@@ -96,8 +95,7 @@ def made_unsettled(tape: Tape, tracks: Sequence[Side], start: int, end: int) -> 
     """The tape with what lies on some tracks in `[start, end)` not settled."""
     for track in tracks:
         spoilt = [
-            run._replace(value=_unsettled(run.value))
-            for run in stretch(side(tape, track), start, end)
+            run._replace(value=_unsettled(run.value)) for run in tape.on(track).within(start, end)
         ]
         tape = with_runs(tape, (track,), start, end, spoilt)
     return tape

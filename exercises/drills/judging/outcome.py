@@ -4,9 +4,10 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from exercises.drills.beliefs import Attempt, recorded
-from exercises.drills.judging.wants import SIDES, Miss, Trouble, Want, misses
+from exercises.drills.judging.wants import Miss, Trouble, Want, misses
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, code, length, listed, span
+from exercises.tape import SIDES
 
 NAMES = {
     Mode.ASSEMBLE: "assemble",

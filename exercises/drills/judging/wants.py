@@ -4,13 +4,9 @@ from collections.abc import Iterable, Iterator
 from dataclasses import asdict, dataclass
 from enum import StrEnum
 from itertools import pairwise
-from typing import Literal
 
 from exercises.drills.asks import Json
-from exercises.tape import Bench, Laid, Run, Tape, Track
-
-Side = Literal["picture", "sound"]
-SIDES: tuple[Side, Side] = ("picture", "sound")
+from exercises.tape import Bench, Laid, Run, Side, Tape
 
 
 class Trouble(StrEnum):
@@ -57,16 +53,12 @@ class Miss:
     end: int
 
 
-def side(tape: Tape, track: Side) -> Track[Laid]:
-    return tape.picture if track == "picture" else tape.sound
-
-
 def playing(
     tape: Tape, bench: Bench, track: Side, start: int = 0, end: int | None = None
 ) -> Iterator[Want]:
     """What plays on a track, as wants that the tape as it is fulfils; unsettled copies don't."""
     end = tape.length if end is None else end
-    for laid in side(tape, track).runs:
+    for laid in tape.on(track).runs:
         for pulses in tape.control.runs:
             steady = pulses.start + bench.relock
             yield from _plays(track, laid, max(start, pulses.start), min(end, steady), rolls=True)
@@ -113,14 +105,14 @@ def _steps(want: Want, tape: Tape, bench: Bench) -> Iterator[tuple[int, int]]:
     cuts = {want.start, want.end}
     for pulses in tape.control.runs:
         cuts.update((pulses.start, pulses.start + bench.relock, pulses.end))
-    for laid in side(tape, want.track).runs:
+    for laid in tape.on(want.track).runs:
         cuts.update((laid.start, laid.end))
     inside = sorted(cut for cut in cuts if want.start <= cut <= want.end)
     yield from pairwise(inside)
 
 
 def _trouble(want: Want, tape: Tape, bench: Bench, frame: int) -> Trouble | None:
-    pulses, laid = tape.control.at(frame), side(tape, want.track).at(frame)
+    pulses, laid = tape.control.at(frame), tape.on(want.track).at(frame)
     if pulses is None:
         return Trouble.NO_PULSES
     if laid is None:

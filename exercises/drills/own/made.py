@@ -4,14 +4,13 @@ from dataclasses import dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.wants import Side
 from exercises.drills.kinds.spot_described.case import Case, Step
 from exercises.drills.own.master import OnMaster
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.quay_street import Shot
 from exercises.drills.setting.scene import Clip
-from exercises.tape import Source, Take
+from exercises.tape import Side, Source, Take
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,9 +5,8 @@ from dataclasses import asdict, dataclass, replace
 from typing import Literal, Self
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.wants import SIDES, Side
 from exercises.drills.setting.phrases import length
-from exercises.tape import Bench, Laid, Rate, Run, Tape, Track
+from exercises.tape import SIDES, Bench, Laid, Rate, Run, Side, Tape, Track
 from exercises.tape.track import PULSES, Pulses
 
 What = Literal["both", "picture", "sound", "black", "nothing"]

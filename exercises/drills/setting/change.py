@@ -3,8 +3,7 @@ from enum import StrEnum
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.wants import SIDES, Side
-from exercises.tape import Assemble, Edit, Insert, Source
+from exercises.tape import SIDES, Assemble, Edit, Insert, Side, Source
 
 
 class Mode(StrEnum):

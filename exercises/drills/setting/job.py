@@ -1,11 +1,10 @@
 from dataclasses import dataclass
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.wants import Side
 from exercises.drills.setting.change import Change, Mode
 from exercises.drills.setting.phrases import begun, listed, span
 from exercises.drills.setting.scene import Clip
-from exercises.tape import Bench, Source
+from exercises.tape import Bench, Side, Source
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,13 +6,12 @@ from fractions import Fraction
 from math import ceil
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.wants import SIDES
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import code, length, span
 from exercises.drills.setting.quay_street import ACTIONS, BENCHES, PEOPLE, TAPES, Shot
 from exercises.drills.setting.settings import Settings
-from exercises.tape import Bench, Rate, label
+from exercises.tape import SIDES, Bench, Rate, label
 
 SHORTEST = 10 * 60  # seconds of an edit master, where the bench's figures are usual
 

@@ -5,12 +5,12 @@ from functools import cached_property
 
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit, Insert
-from exercises.tape.judging.brief import SIDES, Brief, Side
+from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.judgement import Judgement, judge
 from exercises.tape.judging.ranges import asked, kept_on, overlapping
 from exercises.tape.judging.stretches import stretches
 from exercises.tape.recording import record, unsettled
-from exercises.tape.tape import Tape, TrackName
+from exercises.tape.tape import SIDES, Side, Tape, TrackName
 from exercises.tape.timecode import label
 from exercises.tape.wording import lasting, run_up, span
 

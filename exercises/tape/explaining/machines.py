@@ -3,9 +3,8 @@
 from collections.abc import Iterator
 
 from exercises.tape.explaining.account import Account
-from exercises.tape.judging.brief import SIDES
-from exercises.tape.judging.shots import side_of
 from exercises.tape.judging.stretches import stretches
+from exercises.tape.tape import SIDES
 from exercises.tape.wording import listed
 
 
@@ -43,7 +42,7 @@ def _wiped(account: Account) -> Iterator[str]:
     start, end = account.wiped
     lost: dict[tuple[int, int], list[str]] = {}
     for side in SIDES:
-        for first, last, run in stretches(side_of(account.tape, side).laid, start, end):
+        for first, last, run in stretches(account.tape.on(side).laid, start, end):
             if run and account.asked(side, first, last):
                 lost.setdefault((first, last), []).append(side)
     for (first, last), sides in list(lost.items())[:1]:

@@ -6,9 +6,9 @@ from operator import attrgetter
 
 from exercises.tape.from_json.document_value import DocumentValue
 from exercises.tape.from_json.ranges import read_range
-from exercises.tape.judging import Brief, Kept, Pace, Side, Wanted
+from exercises.tape.judging import Brief, Kept, Pace, Wanted
 from exercises.tape.rate import Rate
-from exercises.tape.tape import TrackName
+from exercises.tape.tape import Side, TrackName
 
 BRIEF = ("picture", "sound", "tolerance", "untouched", "highest_generation", "black", "after")
 SHOT = ("source", "in", "out", "at")

@@ -1,6 +1,6 @@
 """What was wanted of a master, and whether it is there."""
 
-from exercises.tape.judging.brief import Brief, Kept, Side, Wanted
+from exercises.tape.judging.brief import Brief, Kept, Wanted
 from exercises.tape.judging.difference import Difference, DifferenceKind, Match
 from exercises.tape.judging.economy import Economy, Pace
 from exercises.tape.judging.judgement import Judgement, judge
@@ -14,7 +14,6 @@ __all__ = [
     "Kept",
     "Match",
     "Pace",
-    "Side",
     "Wanted",
     "judge",
 ]

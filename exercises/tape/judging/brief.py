@@ -2,12 +2,8 @@
 
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import Literal
 
-from exercises.tape.tape import TrackName
-
-Side = Literal["picture", "sound"]
-SIDES: tuple[Side, Side] = ("picture", "sound")
+from exercises.tape.tape import SIDES, Side, TrackName
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,9 +2,10 @@
 
 from collections.abc import Iterator
 
-from exercises.tape.judging.brief import Brief, Side
+from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.comparing import right
 from exercises.tape.judging.stretches import Stretch, side_by_side
+from exercises.tape.tape import Side
 from exercises.tape.track import Laid, Track
 from exercises.tape.work import spend
 

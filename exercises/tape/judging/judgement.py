@@ -6,15 +6,15 @@ from dataclasses import dataclass
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Edit
 from exercises.tape.faults import Fault
-from exercises.tape.judging.brief import SIDES, Brief
+from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.clean import unclean
 from exercises.tape.judging.difference import Difference, Match
 from exercises.tape.judging.economy import Economy, Pace, economy
 from exercises.tape.judging.faulty import faulty
 from exercises.tape.judging.keeping import harms
-from exercises.tape.judging.shots import found, laid_of, side_of
+from exercises.tape.judging.shots import found, laid_of
 from exercises.tape.playback import State
-from exercises.tape.tape import Tape
+from exercises.tape.tape import SIDES, Tape
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +73,7 @@ def _highest(brief: Brief, tape: Tape) -> int:
             laid.generation
             for side in SIDES
             for shot in brief.on(side)
-            for _, _, laid in laid_of(shot, side_of(tape, side))
+            for _, _, laid in laid_of(shot, tape.on(side))
         ),
         default=0,
     )

@@ -5,9 +5,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import chain, islice
 from operator import itemgetter
 
-from exercises.tape.judging.brief import Brief, Side
+from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.comparing import places
-from exercises.tape.tape import TrackName
+from exercises.tape.tape import Side, TrackName
 
 Ranges = Sequence[tuple[int, int]]
 TRACKS: tuple[TrackName, ...] = ("control", "picture", "sound")

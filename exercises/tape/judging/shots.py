@@ -3,25 +3,21 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from exercises.tape.judging.brief import Brief, Side, Wanted
+from exercises.tape.judging.brief import Brief, Wanted
 from exercises.tape.judging.comparing import Piece, compare, lateness, places
 from exercises.tape.judging.difference import WRONG, Difference, DifferenceKind, Match
 from exercises.tape.judging.extras import extras
 from exercises.tape.judging.stretches import Stretch, stretches
-from exercises.tape.tape import Tape
+from exercises.tape.tape import Side, Tape
 from exercises.tape.track import Laid, Track
 from exercises.tape.work import spend
 
 ABSENT = {DifferenceKind.MISSING, *WRONG.values()}
 
 
-def side_of(tape: Tape, side: Side) -> Track[Laid]:
-    return tape.picture if side == "picture" else tape.sound
-
-
 def found(brief: Brief, side: Side, before: Tape, tape: Tape) -> Iterator[Match | Difference]:
     """What is there of each shot, what differs, and what is extra."""
-    was, now = side_of(before, side), side_of(tape, side)
+    was, now = before.on(side), tape.on(side)
     unasked = list(extras(brief, side, was, now, tape.length))
     for number, place in enumerate(places(brief.on(side))):
         pieces = compare(place, was.laid, now.laid)

@@ -5,14 +5,13 @@ from functools import cached_property
 from itertools import pairwise
 from typing import NamedTuple
 
-from exercises.tape.judging.brief import SIDES, Side
 from exercises.tape.judging.ranges import merged, overlapping
 from exercises.tape.judging.stretches import stretches
 from exercises.tape.planning.settling import source_start
 from exercises.tape.planning.stand import Stand
 from exercises.tape.planning.strokes import STROKE, Costs, from_nothing, to_complete
 from exercises.tape.planning.target import Strand, Target
-from exercises.tape.tape import Tape
+from exercises.tape.tape import SIDES, Side, Tape
 
 LONGEST = 40  # parts of one track for which the strokes are counted
 

@@ -1,10 +1,10 @@
 """A section of a target, cut into cells, with a bit for each of them."""
 
-from exercises.tape.judging.brief import SIDES, Side
 from exercises.tape.judging.ranges import overlapping
 from exercises.tape.planning.settling import source_start, takes_between
 from exercises.tape.planning.stand import Stand
 from exercises.tape.planning.target import Strand, Target
+from exercises.tape.tape import SIDES, Side
 
 BLACK = Strand("", 0)  # black, at any offset
 

@@ -7,7 +7,6 @@ strokes; together they tell what any plan takes at the least, and often how it g
 from collections.abc import Iterable, Iterator, Sequence
 
 from exercises.tape.edit import Assemble, Edit
-from exercises.tape.judging.brief import SIDES
 from exercises.tape.judging.ranges import merged, overlapping
 from exercises.tape.planning.blacks import black_strand
 from exercises.tape.planning.bounds import Bounds
@@ -19,7 +18,7 @@ from exercises.tape.planning.settling import settles
 from exercises.tape.planning.stand import Stand
 from exercises.tape.planning.strokes import STROKE
 from exercises.tape.planning.target import Strand, Target
-from exercises.tape.tape import Tape
+from exercises.tape.tape import SIDES, Tape
 from exercises.tape.work import spend
 
 Ranges = Sequence[tuple[int, int]]

@@ -3,7 +3,6 @@
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit
 from exercises.tape.judging.brief import Kept
-from exercises.tape.judging.shots import side_of
 from exercises.tape.planning.stand import lays
 from exercises.tape.planning.target import Target
 from exercises.tape.tape import Tape
@@ -38,7 +37,7 @@ def is_solid(before: Tape, kept: Kept, start: int, end: int) -> bool:
     """Whether there was anything to keep."""
     if kept.track == "control":
         return any(before.control.laid.between(start, end))
-    return any(side_of(before, kept.track).laid.between(start, end))
+    return any(before.on(kept.track).laid.between(start, end))
 
 
 def rolls(tape: Tape, bench: Bench, kept: Kept, wiped: int) -> bool:

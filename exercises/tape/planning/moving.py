@@ -4,12 +4,11 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from exercises.tape.bench import Bench
-from exercises.tape.judging.brief import Brief, Side, Wanted
+from exercises.tape.judging.brief import Brief, Wanted
 from exercises.tape.judging.comparing import places, right
-from exercises.tape.judging.shots import side_of
 from exercises.tape.planning.settling import source_start
 from exercises.tape.planning.target import Strand, Target
-from exercises.tape.tape import Tape
+from exercises.tape.tape import Side, Tape
 
 
 def moved(target: Target) -> Brief:
@@ -42,7 +41,7 @@ def _moved(target: Target, side: Side) -> Iterator[Wanted]:
 
 
 def _as_it_is(tape: Tape, shot: Wanted) -> Wanted | None:
-    run = side_of(tape, shot.track).laid.at(shot.at + shot.slack)
+    run = tape.on(shot.track).laid.at(shot.at + shot.slack)
     if shot.tolerance == 0 or run is None or not right(run, shot):
         return None
     start, end = max(run.start, shot.at), min(run.end, shot.end)

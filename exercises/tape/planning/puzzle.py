@@ -10,11 +10,11 @@ from heapq import heappop, heappush
 from itertools import pairwise
 from typing import NamedTuple
 
-from exercises.tape.judging.brief import SIDES, Side
 from exercises.tape.planning.cells import BLACK, Board, Sides
 from exercises.tape.planning.crossings import Masks, crossings, fewest
 from exercises.tape.planning.strokes import STROKE, from_nothing, to_complete
 from exercises.tape.planning.target import Part, Strand
+from exercises.tape.tape import SIDES, Side
 from exercises.tape.work import spend
 
 Chosen = tuple[bool, bool]  # whether picture, and whether sound

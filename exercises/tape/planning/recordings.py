@@ -5,12 +5,11 @@ from dataclasses import dataclass
 from itertools import chain, combinations, product
 
 from exercises.tape.edit import Assemble, Edit, Insert
-from exercises.tape.judging.brief import SIDES, Side
 from exercises.tape.planning.adjusting import well_made
 from exercises.tape.planning.settling import settled_start, settles, takes_between
 from exercises.tape.planning.stand import Stand, lays
 from exercises.tape.planning.target import Strand, Target
-from exercises.tape.tape import Tape
+from exercises.tape.tape import SIDES, Side, Tape
 from exercises.tape.work import spend
 
 Sides = tuple[Side, ...]

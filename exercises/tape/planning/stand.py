@@ -5,13 +5,11 @@ from dataclasses import dataclass
 from itertools import chain
 
 from exercises.tape.edit import Assemble, Edit, Insert
-from exercises.tape.judging.brief import SIDES, Side
 from exercises.tape.judging.ranges import merged, overlapping
-from exercises.tape.judging.shots import side_of
 from exercises.tape.judging.stretches import side_by_side, stretches
 from exercises.tape.planning.target import Part, Target
 from exercises.tape.runs import Run
-from exercises.tape.tape import Tape
+from exercises.tape.tape import SIDES, Side, Tape
 from exercises.tape.track import Laid
 
 Ranges = tuple[tuple[int, int], ...]
@@ -72,7 +70,7 @@ def _missing(target: Target, tape: Tape, numbers: Iterable[int]) -> dict[int, Ra
 
 def lack(target: Target, tape: Tape, part: Part) -> Ranges:
     """The frames of a part that the tape does not hold, or does not play cleanly."""
-    run, pulses = side_of(tape, part.side).laid.at(part.start), tape.control.at(part.start)
+    run, pulses = tape.on(part.side).laid.at(part.start), tape.control.at(part.start)
     if run and pulses and run.end >= part.end and pulses.end >= part.end:
         steady = pulses.start + target.bench.relock <= part.start
         if steady and _right(target, part, run) and not target.spoiled[part.side]:
@@ -81,7 +79,7 @@ def lack(target: Target, tape: Tape, part: Part) -> Ranges:
 
 
 def _lacking(target: Target, tape: Tape, part: Part) -> Iterator[tuple[int, int]]:
-    for start, end, run in stretches(side_of(tape, part.side).laid, part.start, part.end):
+    for start, end, run in stretches(tape.on(part.side).laid, part.start, part.end):
         if run is None or not _right(target, part, run):
             yield start, end
             continue
@@ -93,7 +91,7 @@ def _lacking(target: Target, tape: Tape, part: Part) -> Iterator[tuple[int, int]
 
 def _spoiled(target: Target, tape: Tape, part: Part) -> Iterator[tuple[int, int]]:
     """Where the part lies as it always did, with a fault that another copy may not have."""
-    was, now = side_of(target.before, part.side), side_of(tape, part.side)
+    was, now = target.before.on(part.side), tape.on(part.side)
     for start, end in overlapping(target.spoiled[part.side], part.start, part.end):
         for old, new in side_by_side(was.laid, now.laid, start, end):
             if old.value == new.value:
@@ -114,7 +112,7 @@ def _right(target: Target, part: Part, run: Run[Laid]) -> bool:
 def _extra(target: Target, tape: Tape) -> tuple[tuple[Side, int, int], ...]:
     found: list[tuple[Side, int, int]] = []
     for side in SIDES:
-        was, now = side_of(target.before, side), side_of(tape, side)
+        was, now = target.before.on(side), tape.on(side)
         new = (
             (after.start, after.end)
             for start, end in target.free[side]

@@ -7,13 +7,13 @@ from typing import NamedTuple
 
 from exercises.tape.bench import Bench
 from exercises.tape.faults import Kind
-from exercises.tape.judging.brief import SIDES, Brief, Side
+from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.extras import free
 from exercises.tape.judging.faulty import faulty
 from exercises.tape.judging.ranges import Ranges, merged
 from exercises.tape.making import WELL_ADJUSTED, Recorder
 from exercises.tape.source import Source, Take
-from exercises.tape.tape import Tape
+from exercises.tape.tape import SIDES, Side, Tape
 from exercises.tape.work import spend
 
 # Faults that lie in how a stretch was recorded, not in where it was cut.

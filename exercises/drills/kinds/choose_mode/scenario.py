@@ -5,10 +5,10 @@ from dataclasses import dataclass, replace
 
 from exercises.drills.asks import Json
 from exercises.drills.judging.rules import Rule
-from exercises.drills.judging.wants import SIDES, Side, Want, playing
+from exercises.drills.judging.wants import Want, playing
 from exercises.drills.setting.change import Change
 from exercises.drills.setting.scene import Clip, Scene
-from exercises.tape import Bench, EditSession, Tape, read_edit_session, record
+from exercises.tape import SIDES, Bench, EditSession, Side, Tape, read_edit_session, record
 
 
 @dataclass(frozen=True, slots=True)

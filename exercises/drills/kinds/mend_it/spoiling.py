@@ -1,10 +1,11 @@
 """How a film comes to be spoilt, told as the edits that were made."""
 
-from exercises.drills.judging.wants import SIDES, Side, Want
+from exercises.drills.judging.wants import Want
 from exercises.drills.kinds.mend_it.repair import Offer
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, TALKS
 from exercises.drills.setting.scene import Clip, Scene
+from exercises.tape import SIDES, Side
 
 PLACES = 9  # to choose from, for an edit in
 

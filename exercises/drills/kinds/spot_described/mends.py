@@ -4,8 +4,6 @@ from collections.abc import Collection
 from functools import cached_property
 
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.judging.tracks import inside
-from exercises.drills.judging.wants import side
 from exercises.drills.kinds.spot_described.case import Case, as_meant
 from exercises.drills.kinds.spot_described.state import State
 from exercises.drills.setting.change import Change, Mode
@@ -60,9 +58,9 @@ class Mend:
         """Whether a shot of the film goes on where it ends."""
         last = self.case.last
         played, meant = (
-            [side(tape, track) for track in self.mode.tracks] for tape in (last.tape, last.meant)
+            [tape.on(track) for track in self.mode.tracks] for tape in (last.tape, last.meant)
         )
-        return any(inside(track, self.end) for track in (*played, *meant))
+        return any(track.runs_across(self.end) for track in (*played, *meant))
 
 
 def ready_before(tape: Tape, frame: int, lock: int) -> int:

@@ -5,10 +5,9 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from exercises.drills.judging.wants import SIDES, side
 from exercises.drills.kinds.spot_described.wear import Wear, dropping_out, drops
 from exercises.drills.setting.quay_street import Shot
-from exercises.tape import Bench, Laid, Run, Tape
+from exercises.tape import SIDES, Bench, Laid, Run, Tape
 
 # A machine without pulses can't lock and its counter, which counts pulses, stands still.
 # Common practice.
@@ -65,7 +64,7 @@ class Playing:
             steady = min(pulses.start + self.bench.relock, pulses.end)
             cuts.update((pulses.start, steady, pulses.end))
         for track in SIDES:
-            for laid in side(self.tape, track).runs:
+            for laid in self.tape.on(track).runs:
                 cuts.update((laid.start, laid.end))
         for first, last, _ in dropping_out(self.tape, self.worn):
             cuts.update((first, last))

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 from itertools import chain
 
-from exercises.drills.judging.tracks import with_runs
-from exercises.drills.judging.wants import SIDES, Side, Trouble, Want, misses, side
+from exercises.drills.judging.wants import Trouble, Want, misses
 from exercises.drills.kinds.spot_described.wear import Wear, dropping_out
-from exercises.tape import Bench, Condition, Laid, Run, Tape, Track, play
+from exercises.tape import SIDES, Bench, Condition, Laid, Run, Side, Tape, Track, play
+from exercises.tape.by_hand import with_runs
 
 
 class Fault(StrEnum):
@@ -89,7 +89,7 @@ class State:
         """The tape with something on each track wherever the film asks nothing of it."""
         tape = self.tape
         for track in SIDES:
-            for start, end in unmeant(side(self.meant, track), self.start, self.end):
+            for start, end in unmeant(self.meant.on(track), self.start, self.end):
                 tape = with_runs(tape, (track,), start, end, [Run(start, end, ANYTHING)])
         return tape
 
@@ -111,7 +111,7 @@ def unmeant(track: Track[Laid], start: int, end: int) -> Iterator[tuple[int, int
 def wanted(meant: Tape) -> Iterator[Want]:
     """All that lies on a tape, as wants."""
     for track in SIDES:
-        for run in side(meant, track).runs:
+        for run in meant.on(track).runs:
             laid = run.value
             yield Want(
                 track=track, start=run.start, end=run.end, source=laid.source, frame=laid.frame

@@ -3,14 +3,13 @@
 from collections.abc import Iterator
 
 from exercises.drills.judging.outcome import NAMES
-from exercises.drills.judging.wants import SIDES, Side, side
 from exercises.drills.kinds.spot_described.case import Case
 from exercises.drills.kinds.spot_described.cause import cause_of
 from exercises.drills.kinds.spot_described.mends import Mend, least
 from exercises.drills.kinds.spot_described.state import Fault, State, Stretch
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, code, length, listed, span
-from exercises.tape import Rate, Tape, unpulsed
+from exercises.tape import SIDES, Rate, Side, Tape, unpulsed
 
 
 class Told:
@@ -96,12 +95,12 @@ class Told:
 
 def blank(tape: Tape, stretch: Stretch) -> list[Side]:
     """Which tracks hold nothing where the stretch begins."""
-    return [track for track in SIDES if side(tape, track).at(stretch.start) is None]
+    return [track for track in SIDES if tape.on(track).at(stretch.start) is None]
 
 
 def unsettled(tape: Tape, stretch: Stretch) -> list[Side]:
     """Which tracks hold an unsettled copy where the stretch begins."""
-    runs = {track: side(tape, track).at(stretch.start) for track in SIDES}
+    runs = {track: tape.on(track).at(stretch.start) for track in SIDES}
     return [track for track, run in runs.items() if run and not run.value.settled]
 
 

@@ -10,8 +10,7 @@ from dataclasses import asdict, dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.wants import SIDES, Side, side
-from exercises.tape import Laid, Run, Tape
+from exercises.tape import SIDES, Laid, Run, Side, Tape
 
 MASTER = ""  # in the place of a source tape's name
 
@@ -37,7 +36,7 @@ def dropping_out(tape: Tape, worn: Sequence[Wear]) -> Iterator[tuple[int, int, S
     """The stretches of an edit master that drop out, each with its track."""
     for each in worn:
         for track in each.tracks:
-            runs = side(tape, track).runs
+            runs = tape.on(track).runs
             spans = filter(None, (_span(run, each) for run in runs))
             yield from ((start, end, track) for start, end in spans)
 

@@ -1,10 +1,10 @@
 """A session in the making: each edit with what was meant by it."""
 
-from exercises.drills.judging.wants import Side
 from exercises.drills.kinds.spot_described.wear import Wear
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.scene import Clip, Scene
+from exercises.tape import Side
 
 ON_ANOTHER_MACHINE = "It is played on another machine; on the recorder it plays the same."
 WELL_ON_THE_RECORDER = "It is played on another machine; on the recorder it plays well."

@@ -5,13 +5,12 @@ from functools import cached_property
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, recorded
-from exercises.drills.judging.wants import Side
 from exercises.drills.setting.change import Change, Mode
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.phrases import begun, listed
 from exercises.drills.setting.quay_street import Shot
 from exercises.drills.setting.scene import Clip, Scene
-from exercises.tape import EditSession, Tape, read_edit_session, record
+from exercises.tape import EditSession, Side, Tape, read_edit_session, record
 
 AROUND = 4  # seconds of tape before the first edit and after the last that are asked about
 

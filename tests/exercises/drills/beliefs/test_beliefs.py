@@ -3,15 +3,16 @@
 import pytest
 
 from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
-from exercises.drills.judging.wants import SIDES, Side
 from exercises.drills.setting.change import Change, Mode
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import (
+    SIDES,
     Assemble,
     Bench,
     Condition,
     Insert,
     Rate,
+    Side,
     Source,
     Take,
     Tape,

@@ -9,15 +9,16 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
-from exercises.drills.judging.wants import SIDES, Side
 from exercises.drills.setting.change import Change, Mode
 from exercises.drills.setting.draw import Draw
 from exercises.tape import (
+    SIDES,
     Bench,
     Edit,
     EditSession,
     Insert,
     Rate,
+    Side,
     Source,
     Take,
     Tape,

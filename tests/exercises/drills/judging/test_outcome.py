@@ -1,9 +1,8 @@
 from exercises.drills.beliefs import Attempt
 from exercises.drills.judging.outcome import Outcome
-from exercises.drills.judging.wants import SIDES, Side
 from exercises.drills.kinds.choose_mode.scenario import news, stays
 from exercises.drills.setting.change import Change, Mode
-from exercises.tape import Assemble, Bench, Rate, Source, Take, Tape, record
+from exercises.tape import SIDES, Assemble, Bench, Rate, Side, Source, Take, Tape, record
 
 BENCH = Bench.default(Rate.R25)
 SHOTS = Source("Tape 1", (Take(0, 6000),))

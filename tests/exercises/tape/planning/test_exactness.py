@@ -4,8 +4,7 @@ from random import Random
 
 import pytest
 
-from exercises.tape import Bench, Brief, Kept, Rate, Source, Take, Tape, Wanted
-from exercises.tape.judging import Side
+from exercises.tape import Bench, Brief, Kept, Rate, Side, Source, Take, Tape, Wanted
 from exercises.tape.planning.hindrances import Hindrances
 from exercises.tape.planning.search import Search
 from exercises.tape.planning.target import Target

@@ -15,6 +15,7 @@ from exercises.tape import (
     Limits,
     Plan,
     Rate,
+    Side,
     Source,
     Take,
     Tape,
@@ -23,7 +24,6 @@ from exercises.tape import (
     plan,
     record,
 )
-from exercises.tape.judging import Side
 
 Draw = Callable[..., Any]
 

@@ -6,11 +6,10 @@ drill's own situations; 29.97, so 150 frames of run-up and 60 wiped past an asse
 
 import pytest
 
-from exercises.drills.judging.wants import SIDES, Side
 from exercises.drills.kinds.choose_mode.answers import right_answers
 from exercises.drills.kinds.choose_mode.scenario import Task, news, stays
 from exercises.drills.setting.change import Change
-from exercises.tape import Assemble, Bench, Rate, Source, Take, Tape, record
+from exercises.tape import SIDES, Assemble, Bench, Rate, Side, Source, Take, Tape, record
 
 BENCH = Bench.default(Rate.R29_97)
 TAPE_1 = Source("Tape 1", (Take(0, 3000),))

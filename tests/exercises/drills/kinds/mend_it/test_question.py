@@ -8,12 +8,11 @@ from typing import Any
 import pytest
 
 from exercises.drills.asks import AnswerRefused, Table
-from exercises.drills.judging.wants import Side
 from exercises.drills.kind import Question
 from exercises.drills.kinds.mend_it import MEND_IT
 from exercises.drills.kinds.mend_it.repair import Repair
 from exercises.drills.kinds.mend_it.situations import SITUATIONS, name
-from exercises.tape import Brief, Plan, Wanted, plan, read_edit_session
+from exercises.tape import Brief, Plan, Side, Wanted, plan, read_edit_session
 from tests.believers import believed
 from tests.exercises.drills.frames import threaded
 

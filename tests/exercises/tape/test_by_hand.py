@@ -1,5 +1,5 @@
-from exercises.drills.judging.tracks import in_phase, stretch, with_runs
 from exercises.tape import Laid, Pulses, Run, Tape
+from exercises.tape.by_hand import in_phase, with_runs
 
 BLACK = Tape.blank(900).with_pass(100, 400, "black").with_pass(500, 800, "leader")
 
@@ -9,14 +9,14 @@ def laid(source: str, frame: int) -> Laid:
 
 
 def test_stretch_is_cut_at_both_ends() -> None:
-    assert stretch(BLACK.picture, 300, 600) == [
+    assert BLACK.picture.within(300, 600) == [
         Run(300, 400, laid("black", 200)),
         Run(500, 600, laid("leader", 0)),
     ]
 
 
 def test_stretch_of_blank_tape_is_empty() -> None:
-    assert stretch(BLACK.picture, 400, 500) == []
+    assert BLACK.picture.within(400, 500) == []
 
 
 def test_runs_replace_what_a_track_holds_there_and_no_more() -> None:

@@ -30,7 +30,7 @@ class EndedError(Exception):
 
 
 @dataclass(frozen=True)
-class Standing:
+class Agreement:
     """How it stands with an instructor's link for a learner of theirs.
 
     `others` have to agree; `agreed` of them have. Where `nobody` can be asked, no instructor may.
@@ -50,7 +50,7 @@ class Standing:
         return not self.nobody and not self.waiting
 
 
-def standing_of(maker: Person, learner: Person) -> Standing:
+def standing_of(maker: Person, learner: Person) -> Agreement:
     """Four queries, however many teach the learner."""
     staff = [teachers_of(cohort) for cohort in cohorts_of(learner)]
     alone = all(maker in teachers for teachers in staff)
@@ -58,7 +58,7 @@ def standing_of(maker: Person, learner: Person) -> Standing:
     asked = learner.link_requests.open().filter(asked_by=maker)
     request = asked.prefetch_related("agreements").first()
     said = {each.by_id for each in request.agreements.all()} if request else set()
-    return Standing(
+    return Agreement(
         others=sorted(others.values(), key=lambda each: (each.name, each.pk)),
         agreed=[each for each in others.values() if each.pk in said],
         request=request,

@@ -4,7 +4,7 @@ import re
 from math import e, log10, pi
 
 from course.lessons.lesson import Answer, Lesson
-from exercises.drills.kinds.set_tracking.meter import Meter, in_words
+from exercises.drills.kinds.set_tracking.meter import TrackingMeter, in_words
 from exercises.drills.kinds.set_tracking.seen import seen
 from exercises.signal.displays.monitor import OVERSCAN
 from exercises.signal.lines import Lines
@@ -29,7 +29,7 @@ def tracking_streaks(lesson: Lesson, *, percent: int) -> Answer:
 
 def meter_reads(lesson: Lesson, *, top: float, percent: int) -> Answer:
     """What a tracking meter that peaks at `top` reads at a tracking error."""
-    return in_words(Meter(top=round(10 * top)).at(percent))
+    return in_words(TrackingMeter(top=round(10 * top)).at(percent))
 
 
 def skew_step(lesson: Lesson, *, parts: int, lines: int) -> Answer:

@@ -4,7 +4,7 @@ from typing import Any
 
 from course.lessons.blocks.edit_course import EditCourse
 from course.lessons.blocks.figure import Figure
-from course.lessons.blocks.levels import Levels
+from course.lessons.blocks.levels import LevelsFigure
 from course.lessons.blocks.scales import picture_scale
 from course.lessons.blocks.sound import Heard
 from course.lessons.figures import duration
@@ -27,7 +27,7 @@ def scale_place(lesson: Lesson, *, place: str, rate: str) -> Answer:
 
 def level_drawn(lesson: Lesson, *, levels: str, name: str) -> Answer:
     """Where a mark or a range of a scale stands: “−10 to 0 VU”."""
-    drawn: Levels = lesson.figures("levels")[levels]
+    drawn: LevelsFigure = lesson.figures("levels")[levels]
     for level in drawn.levels:
         if level.name == name:
             return drawn.words(level)

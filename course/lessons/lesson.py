@@ -59,12 +59,12 @@ class Prose:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Table(Prose):
+class LessonTable(Prose):
     """A table; `label` tells it from the others of the lesson."""
 
     part: ClassVar[str] = "table"
 
-    label: str = "Table"
+    label: str = "LessonTable"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -146,7 +146,7 @@ class LocalRules:
         return [self.section.title]
 
 
-Part = Prose | Table | Diagram | Figure | PlacedDrill | LocalRules | Checklist | Box
+Part = Prose | LessonTable | Diagram | Figure | PlacedDrill | LocalRules | Checklist | Box
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -29,13 +29,13 @@ from course.lessons.lesson import (
     Box,
     BoxKind,
     Diagram,
+    LessonTable,
     Link,
     LocalRules,
     Part,
     PlacedDrill,
     Prose,
     Section,
-    Table,
 )
 from course.lessons.problems import LessonProblem
 from course.lessons.rendered import grouped, html, plain
@@ -98,11 +98,11 @@ class Reader:
         known = ", ".join((*BLOCKS, "drill", "local-rules", *BOXES))
         raise LessonProblem(line, f"There is no block “{kind}”; there are {known}.")
 
-    def _table(self, tokens: list[Token]) -> Table:
+    def _table(self, tokens: list[Token]) -> LessonTable:
         self._tables += 1
         heads = [plain([two]) for one, two in pairwise(tokens) if one.type == "th_open"]
         label = f"Table {self._tables}: {', '.join(filter(None, heads))}"
-        return Table(html=html(tokens), text=plain(tokens), label=label)
+        return LessonTable(html=html(tokens), text=plain(tokens), label=label)
 
     def _drill(self, source: str, line: int) -> PlacedDrill:
         given = load_toml(source, line + 1)

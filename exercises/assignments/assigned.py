@@ -11,7 +11,7 @@ from exercises.models import Assignment, Extension
 
 
 @dataclass(frozen=True, kw_only=True)
-class Standing:
+class AssignmentStanding:
     """Somebody and an assignment: their own due time, and what they have done."""
 
     assignment: Assignment
@@ -69,7 +69,7 @@ class Counts:
 NOTHING = Work(doing=Doing.TO_DO)
 
 
-def standings_in(cohort: Cohort, *, now: datetime) -> list[list[Standing]]:
+def standings_in(cohort: Cohort, *, now: datetime) -> list[list[AssignmentStanding]]:
     """Every assignment of a cohort, each with its people; five queries and one an assignment.
 
     The number of assignments is small and chosen by people; that of people and attempts is not.
@@ -78,14 +78,14 @@ def standings_in(cohort: Cohort, *, now: datetime) -> list[list[Standing]]:
     return standings_of(found, now=now)
 
 
-def standings_of(found: Sequence[Assignment], *, now: datetime) -> list[list[Standing]]:
+def standings_of(found: Sequence[Assignment], *, now: datetime) -> list[list[AssignmentStanding]]:
     works, more = works_of(found), extensions_of(found)
     return [
         [standing(each, person, works, more, now) for person in meant_for(each)] for each in found
     ]
 
 
-def mine(person: Person, *, now: datetime) -> list[Standing]:
+def mine(person: Person, *, now: datetime) -> list[AssignmentStanding]:
     """What is asked of somebody and has opened, the soonest first; five queries."""
     meant = Assignment.objects.of_learner(person).standing().opened(now).soonest_first()
     found = list(meant.select_related("cohort"))
@@ -96,7 +96,7 @@ def mine(person: Person, *, now: datetime) -> list[Standing]:
     return sorted(stands, key=lambda each: (each.due_at, each.assignment.pk))
 
 
-def current(person: Person, *, now: datetime) -> list[Standing]:
+def current(person: Person, *, now: datetime) -> list[AssignmentStanding]:
     """What Today tells of it: what is not done, and what is but was not due yet."""
     return [each for each in mine(person, now=now) if not each.done or each.due_at > now]
 
@@ -107,9 +107,9 @@ def standing(
     works: dict[Key, Work],
     more: dict[Key, datetime],
     now: datetime,
-) -> Standing:
+) -> AssignmentStanding:
     key = (assignment.pk, person.pk)
-    return Standing(
+    return AssignmentStanding(
         assignment=assignment,
         person=person,
         due_at=more.get(key, assignment.due_at),
@@ -127,7 +127,7 @@ def extensions_of(found: Iterable[Assignment], person: Person | None = None) -> 
     return {(row.assignment_id, row.person_id): row.due_at for row in rows.order_by("pk")}
 
 
-def counts(assignment: Assignment, stands: Sequence[Standing]) -> Counts:
+def counts(assignment: Assignment, stands: Sequence[AssignmentStanding]) -> Counts:
     """How many are done, how many late (done or not), how many wait, and for whom."""
     return Counts(
         assignment=assignment,

@@ -9,13 +9,13 @@ from PIL import Image, ImageDraw, ImageFilter, ImageFont
 from course.cohorts.models import Cohort, Person
 from exercises.demo.in_order import Story
 from exercises.desk.verbs import Text, publish, write
-from exercises.drills.own import Pictured
+from exercises.drills.own import PictureTask
 from exercises.models import Attempt, OwnDrill, Review
 from exercises.practice.attempts import ask, submit
 from exercises.reviews.verbs import Said, review
 from exercises.signal.photographs import Photograph, photograph
 
-TASK = Pictured(
+TASK = PictureTask(
     task="Connect bench 1 as for an insert of picture and sound. Before you switch anything on, "
     "photograph the back of the recorder, so that every lead and its socket can be seen.",
     rubric=(

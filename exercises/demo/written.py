@@ -15,7 +15,7 @@ FREE_ANSWER = kind("free-answer")
 
 
 @dataclass(frozen=True, kw_only=True)
-class Written:
+class WrittenAnswer:
     """An answer so many days before today; `said` the day after, unless it waits still."""
 
     sign_in_name: str
@@ -28,7 +28,7 @@ class Written:
 
 
 WRITTEN = (
-    Written(
+    WrittenAnswer(
         sign_in_name="wren",
         situation="explain-what-pulses-are-for",
         ago=3,
@@ -38,7 +38,7 @@ WRITTEN = (
         said="Clear, and in the right order. Say also how long the black has to be.",
         score=100,
     ),
-    Written(
+    WrittenAnswer(
         sign_in_name="bram",
         situation="explain-what-pulses-are-for",
         ago=4,
@@ -46,7 +46,7 @@ WRITTEN = (
         "records everything that is needed, and look at it before going on.",
         said="An insert leaves the control track alone. Read about it once more, then answer anew.",
     ),
-    Written(
+    WrittenAnswer(
         sign_in_name="maeve",
         situation="mend-now-or-later",
         ago=5,
@@ -56,7 +56,7 @@ WRITTEN = (
         score=60,
         reply="So each day we wait there is more to lay again. I had not thought of that.",
     ),
-    Written(
+    WrittenAnswer(
         sign_in_name="nell",
         situation="hand-over-the-bench",
         ago=4,
@@ -64,7 +64,7 @@ WRITTEN = (
         "the window, so please go on with that one. Still to be done: the narration over the last "
         "three shots.",
     ),
-    Written(
+    WrittenAnswer(
         sign_in_name="sorrel",
         situation="propose-instead-of-a-dissolve",
         ago=1,
@@ -72,7 +72,7 @@ WRITTEN = (
         "the same way in both shots, or lay a second of black between them, which says that time "
         "has passed.",
     ),
-    Written(
+    WrittenAnswer(
         sign_in_name="tamsin",
         situation="brief-the-camera",
         ago=5,
@@ -99,7 +99,7 @@ def seed_of(situation: str) -> int:
     return next(seed for seed in count() if FREE_ANSWER.make(seed).situation == situation)
 
 
-def read(attempt: Attempt, written: Written, instructor: Person, at: datetime) -> Story:
+def read(attempt: Attempt, written: WrittenAnswer, instructor: Person, at: datetime) -> Story:
     if not written.said:
         return
     yield at + timedelta(hours=20)

@@ -17,7 +17,7 @@ class DrillState:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Step:
+class NextStep:
     """The next thing: `what` is "lesson" or "drill", `slug` says which, `why` gives the reason."""
 
     what: str
@@ -27,7 +27,7 @@ class Step:
 
 def next_step(
     lessons: Sequence[tuple[str, Sequence[DrillState]]], read: Collection[str] = ()
-) -> Step | None:
+) -> NextStep | None:
     """A drill that went wrong last, or else the first thing in the course's order not done.
 
     `lessons` gives each lesson's slug and its drills, in order; drills that no lesson
@@ -47,11 +47,11 @@ def next_step(
                 return towards(lesson, drill, read)
         # Somebody who practises what comes later has this behind them, marked as read or not.
         if lesson and not placed and lesson not in read and number >= max(tried, default=0):
-            return Step(what="lesson", slug=lesson, why=why_read(number))
+            return NextStep(what="lesson", slug=lesson, why=why_read(number))
     if not drills:
         return None
     least = min(drills, key=lambda drill: (len(drill.rights), drill.slug))
-    return Step(
+    return NextStep(
         what="drill",
         slug=least.slug,
         why="Every drill is held. This is the one you have practised least.",
@@ -62,25 +62,27 @@ def why_read(number: int) -> str:
     return "It is the next in the course." if number else "The course begins here."
 
 
-def towards(lesson: str, drill: DrillState, read: Collection[str]) -> Step:
+def towards(lesson: str, drill: DrillState, read: Collection[str]) -> NextStep:
     """Read first, then practise; after a wrong answer, practise again."""
     if not drill.rights and not lesson:
-        return Step(what="drill", slug=drill.slug, why="You have not tried this drill yet.")
+        return NextStep(what="drill", slug=drill.slug, why="You have not tried this drill yet.")
     if not drill.rights and lesson in read:
-        return Step(
+        return NextStep(
             what="drill",
             slug=drill.slug,
             why="You have read the lesson that teaches it, and have not tried it yet.",
         )
     if not drill.rights:
-        return Step(
+        return NextStep(
             what="lesson",
             slug=lesson,
             why=f"It teaches what the drill “{drill.title}” asks, and you have not tried that yet.",
         )
     if not drill.rights[0]:
-        return Step(what="drill", slug=drill.slug, why="Your last answer here was not right yet.")
+        return NextStep(
+            what="drill", slug=drill.slug, why="Your last answer here was not right yet."
+        )
     more = HOLDS - unbroken(drill.rights)
-    return Step(
+    return NextStep(
         what="drill", slug=drill.slug, why=f"Not held yet: {more} more right without a miss."
     )

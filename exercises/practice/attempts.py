@@ -12,7 +12,7 @@ from django.utils import timezone
 
 from course.cohorts.equipping import bench_of
 from course.cohorts.models import Person
-from exercises.drills.asks import AnswerRefused, Picture
+from exercises.drills.asks import AnswerRefused, SentPicture
 from exercises.drills.kind import Kind, Question
 from exercises.drills.setting.settings import Settings
 from exercises.models import Asked, Attempt
@@ -228,6 +228,6 @@ def refuse_without_its_picture(
     question: Question, answer: dict[str, Any], photograph: Photograph | None
 ) -> None:
     """AnswerRefused where a picture is asked for and another one, or none, is there to keep."""
-    wanted = [answer.get(ask.name) for ask in question.asks if isinstance(ask, Picture)]
+    wanted = [answer.get(ask.name) for ask in question.asks if isinstance(ask, SentPicture)]
     if wanted != ([photograph.digest] if photograph else []):
         raise AnswerRefused("The picture is missing. Send it again.")

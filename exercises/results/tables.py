@@ -13,7 +13,7 @@ AT_ONCE = 2000
 
 
 @dataclass(frozen=True)
-class Table:
+class ResultTable:
     """A file to take away. Its rows are made as they are read, however many there are."""
 
     slug: str
@@ -135,8 +135,8 @@ def sign_offs(cohort: Cohort) -> Iterator[Row]:
 TABLES = {
     table.slug: table
     for table in (
-        Table("answers", "Every answer", attempts_header, attempts),
-        Table("board", "The board: people and skills", board_header, board),
-        Table("sign-offs", "Sign-offs, with what was withdrawn", sign_offs_header, sign_offs),
+        ResultTable("answers", "Every answer", attempts_header, attempts),
+        ResultTable("board", "The board: people and skills", board_header, board),
+        ResultTable("sign-offs", "Sign-offs, with what was withdrawn", sign_offs_header, sign_offs),
     )
 }

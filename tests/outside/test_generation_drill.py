@@ -4,7 +4,7 @@ import pytest
 
 from exercises.drills.kinds.which_generation import WHICH_GENERATION
 from exercises.drills.kinds.which_generation.answers import answer
-from exercises.drills.kinds.which_generation.reels import Reel, Segment
+from exercises.drills.kinds.which_generation.reels import CopiedShot, CopiedTape
 from exercises.drills.setting.quay_street import CARDS
 
 # 46 dB less 10 log10 n.
@@ -14,10 +14,10 @@ TABLE = {2: 43.0, 3: 41.2, 4: 40.0, 5: 39.0, 6: 38.2}
 @pytest.mark.parametrize(("generation", "decibels"), TABLE.items())
 def test_equal_copies_are_those_of_the_table(generation: int, decibels: float) -> None:
     """Derived here: noise powers add, so n equal recordings cost 10 log10 n dB."""
-    reel = Reel("Tape 1", 46)
+    reel = CopiedTape("Tape 1", 46)
     for _ in range(generation - 1):
-        reel = Reel("Tape 2", 46, reel)
-    segment = Segment(CARDS[0], reel)
+        reel = CopiedTape("Tape 2", 46, reel)
+    segment = CopiedShot(CARDS[0], reel)
 
     assert answer([segment], segment, "", ()) == {
         "generations": [[str(generation)]],

@@ -12,7 +12,7 @@ from exercises.signal.arrays import Plane
 from exercises.signal.patterns.bars import LUMA
 from exercises.signal.picture import Look, rendered
 from exercises.tape import Bench, Laid
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 
 GREY = np.full((480, 640, 3), 128, np.uint8)
 EXPECTED = {1: 46.0, 2: 42.99, 3: 41.23, 4: 39.98, 5: 39.01}  # dB
@@ -20,7 +20,7 @@ EXPECTED = {1: 46.0, 2: 42.99, 3: 41.23, 4: 39.98, 5: 39.01}  # dB
 
 def shown(generation: int, frame: int) -> Plane:
     """Luma of flat grey after so many copies on the usual bench."""
-    snr = Meter(Bench.default()).snr(Laid("grey", 0, generation, True)) / 10
+    snr = RunMeter(Bench.default()).snr(Laid("grey", 0, generation, True)) / 10
     luma: Plane = rendered(GREY, Look(snr=snr, copies=generation), frame) @ np.array(LUMA)
     return luma
 

@@ -4,11 +4,11 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from exercises.drills.kinds.spot_by_ear.described import over_line_up
-from exercises.drills.media.medium import Sound
+from exercises.drills.media.medium import SourceSound
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import Reel, reel
 from exercises.tape import Condition, EditSession, Laid, Run, State, Tape
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.pauses import lifted
 from exercises.tape.making import SoundMode
 from exercises.tape.playback import track_states
@@ -17,28 +17,28 @@ WAVERS = (Condition.RELOCK, Condition.UNSETTLED_SOUND)
 SILENT = (Condition.NO_SOUND,)
 
 
-def reel_of(sound: Sound) -> Reel:
+def reel_of(sound: SourceSound) -> Reel:
     return reel(*sound.lines, begin=sound.begin, pause=sound.pause)
 
 
 @dataclass(frozen=True)
-class Stretch:
+class HeardStretch:
     """`[start, end)` of the edit master of a session, played; `sounds` by source."""
 
     session: EditSession
-    sounds: Mapping[str, Sound]
+    sounds: Mapping[str, SourceSound]
     start: int
     end: int
 
     def sentences(self) -> Iterator[str]:
-        tape, meter = self.session.recorded(), Meter(self.session.bench)
+        tape, meter = self.session.recorded(), RunMeter(self.session.bench)
         yield f"{self._seconds(self.end)} seconds of sound."
         for run in tape.sound.laid.between(self.start, self.end):
             if meter.levels(run.value) is not None:
                 yield from self._run(run, meter)
         yield from self._states(tape)
 
-    def _run(self, run: Run[Laid], meter: Meter) -> Iterator[str]:
+    def _run(self, run: Run[Laid], meter: RunMeter) -> Iterator[str]:
         said = self.words(run)
         when = f"From {self._seconds(max(run.start, self.start))} seconds on"
         level = meter.sound(run.value)
@@ -61,7 +61,7 @@ class Stretch:
             if span.start + shift < last and span.end + shift > first
         )
 
-    def loudest_pause(self, run: Run[Laid], meter: Meter) -> int | None:
+    def loudest_pause(self, run: Run[Laid], meter: RunMeter) -> int | None:
         """The noise at the end of the noisiest pause, in tenths of a dB over line-up."""
         levels = meter.levels(run.value)
         if levels is None:
@@ -73,13 +73,13 @@ class Stretch:
 
     def noisiest(self) -> int | None:
         """The same over all that is heard under automatic gain; None where no pause swells."""
-        meter = Meter(self.session.bench)
+        meter = RunMeter(self.session.bench)
         runs = self.session.recorded().sound.laid.between(self.start, self.end)
         automatic = (run for run in runs if run.value.made.making.sound.mode is SoundMode.AUTOMATIC)
         found = (self.loudest_pause(run, meter) for run in automatic)
         return max((noise for noise in found if noise is not None), default=None)
 
-    def _pauses(self, run: Run[Laid], meter: Meter) -> str:
+    def _pauses(self, run: Run[Laid], meter: RunMeter) -> str:
         noise = self.loudest_pause(run, meter)
         if noise is None:
             return "In the pauses the room stays soft."

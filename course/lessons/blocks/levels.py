@@ -15,7 +15,7 @@ from typing import Any, ClassVar, NamedTuple
 
 from course.lessons.blocks.figure import KEYS, Figure, common
 from course.lessons.blocks.given import Given
-from course.lessons.blocks.scales import Scale, scale_of
+from course.lessons.blocks.scales import LevelScale, scale_of
 from course.lessons.blocks.spread import spread
 from exercises.tape import Rate
 
@@ -42,7 +42,7 @@ class Level(NamedTuple):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Levels(Figure):
+class LevelsFigure(Figure):
     part: ClassVar[str] = "levels"
 
     scale: str
@@ -50,7 +50,7 @@ class Levels(Figure):
     levels: tuple[Level, ...]
 
     @cached_property
-    def reading(self) -> Scale:
+    def reading(self) -> LevelScale:
         return scale_of(self.scale, Rate(self.rate))
 
     def texts(self) -> list[str]:
@@ -141,7 +141,7 @@ class Levels(Figure):
                 yield tick
 
 
-def read_levels(given: Given) -> Levels:
+def read_levels(given: Given) -> LevelsFigure:
     given.only(*KEYS, "scale", "rate", "marks", "ranges")
     scale = given.one_of("scale", SCALES)
     rate = given.one_of("rate", RATES, default="25")
@@ -154,10 +154,10 @@ def read_levels(given: Given) -> Levels:
         raise given.problem("marks", f"There is room for {MOST} marks and ranges.")
     if len({level.name for level in levels}) < len(levels):
         raise given.problem("marks", "Two marks or ranges have the same name.")
-    return Levels(**common(given), scale=scale, rate=rate, levels=levels)
+    return LevelsFigure(**common(given), scale=scale, rate=rate, levels=levels)
 
 
-def _levels(given: Given, scale: Scale) -> Iterator[Level]:
+def _levels(given: Given, scale: LevelScale) -> Iterator[Level]:
     for mark in given.tables("marks"):
         mark.only("at", "name")
         at = _level(mark, "at", scale)
@@ -170,7 +170,7 @@ def _levels(given: Given, scale: Scale) -> Iterator[Level]:
         yield Level(stretch.text("name", most=LETTERS), first, last)
 
 
-def _level(given: Given, key: str, scale: Scale) -> float:
+def _level(given: Given, key: str, scale: LevelScale) -> float:
     value = given.values.get(key)
     if isinstance(value, str) and value in scale.places:
         return scale.places[value]

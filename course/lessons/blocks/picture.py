@@ -78,7 +78,7 @@ class Panel:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Pictured(Figure):
+class PictureFigure(Figure):
     part: ClassVar[str] = "picture"
     in_details: ClassVar[bool] = False
 
@@ -94,7 +94,7 @@ class Pictured(Figure):
         return [panel.spec for panel in self.panels]
 
 
-def read_picture(given: Given, maps: Mapping[str, Diagram]) -> Pictured:
+def read_picture(given: Given, maps: Mapping[str, Diagram]) -> PictureFigure:
     own = OF_A_MAP if "map" in given else OF_A_SCENE
     given.only(*KEYS, *own, "display", "panels")
     panels = list(given.tables("panels"))
@@ -104,7 +104,7 @@ def read_picture(given: Given, maps: Mapping[str, Diagram]) -> Pictured:
         panel.only("line", "display", *own)
         panel.text("line")
     told_of = [given.and_(panel) for panel in panels] or [given]
-    return Pictured(**common(given), panels=tuple(_panel(each, maps) for each in told_of))
+    return PictureFigure(**common(given), panels=tuple(_panel(each, maps) for each in told_of))
 
 
 def _panel(given: Given, maps: Mapping[str, Diagram]) -> Panel:

@@ -18,12 +18,12 @@ LEVEL = (-27, -9, 9, 27)
 Cell = tuple[int, int]  # column, row; from 0
 
 
-class Point(NamedTuple):
+class RoutePoint(NamedTuple):
     x: int
     y: int
 
 
-Way = tuple[Point, ...]
+Way = tuple[RoutePoint, ...]
 
 
 def way(start: Cell, end: Cell, lane: int, boxes: Set[Cell]) -> Way:
@@ -44,7 +44,7 @@ def way(start: Cell, end: Cell, lane: int, boxes: Set[Cell]) -> Way:
         return _by_row(start, end, lane, below, -below)
     first, last = _side(start, right, lane), _top(end, -below, lane)
     x, y = _gutter_x(start, right, lane), _gutter_y(end, -below, lane)
-    return first, Point(x, first.y), Point(x, y), Point(last.x, y), last
+    return first, RoutePoint(x, first.y), RoutePoint(x, y), RoutePoint(last.x, y), last
 
 
 def _by_row(start: Cell, end: Cell, lane: int, leaves: int, enters: int) -> Way:
@@ -54,7 +54,7 @@ def _by_row(start: Cell, end: Cell, lane: int, leaves: int, enters: int) -> Way:
         _top(end, enters, lane),
         _gutter_y(start, leaves, lane),
     )
-    return first, Point(first.x, y), Point(last.x, y), last
+    return first, RoutePoint(first.x, y), RoutePoint(last.x, y), last
 
 
 def _by_column(start: Cell, end: Cell, lane: int, leaves: int, enters: int) -> Way:
@@ -64,7 +64,7 @@ def _by_column(start: Cell, end: Cell, lane: int, leaves: int, enters: int) -> W
         _side(end, enters, lane),
         _gutter_x(start, leaves, lane),
     )
-    return first, Point(x, first.y), Point(x, last.y), last
+    return first, RoutePoint(x, first.y), RoutePoint(x, last.y), last
 
 
 def _between(start: Cell, end: Cell, boxes: Set[Cell]) -> bool:
@@ -76,16 +76,16 @@ def _between(start: Cell, end: Cell, boxes: Set[Cell]) -> bool:
     )
 
 
-def _side(cell: Cell, right: int, lane: int) -> Point:
+def _side(cell: Cell, right: int, lane: int) -> RoutePoint:
     """On the right or, with −1, the left side of a box."""
     x = cell[0] * STEP_X + (WIDE if right > 0 else 0)
-    return Point(x, cell[1] * STEP_Y + HIGH // 2 + LEVEL[lane])
+    return RoutePoint(x, cell[1] * STEP_Y + HIGH // 2 + LEVEL[lane])
 
 
-def _top(cell: Cell, below: int, lane: int) -> Point:
+def _top(cell: Cell, below: int, lane: int) -> RoutePoint:
     """On the lower or, with −1, the upper side of a box."""
     y = cell[1] * STEP_Y + (HIGH if below > 0 else 0)
-    return Point(cell[0] * STEP_X + WIDE // 2 + ASIDE[lane], y)
+    return RoutePoint(cell[0] * STEP_X + WIDE // 2 + ASIDE[lane], y)
 
 
 def _gutter_x(cell: Cell, right: int, lane: int) -> int:
@@ -103,7 +103,7 @@ def meet(one: Way, other: Way) -> bool:
     return any(_overlap(a, b, c, d) for a, b in pairwise(one) for c, d in pairwise(other))
 
 
-def _overlap(a: Point, b: Point, c: Point, d: Point) -> bool:
+def _overlap(a: RoutePoint, b: RoutePoint, c: RoutePoint, d: RoutePoint) -> bool:
     for along, across in ((0, 1), (1, 0)):
         if a[across] == b[across] == c[across] == d[across]:
             (first, last), (begins, ends) = (

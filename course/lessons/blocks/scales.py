@@ -12,7 +12,7 @@ TOP = 120  # IRE, as waveform displays have it
 
 
 @dataclass(frozen=True, kw_only=True)
-class Scale:
+class LevelScale:
     """`height` is how far up a level stands, 0 to 1; `places` are levels that have a name."""
 
     unit: str
@@ -28,11 +28,11 @@ class Scale:
         return f"{number.replace('-', '−')} {self.unit}"
 
 
-def picture_scale(rate: Rate) -> Scale:
+def picture_scale(rate: Rate) -> LevelScale:
     """IRE over blanking: SMPTE 170M and ITU-R BT.1700, with set-up at 525 lines only."""
     lines = Lines.of(rate)
     least = round(lines.sync_tip)
-    return Scale(
+    return LevelScale(
         unit="IRE",
         least=least,
         most=TOP,
@@ -42,9 +42,9 @@ def picture_scale(rate: Rate) -> Scale:
     )
 
 
-def sound_scale() -> Scale:
+def sound_scale() -> LevelScale:
     """A VU meter's (IEC 60268-17): its needle turns in proportion to the voltage."""
-    return Scale(
+    return LevelScale(
         unit="VU",
         least=MARKS[0],
         most=MARKS[-1],
@@ -54,5 +54,5 @@ def sound_scale() -> Scale:
     )
 
 
-def scale_of(name: str, rate: Rate) -> Scale:
+def scale_of(name: str, rate: Rate) -> LevelScale:
     return picture_scale(rate) if name == "IRE" else sound_scale()

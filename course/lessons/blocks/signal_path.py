@@ -13,7 +13,17 @@ from typing import Any, ClassVar, NamedTuple
 
 from course.lessons.blocks.figure import KEYS, Figure, common
 from course.lessons.blocks.given import Given
-from course.lessons.blocks.routes import HIGH, STEP_X, STEP_Y, WIDE, Cell, Point, Way, meet, way
+from course.lessons.blocks.routes import (
+    HIGH,
+    STEP_X,
+    STEP_Y,
+    WIDE,
+    Cell,
+    RoutePoint,
+    Way,
+    meet,
+    way,
+)
 from exercises.drills.setting.phrases import begun, listed
 
 SIGNALS = ("picture", "sound", "control", "sync")  # each its own lane, in this order
@@ -63,8 +73,8 @@ class SignalPath(Figure):
     def drawing(self) -> Mapping[str, Any]:
         """Numbers for the template."""
         ways = [self.way(link) for link in self.links]
-        corners = [Point(*_corner(self.cell(box))) for box in self.boxes]
-        far = [Point(corner.x + WIDE, corner.y + HIGH) for corner in corners]
+        corners = [RoutePoint(*_corner(self.cell(box))) for box in self.boxes]
+        far = [RoutePoint(corner.x + WIDE, corner.y + HIGH) for corner in corners]
         xs, ys = zip(*corners, *far, *(point for each in ways for point in each), strict=True)
         left, top = min(xs) - MARGIN, min(ys) - MARGIN
         width, height = max(xs) + MARGIN - left, max(ys) + MARGIN - top
@@ -81,7 +91,7 @@ def _corner(cell: Cell) -> Cell:
     return cell[0] * STEP_X, cell[1] * STEP_Y
 
 
-def _box(name: str, at: Point) -> Mapping[str, Any]:
+def _box(name: str, at: RoutePoint) -> Mapping[str, Any]:
     lines = _lines(name)
     first = at.y + HIGH // 2 + 5 - 9 * (len(lines) - 1)
     words = [{"y": first + 18 * n, "words": line} for n, line in enumerate(lines)]
@@ -96,7 +106,7 @@ def _line(link: Link, way: Way) -> Mapping[str, Any]:
     """A line up to its arrow, and its label: over a level stretch, or on an upright one."""
     *others, before, last = way
     ahead = _step(before, last)
-    neck = Point(last.x - ARROW * ahead.x, last.y - ARROW * ahead.y)
+    neck = RoutePoint(last.x - ARROW * ahead.x, last.y - ARROW * ahead.y)
     stretches = list(pairwise((*others, before, neck)))
     start, end = max(stretches, key=lambda pair: abs(sum(pair[1]) - sum(pair[0])))
     upright = start.x == end.x
@@ -113,18 +123,18 @@ def _line(link: Link, way: Way) -> Mapping[str, Any]:
     }
 
 
-def _step(start: Point, end: Point) -> Point:
+def _step(start: RoutePoint, end: RoutePoint) -> RoutePoint:
     """The direction of a stretch, as a step of 1."""
-    return Point((end.x > start.x) - (end.x < start.x), (end.y > start.y) - (end.y < start.y))
+    return RoutePoint((end.x > start.x) - (end.x < start.x), (end.y > start.y) - (end.y < start.y))
 
 
 def _path(way: Way) -> str:
     return "M" + "L".join(f"{x} {y}" for x, y in way)
 
 
-def _arrow(tip: Point, ahead: Point) -> str:
-    back = Point(tip.x - ARROW * ahead.x, tip.y - ARROW * ahead.y)
-    wing = Point(6 * ahead.y, 6 * ahead.x)
+def _arrow(tip: RoutePoint, ahead: RoutePoint) -> str:
+    back = RoutePoint(tip.x - ARROW * ahead.x, tip.y - ARROW * ahead.y)
+    wing = RoutePoint(6 * ahead.y, 6 * ahead.x)
     corners = (tip, (back.x + wing.x, back.y + wing.y), (back.x - wing.x, back.y - wing.y))
     return "M" + "L".join(f"{x} {y}" for x, y in corners) + "Z"
 

@@ -14,16 +14,16 @@ from django.urls import reverse
 
 from course.lessons.blocks.figure import KEYS, Figure, common
 from course.lessons.blocks.given import Given
-from course.lessons.blocks.heard import Stretch, reel_of
+from course.lessons.blocks.heard import HeardStretch, reel_of
 from course.lessons.blocks.picture import map_of
 from course.lessons.lesson import Diagram
 from course.made import name_of
 from exercises.drills.asks import Json
-from exercises.drills.media.medium import Clip, Sound, media
+from exercises.drills.media.medium import SoundClip, SourceSound, media
 from exercises.drills.media.rendering import ROOMS
 from exercises.signal.speech.line import lines
 from exercises.tape import DocumentError, EditSession, read_edit_session
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 
 LONGEST = 20  # seconds
 LATEST = 600_000  # ms into a tape
@@ -36,7 +36,7 @@ class Heard(Figure):
 
     spec: Json
     words: tuple[str, ...]
-    stretch: Stretch = field(repr=False)
+    stretch: HeardStretch = field(repr=False)
 
     @property
     def url(self) -> str:
@@ -63,18 +63,18 @@ def read_sound(given: Given, maps: Mapping[str, Diagram]) -> Heard:
     start = given.whole("start", 0, session.master.length - 1)
     longest = LONGEST * session.bench.rate.nominal
     end = given.whole("end", start + 1, min(start + longest, session.master.length))
-    stretch = Stretch(session, sounds, start, end)
+    stretch = HeardStretch(session, sounds, start, end)
     _refuse_unheard(given, stretch)
     words = tuple(stretch.sentences())
     told = common(given)
-    clip = Clip(
+    clip = SoundClip(
         title=told["title"], words=words, session=document, sounds=sounds, start=start, end=end
     )
     (spec,) = media(clip)
     return Heard(**told, spec=spec, words=words, stretch=stretch)
 
 
-def _sounds(given: Given, session: EditSession) -> Iterator[tuple[str, Sound]]:
+def _sounds(given: Given, session: EditSession) -> Iterator[tuple[str, SourceSound]]:
     for source in given.values:
         if source not in session.sources:
             raise given.problem(source, f"The map has no source “{source}”.")
@@ -85,7 +85,7 @@ def _sounds(given: Given, session: EditSession) -> Iterator[tuple[str, Sound]]:
             raise said.problem("lines", f"lines are one or more of {', '.join(lines())}.")
         yield (
             source,
-            Sound(
+            SourceSound(
                 lines=tuple(names),
                 begin=said.whole("begin", 0, LATEST, default=0),
                 pause=said.whole("pause", 0, LATEST, default=600),
@@ -94,7 +94,9 @@ def _sounds(given: Given, session: EditSession) -> Iterator[tuple[str, Sound]]:
         )
 
 
-def _marked(document: Json, sounds: Mapping[str, Sound], session: EditSession) -> dict[str, Any]:
+def _marked(
+    document: Json, sounds: Mapping[str, SourceSound], session: EditSession
+) -> dict[str, Any]:
     """The session with the marks of what is said, in the place of the map's own."""
     sources = {name: {**source} for name, source in document["sources"].items()}
     for name, sound in sounds.items():
@@ -117,8 +119,8 @@ def _marked(document: Json, sounds: Mapping[str, Sound], session: EditSession) -
     return {**document, "sources": sources}
 
 
-def _refuse_unheard(given: Given, stretch: Stretch) -> None:
-    meter = Meter(stretch.session.bench)
+def _refuse_unheard(given: Given, stretch: HeardStretch) -> None:
+    meter = RunMeter(stretch.session.bench)
     for run in stretch.session.recorded().sound.laid.between(stretch.start, stretch.end):
         source = run.value.source
         if meter.levels(run.value) is not None and source not in stretch.sounds:

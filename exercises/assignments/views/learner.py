@@ -10,7 +10,7 @@ from django.views.decorators.http import require_http_methods
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.cohorts.models import Person
 from course.lessons.shelf import shelf
-from exercises.assignments.assigned import Standing, mine
+from exercises.assignments.assigned import AssignmentStanding, mine
 from exercises.assignments.verbs import (
     NoTriesLeftError,
     OtherSetOpenError,
@@ -23,7 +23,7 @@ from exercises.practice.pages import answer_form, question_context
 from exercises.practice.sittings import open_sitting
 
 
-def standing_for(person: Person, pk: int) -> Standing:
+def standing_for(person: Person, pk: int) -> AssignmentStanding:
     """How they stand with an assignment that is meant for them and has opened, or 404."""
     for each in mine(person, now=timezone.now()):
         if each.assignment.pk == pk:
@@ -52,7 +52,7 @@ def assignment(request: SignedInRequest, pk: int) -> HttpResponse:
     return render(request, "assignments/assignment.html", context)
 
 
-def asks_for_report(standing: Standing) -> bool:
+def asks_for_report(standing: AssignmentStanding) -> bool:
     """Until a report is in, and again once it is sent back or not right yet."""
     practical = standing.assignment.what == Assignment.What.PRACTICAL
     return practical and standing.work.doing not in (Doing.WAITS, Doing.DONE)

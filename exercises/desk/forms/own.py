@@ -8,7 +8,7 @@ from course.cohorts.fields import SAID_PLAINLY, TitleField
 from course.cohorts.models import Cohort, Person
 from exercises.desk.verbs import Text
 from exercises.drills.asks import Json
-from exercises.drills.own import Pictured, Written
+from exercises.drills.own import PictureTask, WrittenTask
 from exercises.forms.fields import KeyField, LongTextField
 from exercises.models import OwnRevision
 from exercises.standing.scores import practised_skills
@@ -90,7 +90,7 @@ class OwnTextForm(OwnForm):
     def spec(self) -> Json:
         data = self.cleaned_data
         names = ("task", "rubric", "least", "most")
-        return Written(**{name: data[name] for name in names}).as_json()
+        return WrittenTask(**{name: data[name] for name in names}).as_json()
 
     @classmethod
     def typed(cls, revision: OwnRevision) -> dict[str, Any]:
@@ -108,7 +108,7 @@ class OwnPictureForm(OwnForm):
     rubric = RubricField()
 
     def spec(self) -> Json:
-        return Pictured(
+        return PictureTask(
             task=self.cleaned_data["task"], rubric=self.cleaned_data["rubric"]
         ).as_json()
 

@@ -24,7 +24,7 @@ from exercises.drills.asks.dial import Dial
 from exercises.drills.asks.free_text import FreeText
 from exercises.drills.asks.moment import Moment
 from exercises.drills.asks.order import Order
-from exercises.drills.asks.picture import Picture
+from exercises.drills.asks.picture import SentPicture
 from exercises.drills.asks.several import Several
 from exercises.drills.asks.table import Column, Table
 
@@ -41,7 +41,7 @@ __all__ = [
     "Moment",
     "Option",
     "Order",
-    "Picture",
+    "SentPicture",
     "Several",
     "Table",
     "ask_of_json",
@@ -50,7 +50,7 @@ __all__ = [
 
 FORMS: Mapping[str, type[Ask]] = {
     each.form: each
-    for each in (Choice, Several, Table, Order, Dial, Moment, Amount, FreeText, Picture)
+    for each in (Choice, Several, Table, Order, Dial, Moment, Amount, FreeText, SentPicture)
 }
 
 

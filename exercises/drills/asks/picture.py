@@ -11,7 +11,7 @@ NONE_SENT = "Choose a picture. Nothing has been recorded yet."
 
 
 @dataclass(frozen=True, kw_only=True)
-class Picture(Ask):
+class SentPicture(Ask):
     """A picture that is sent as a file; the answer is its digest. `rubric` as in `FreeText`."""
 
     form: ClassVar[str] = "picture"
@@ -39,5 +39,5 @@ class Picture(Ask):
         return 0
 
     @classmethod
-    def of_json(cls, stored: Json) -> "Picture":
+    def of_json(cls, stored: Json) -> "SentPicture":
         return cls(name=stored["name"], legend=stored["legend"], rubric=tuple(stored["rubric"]))

@@ -74,7 +74,7 @@ class Motion(Medium):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Strip(Medium):
+class PictureStrip(Medium):
     """One below the other in rows of `across`."""
 
     form: ClassVar[str] = "strip"
@@ -85,7 +85,7 @@ class Strip(Medium):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Sound:
+class SourceSound:
     """What is heard of a source tape: lines by name from `begin` ms on, `pause` ms apart.
 
     `room` is what is heard around them: "room" or "harbour". `worn` says that the tape’s edge
@@ -100,7 +100,7 @@ class Sound:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Clip(Medium):
+class SoundClip(Medium):
     """Frames `start` to `end` of the master of a session document, played.
 
     `sounds` has what is on each of its sources.
@@ -109,7 +109,7 @@ class Clip(Medium):
     form: ClassVar[str] = "clip"
 
     session: Json
-    sounds: Mapping[str, Sound]
+    sounds: Mapping[str, SourceSound]
     start: int
     end: int
 

@@ -7,8 +7,8 @@ from exercises.drills.own.described import Described
 from exercises.drills.own.made import DescribedEdits, Made
 from exercises.drills.own.master import OnMaster, Recorded
 from exercises.drills.own.mode import Drawn, drawn
-from exercises.drills.own.pictured import Pictured
-from exercises.drills.own.written import Written
+from exercises.drills.own.pictured import PictureTask
+from exercises.drills.own.written import WrittenTask
 
 __all__ = [
     "FORMS",
@@ -19,9 +19,9 @@ __all__ = [
     "Form",
     "Made",
     "OnMaster",
-    "Pictured",
+    "PictureTask",
     "Recorded",
-    "Written",
+    "WrittenTask",
     "drawn",
     "drawn_edits",
     "own_kind",

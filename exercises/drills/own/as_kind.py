@@ -9,8 +9,8 @@ from exercises.drills.kind import Kind, Question, Verdict
 from exercises.drills.own import bad_edit, mode, pictured, written
 from exercises.drills.own.described import Described
 from exercises.drills.own.made import DescribedEdits
-from exercises.drills.own.pictured import Pictured
-from exercises.drills.own.written import Written
+from exercises.drills.own.pictured import PictureTask
+from exercises.drills.own.written import WrittenTask
 from exercises.drills.setting.settings import Settings
 
 
@@ -40,11 +40,11 @@ def _bad_edit(spec: Json, skill: str, situation: str) -> Question | None:
 
 
 def _text(spec: Json, skill: str, situation: str) -> Question:
-    return written.question(Written.from_json(spec), skill=skill, situation=situation)
+    return written.question(WrittenTask.from_json(spec), skill=skill, situation=situation)
 
 
 def _picture(spec: Json, skill: str, situation: str) -> Question:
-    return pictured.question(Pictured.from_json(spec), skill=skill, situation=situation)
+    return pictured.question(PictureTask.from_json(spec), skill=skill, situation=situation)
 
 
 FORMS: dict[str, Form] = {

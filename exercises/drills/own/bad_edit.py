@@ -7,7 +7,7 @@ from exercises.drills.judging.rule import Rule
 from exercises.drills.judging.rules import AFTERWARDS, ONE_TRACK, PREPARED
 from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_described.answers import asks, revealed, right_answers
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.cause import cause_of
 from exercises.drills.kinds.spot_described.consequences import consequences
 from exercises.drills.kinds.spot_described.shown import noticed, shown, window
@@ -60,7 +60,7 @@ def drawn(described: DescribedEdits) -> DrawnEdits:
     )
 
 
-def warnings(case: Case, right: dict[str, str] | None) -> list[str]:
+def warnings(case: EditsCase, right: dict[str, str] | None) -> list[str]:
     if case.fault is None:
         return ["Nothing is wrong with the film: that is the right answer."]
     if right:
@@ -105,7 +105,7 @@ def question(described: DescribedEdits, *, skill: str, situation: str) -> Questi
     )
 
 
-def before(case: Case, start: int, end: int) -> Json:
+def before(case: EditsCase, start: int, end: int) -> Json:
     """The map of the tape before the first edit, with the run-up that the film had there.
 
     It shows what the story tells, never what became of it.
@@ -119,7 +119,7 @@ def before(case: Case, start: int, end: int) -> Json:
     }
 
 
-def rule(case: Case) -> Rule:
+def rule(case: EditsCase) -> Rule:
     """The rule that the bad edit broke; where none did, the one that the last edit kept."""
     cause = cause_of(case)
     return cause.rule if cause else kept(Mode(case.steps[-1].mode))

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.spot_described.case import Case, Step
+from exercises.drills.kinds.spot_described.case import EditsCase, Step
 from exercises.drills.own.master import OnMaster
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job
@@ -46,9 +46,9 @@ class DescribedEdits(OnMaster):
 
     edits: tuple[Made, ...]
 
-    def case(self) -> Case:
+    def case(self) -> EditsCase:
         """What “spot the bad edit” judges. Each edit is copied from a source tape of its own."""
-        return Case(self.bench, self.master(), [step(job) for job in self.jobs])
+        return EditsCase(self.bench, self.master(), [step(job) for job in self.jobs])
 
     @property
     def jobs(self) -> list[Job]:

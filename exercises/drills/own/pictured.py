@@ -5,14 +5,14 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from typing import Any, Self
 
-from exercises.drills.asks import Json, Picture
+from exercises.drills.asks import Json, SentPicture
 from exercises.drills.kind import Question, Verdict
 
 NAME = "picture"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Pictured:
+class PictureTask:
     """`rubric` is what the instructor looks for; whoever answers sees it."""
 
     task: str
@@ -27,11 +27,11 @@ class Pictured:
         return cls(task=stored["task"], rubric=tuple(stored["rubric"]))
 
 
-def question(pictured: Pictured, *, skill: str, situation: str) -> Question:
+def question(pictured: PictureTask, *, skill: str, situation: str) -> Question:
     return Question(
         situation=situation,
         skill=skill,
-        asks=(Picture(name=NAME, legend="Your picture", rubric=pictured.rubric),),
+        asks=(SentPicture(name=NAME, legend="Your picture", rubric=pictured.rubric),),
         shown={"task": pictured.task},
         right={},
         key={"rubric": list(pictured.rubric)},

@@ -10,7 +10,7 @@ from exercises.drills.kind import Question, Verdict
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Written:
+class WrittenTask:
     """`rubric` is what the reader looks for; whoever answers sees it. Lengths in characters."""
 
     task: str
@@ -27,7 +27,7 @@ class Written:
         return cls(**{**stored, "rubric": tuple(stored["rubric"])})
 
 
-def question(written: Written, *, skill: str, situation: str) -> Question:
+def question(written: WrittenTask, *, skill: str, situation: str) -> Question:
     ask = FreeText(
         name="text",
         legend="The answer, in your own words",

@@ -9,7 +9,7 @@ from django.core.files.uploadedfile import UploadedFile
 from django.http import QueryDict
 from django.utils.datastructures import MultiValueDict
 
-from exercises.drills.asks import AnswerRefused, Ask, Picture
+from exercises.drills.asks import AnswerRefused, Ask, SentPicture
 from exercises.drills.asks.picture import NONE_SENT
 from exercises.drills.kind import Question
 from exercises.signal.photographs import (
@@ -63,7 +63,7 @@ class PictureField(forms.Field):
 
     widget = AsSent
 
-    def __init__(self, ask: Picture) -> None:
+    def __init__(self, ask: SentPicture) -> None:
         super().__init__(label=ask.legend, required=False)
         self.ask = ask
 
@@ -92,7 +92,7 @@ class AnswerForm(forms.Form):
         super().__init__(*args, **kwargs)
         self.question, self.asks = question, question.asks
         for ask in self.asks:
-            field = PictureField(ask) if isinstance(ask, Picture) else AskField(ask)
+            field = PictureField(ask) if isinstance(ask, SentPicture) else AskField(ask)
             self.fields[ask.name] = field
 
     @property

@@ -16,30 +16,30 @@ STOP = 1.04  # of the way to the end: the needle rests against a pin there
 LOUD = 0  # dB; from here on the scale is drawn to warn
 
 
-class Point(NamedTuple):
+class ScalePoint(NamedTuple):
     x: float
     y: float
 
 
-PIVOT = Point(100, 110)
+PIVOT = ScalePoint(100, 110)
 
 
 @dataclass(frozen=True, slots=True)
-class Mark:
+class ScaleMark:
     """A line across the arc, and where its label stands."""
 
     label: str
     loud: bool
-    inner: Point
-    outer: Point
-    text: Point
+    inner: ScalePoint
+    outer: ScalePoint
+    text: ScalePoint
 
 
 @dataclass(frozen=True, slots=True)
 class Scale:
     """A needle that turns about ``pivot`` by ``spread`` degrees, upright at its middle."""
 
-    pivot: Point = PIVOT
+    pivot: ScalePoint = PIVOT
     radius: float = 80
     spread: float = 90
 
@@ -48,21 +48,21 @@ class Scale:
         way = min(max(deflection / END, 0), STOP)
         return round((way - 0.5) * self.spread, 2)
 
-    def point(self, deflection: float, radius: float) -> Point:
+    def point(self, deflection: float, radius: float) -> ScalePoint:
         turned = radians(self.angle(deflection))
         x, y = self.pivot
-        return Point(round(x + radius * sin(turned), 2), round(y - radius * cos(turned), 2))
+        return ScalePoint(round(x + radius * sin(turned), 2), round(y - radius * cos(turned), 2))
 
-    def needle(self, deflection: float) -> Point:
+    def needle(self, deflection: float) -> ScalePoint:
         """Its tip."""
         return self.point(deflection, self.radius)
 
-    def marks(self) -> tuple[Mark, ...]:
+    def marks(self) -> tuple[ScaleMark, ...]:
         return tuple(self._mark(decibels) for decibels in MARKS)
 
-    def _mark(self, decibels: int) -> Mark:
+    def _mark(self, decibels: int) -> ScaleMark:
         deflection, length = gained(1, 10 * decibels), self.radius / 10
-        return Mark(
+        return ScaleMark(
             f"{decibels:+d}".replace("-", "−") if decibels else "0",
             decibels >= LOUD,
             self.point(deflection, self.radius),

@@ -8,12 +8,12 @@ import sys
 from pathlib import Path
 
 from exercises.signal.photographs.limits import MEMORY, PATIENCE, SECONDS
-from exercises.signal.photographs.trouble import PhotographRefused, Trouble
+from exercises.signal.photographs.trouble import PhotographRefused, PictureTrouble
 from exercises.signal.photographs.turn import PhotographsBusy
 
 ROOT = Path(__file__).parents[3]
 COMMAND = [sys.executable, "-W", "ignore", "-m", "exercises.signal.photographs.worker"]
-TROUBLES = {int(each) for each in Trouble}
+TROUBLES = {int(each) for each in PictureTrouble}
 # By SIGXCPU it has used up its time; SIGKILL is the machine's, when its memory is at an end.
 TOO_MUCH = {-signal.SIGXCPU, -signal.SIGKILL}
 
@@ -46,10 +46,10 @@ def drawn_apart(content: bytes) -> bytes:
 def trouble_of(done: "subprocess.CompletedProcess[bytes]") -> Exception:
     """Signals are the picture's fault; a status that nobody gave is ours, and is logged."""
     if done.returncode in TROUBLES:
-        return PhotographRefused(Trouble(done.returncode))
+        return PhotographRefused(PictureTrouble(done.returncode))
     if done.returncode in TOO_MUCH:
-        return PhotographRefused(Trouble.WORK)
+        return PhotographRefused(PictureTrouble.WORK)
     if done.returncode < 0:
-        return PhotographRefused(Trouble.BROKEN)
+        return PhotographRefused(PictureTrouble.BROKEN)
     logger.error("The process that decodes pictures failed: %s", done.stderr.decode())
     return PhotographsBusy()

@@ -9,7 +9,7 @@ from io import BytesIO
 from PIL import Image, ImageOps
 
 from exercises.signal.photographs.limits import FORMATS, MOST_PIXELS, QUALITY, SIDE
-from exercises.signal.photographs.trouble import PhotographRefused, Trouble
+from exercises.signal.photographs.trouble import PhotographRefused, PictureTrouble
 
 # What is made smaller as it is. It takes less memory than to turn the whole into RGB first.
 SCALABLE = {"RGB", "RGBA", "CMYK", "L", "LA"}
@@ -20,7 +20,7 @@ def drawn_anew(content: bytes) -> bytes:
     """A JPEG in RGB without metadata, no side over `SIDE` pixels. PhotographRefused."""
     image = opened(content)
     if image.width * image.height > MOST_PIXELS:
-        raise PhotographRefused(Trouble.PIXELS)
+        raise PhotographRefused(PictureTrouble.PIXELS)
     return sheet_of(decoded(image))
 
 
@@ -32,11 +32,11 @@ def opened(content: bytes) -> Image.Image:
     try:
         return Image.open(BytesIO(content), formats=FORMATS)
     except (Image.DecompressionBombWarning, Image.DecompressionBombError) as error:
-        raise PhotographRefused(Trouble.PIXELS) from error
+        raise PhotographRefused(PictureTrouble.PIXELS) from error
     except MemoryError:
         raise
     except Exception as error:  # each format has errors of its own for what is broken
-        raise PhotographRefused(Trouble.NO_PICTURE) from error
+        raise PhotographRefused(PictureTrouble.NO_PICTURE) from error
 
 
 def decoded(image: Image.Image) -> Image.Image:
@@ -47,7 +47,7 @@ def decoded(image: Image.Image) -> Image.Image:
     except MemoryError:
         raise
     except Exception as error:  # as above
-        raise PhotographRefused(Trouble.BROKEN) from error
+        raise PhotographRefused(PictureTrouble.BROKEN) from error
     with suppress(Exception):  # notes of a camera that can't be read don't say which way is up
         ImageOps.exif_transpose(image, in_place=True)
     return image

@@ -8,7 +8,7 @@ import re
 from collections.abc import Callable, Iterator
 
 from exercises.signal.photographs.limits import MOST_PARTS, MOST_SCANS
-from exercises.signal.photographs.trouble import PhotographRefused, Trouble
+from exercises.signal.photographs.trouble import PhotographRefused, PictureTrouble
 
 # ITU-T T.81, B.1.1.2: FF once or more, then a code; none is 00. D0 to D7 stand within a scan.
 MARKER = re.compile(rb"\xff+([\x01-\xcf\xd8-\xfe])")
@@ -24,13 +24,13 @@ def looked_through(content: bytes) -> bytes:
     for begins, look in LOOKS.items():
         if content.startswith(begins):
             return look(content)
-    raise PhotographRefused(Trouble.NO_PICTURE)
+    raise PhotographRefused(PictureTrouble.NO_PICTURE)
 
 
 def jpeg(content: bytes) -> bytes:
     for number, _ in enumerate(scans(content)):
         if number == MOST_SCANS:
-            raise PhotographRefused(Trouble.SCANS)
+            raise PhotographRefused(PictureTrouble.SCANS)
     return content
 
 
@@ -57,20 +57,20 @@ def png(content: bytes) -> bytes:
         if end >= len(content):
             return b"".join(kept)
         at = end
-    raise PhotographRefused(Trouble.PARTS)
+    raise PhotographRefused(PictureTrouble.PARTS)
 
 
 def webp(content: bytes) -> bytes:
     """RFC 9649, 2.3: a name, a length, so many bytes and one more where they are odd."""
     if content[8:12] != b"WEBP":
-        raise PhotographRefused(Trouble.NO_PICTURE)
+        raise PhotographRefused(PictureTrouble.NO_PICTURE)
     at = 12
     for _ in range(MOST_PARTS):
         if at >= len(content):
             return content
         length = int.from_bytes(content[at + 4 : at + 8], "little")
         at += 8 + length + length % 2
-    raise PhotographRefused(Trouble.PARTS)
+    raise PhotographRefused(PictureTrouble.PARTS)
 
 
 LOOKS: dict[bytes, Callable[[bytes], bytes]] = {

@@ -10,7 +10,7 @@ from PIL import Image
 from exercises.signal.photographs.apart import drawn_apart
 from exercises.signal.photographs.limits import LARGEST_FILE
 from exercises.signal.photographs.parts import looked_through
-from exercises.signal.photographs.trouble import PhotographRefused, Trouble
+from exercises.signal.photographs.trouble import PhotographRefused, PictureTrouble
 from exercises.signal.photographs.turn import DECODING
 
 
@@ -34,9 +34,9 @@ def photograph(file: IO[bytes], size: int) -> Photograph:
     PhotographRefused; PhotographsBusy, where it could not be looked at now.
     """
     if not size:
-        raise PhotographRefused(Trouble.EMPTY)
+        raise PhotographRefused(PictureTrouble.EMPTY)
     if size > LARGEST_FILE:
-        raise PhotographRefused(Trouble.LARGE)
+        raise PhotographRefused(PictureTrouble.LARGE)
     content = looked_through(file.read())
     with DECODING.turn():
         jpeg = drawn_apart(content)

@@ -7,7 +7,7 @@ from exercises.signal.photographs.limits import LARGEST_FILE, MOST_PARTS, MOST_P
 SAVE_ANEW = "Save it anew as a plain JPEG, and send that."
 
 
-class Trouble(IntEnum):
+class PictureTrouble(IntEnum):
     """The numbers are those with which the process that decodes says so: see `worker.py`."""
 
     EMPTY = 10
@@ -21,22 +21,22 @@ class Trouble(IntEnum):
 
 
 SENTENCES = {
-    Trouble.EMPTY: "The file is empty. Choose another one.",
-    Trouble.LARGE: f"The file is larger than {LARGEST_FILE // 1_000_000} MB. "
+    PictureTrouble.EMPTY: "The file is empty. Choose another one.",
+    PictureTrouble.LARGE: f"The file is larger than {LARGEST_FILE // 1_000_000} MB. "
     "Send a smaller picture.",
-    Trouble.NO_PICTURE: "This is no JPEG, PNG or WebP picture. Send one of these.",
-    Trouble.PIXELS: f"The picture has more than {MOST_PIXELS // 1_000_000} million pixels. "
+    PictureTrouble.NO_PICTURE: "This is no JPEG, PNG or WebP picture. Send one of these.",
+    PictureTrouble.PIXELS: f"The picture has more than {MOST_PIXELS // 1_000_000} million pixels. "
     "Send a smaller one.",
-    Trouble.SCANS: f"The picture is stored in more than {MOST_SCANS} layers. {SAVE_ANEW}",
-    Trouble.PARTS: f"The picture is stored in more than {MOST_PARTS:,} parts. {SAVE_ANEW}",
-    Trouble.BROKEN: "The picture is broken or cut short. Send it again.",
-    Trouble.WORK: f"The picture takes too much work to read. {SAVE_ANEW}",
+    PictureTrouble.SCANS: f"The picture is stored in more than {MOST_SCANS} layers. {SAVE_ANEW}",
+    PictureTrouble.PARTS: f"The picture is stored in more than {MOST_PARTS:,} parts. {SAVE_ANEW}",
+    PictureTrouble.BROKEN: "The picture is broken or cut short. Send it again.",
+    PictureTrouble.WORK: f"The picture takes too much work to read. {SAVE_ANEW}",
 }
 
 
 class PhotographRefused(ValueError):
     """It is no picture that can be taken; the message is a sentence for whoever sent it."""
 
-    def __init__(self, trouble: Trouble) -> None:
+    def __init__(self, trouble: PictureTrouble) -> None:
         self.trouble = trouble
         super().__init__(SENTENCES[trouble])

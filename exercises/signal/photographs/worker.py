@@ -17,14 +17,14 @@ def main(seconds: str, memory: str) -> int:
     hold(resource.RLIMIT_FSIZE, 0)  # it writes to no file
     hold(resource.RLIMIT_CORE, 0)
     from exercises.signal.photographs.drawing import drawn_anew
-    from exercises.signal.photographs.trouble import PhotographRefused, Trouble
+    from exercises.signal.photographs.trouble import PhotographRefused, PictureTrouble
 
     try:
         sys.stdout.buffer.write(drawn_anew(sys.stdin.buffer.read()))
     except PhotographRefused as refused:
         return refused.trouble
     except MemoryError:
-        return Trouble.WORK
+        return PictureTrouble.WORK
     return 0
 
 

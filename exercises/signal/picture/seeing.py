@@ -8,7 +8,7 @@ from exercises.signal.lines import Lines
 from exercises.signal.picture.look import Look
 from exercises.tape import Bench, Laid, Player, Pulses, Rate, Run, Tape
 from exercises.tape.drift import Adjustment, adjustments
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.levels import REACH, automatic_white, decibels
 
 STARTLED = 12  # frames that a picture is disturbed where another recorder's tracks begin
@@ -31,10 +31,10 @@ class Seeing:
 
     tape: Tape
     bench: Bench
-    meter: Meter = field(init=False)
+    meter: RunMeter = field(init=False)
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "meter", Meter(self.bench))
+        object.__setattr__(self, "meter", RunMeter(self.bench))
 
     @property
     def lines(self) -> Lines:

@@ -6,7 +6,7 @@ from exercises.signal.scenes.relief import Ball, Limb, Skin, Solid
 
 
 @dataclass(frozen=True, slots=True)
-class Person:
+class Likeness:
     """Who it is. ``beard`` and ``cap`` are None where there is none; ``hair`` then shows."""
 
     skin: Skin
@@ -25,7 +25,7 @@ PUPIL = Skin((0.03, 0.03, 0.04), 0.9)
 MOUTH = Skin((0.16, 0.05, 0.05))
 TEETH = Skin((0.72, 0.69, 0.62), 0.2)
 
-KEEPER = Person(
+KEEPER = Likeness(
     skin=Skin((0.80, 0.55, 0.43), 0.10, 0.22),
     lips=Skin((0.60, 0.33, 0.28), 0.12, 0.3),
     hair=Skin((0.62, 0.60, 0.57), 0.0, 2.6),
@@ -35,7 +35,7 @@ KEEPER = Person(
     cap=Skin((0.15, 0.20, 0.28), 0.0, 1.3),
 )
 
-CLERK = Person(
+CLERK = Likeness(
     skin=Skin((0.74, 0.52, 0.41), 0.12, 0.10),
     lips=Skin((0.58, 0.27, 0.26), 0.25, 0.1),
     hair=Skin((0.20, 0.14, 0.11), 0.25, 1.2),
@@ -45,7 +45,7 @@ CLERK = Person(
 )
 
 
-def head(person: Person, *, mouth: float, blink: float) -> list[Solid]:
+def head(person: Likeness, *, mouth: float, blink: float) -> list[Solid]:
     """Solids for a head at (320, 215); ``mouth`` and ``blink`` are 0 to 1, open and shut."""
     drop = 13 * mouth
     return [
@@ -57,7 +57,7 @@ def head(person: Person, *, mouth: float, blink: float) -> list[Solid]:
     ]
 
 
-def _body(person: Person) -> list[Solid]:
+def _body(person: Likeness) -> list[Solid]:
     return [
         Ball((320, 480, -70), (205, 130, 70), person.coat, soft=6),
         Limb((320, 290, -30), (320, 360, -35), (50, 58), person.skin, soft=8),
@@ -68,7 +68,7 @@ def _body(person: Person) -> list[Solid]:
     ]
 
 
-def _skull(person: Person, drop: float) -> list[Solid]:
+def _skull(person: Likeness, drop: float) -> list[Solid]:
     skin, jaw = person.skin, person.jaw
     return [
         Ball((238, 212, -18), (13, 27, 12), skin, turn=-8, soft=4),
@@ -86,7 +86,7 @@ def _skull(person: Person, drop: float) -> list[Solid]:
     ]
 
 
-def _hair(person: Person, drop: float) -> list[Solid]:
+def _hair(person: Likeness, drop: float) -> list[Solid]:
     solids: list[Solid] = []
     if person.beard is not None:
         beard = person.beard
@@ -115,7 +115,7 @@ def _hair(person: Person, drop: float) -> list[Solid]:
     return solids
 
 
-def _mouth(person: Person, mouth: float, drop: float) -> list[Solid]:
+def _mouth(person: Likeness, mouth: float, drop: float) -> list[Solid]:
     wide = 21 - 4 * mouth
     upper, lower = 270 - mouth, 277 + drop
     gap: list[Solid] = []
@@ -136,7 +136,7 @@ def _mouth(person: Person, mouth: float, drop: float) -> list[Solid]:
     ]
 
 
-def _eyes(person: Person, blink: float) -> list[Solid]:
+def _eyes(person: Likeness, blink: float) -> list[Solid]:
     solids: list[Solid] = []
     for x, inward in ((290, 1), (350, -1)):
         lid = 186 + 14 * blink

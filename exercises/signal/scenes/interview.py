@@ -9,7 +9,7 @@ import numpy as np
 from PIL import Image
 
 from exercises.signal.arrays import Picture, Size
-from exercises.signal.scenes.face import CLERK, KEEPER, Person, head
+from exercises.signal.scenes.face import CLERK, KEEPER, Likeness, head
 from exercises.signal.scenes.light import Light, lit
 from exercises.signal.scenes.relief import Relief
 from exercises.signal.scenes.rooms import hut, office
@@ -24,7 +24,7 @@ KEPT = 24  # faces, about 1 MB each at the usual size
 class Interview:
     """Who talks where, in what light, and how far off the middle."""
 
-    person: Person
+    person: Likeness
     room: Callable[[Size], Picture]
     light: Light
     across: float

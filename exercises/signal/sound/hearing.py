@@ -13,7 +13,7 @@ from exercises.signal.sound.soundtrack import SILENT, Soundtrack
 from exercises.signal.sound.splice import RAMP, butted
 from exercises.signal.sound.wow import Unsteady
 from exercises.tape.bench import Bench
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.playback import Condition, State, track_states
 from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
@@ -75,7 +75,7 @@ class Hearing:
 
     def _stretches(self, unsteady: tuple[Unsteady, ...]) -> Iterator[Iterator[Samples]]:
         """Each run and each blank, longer by the ramp of the cut at its end."""
-        meter, reached = Meter(self.bench), self.start
+        meter, reached = RunMeter(self.bench), self.start
         for run in self.tape.sound.laid.between(self.start, self.end):
             start, end = max(run.start, self.start), min(run.end, self.end)
             if reached < start:
@@ -87,7 +87,7 @@ class Hearing:
         if reached < self.end:
             yield silence(self._count(reached, self.end) + RAMP)
 
-    def _heard(self, run: Run[Laid], meter: Meter, unsteady: tuple[Unsteady, ...]) -> RunHeard:
+    def _heard(self, run: Run[Laid], meter: RunMeter, unsteady: tuple[Unsteady, ...]) -> RunHeard:
         levels = meter.levels(run.value)
         soundtrack = SILENT if levels is None else self.soundtracks[run.value.source]
         return RunHeard(run, levels, soundtrack, self.bench, unsteady)

@@ -14,19 +14,19 @@ from exercises.signal.sound.samples import Samples
 HERE = Path(__file__).parent
 
 
-class Stretch(NamedTuple):
+class LineStretch(NamedTuple):
     """``[start, end)`` in ms."""
 
     start: int
     end: int
 
-    def later(self, by: int) -> "Stretch":
-        return Stretch(self.start + by, self.end + by)
+    def later(self, by: int) -> "LineStretch":
+        return LineStretch(self.start + by, self.end + by)
 
 
 class Word(NamedTuple):
     text: str
-    heard: Stretch
+    heard: LineStretch
 
     def later(self, by: int) -> "Word":
         return Word(self.text, self.heard.later(by))
@@ -42,8 +42,8 @@ class Line:
     name: str
     speaker: str
     words: tuple[Word, ...]
-    breaths: tuple[Stretch, ...]
-    pauses: tuple[Stretch, ...]
+    breaths: tuple[LineStretch, ...]
+    pauses: tuple[LineStretch, ...]
 
     @property
     def text(self) -> str:
@@ -67,9 +67,9 @@ def lines() -> dict[str, Line]:
         name: Line(
             name,
             line["speaker"],
-            tuple(Word(text, Stretch(start, end)) for text, start, end in line["words"]),
-            tuple(Stretch(*each) for each in line["breaths"]),
-            tuple(Stretch(*each) for each in line["pauses"]),
+            tuple(Word(text, LineStretch(start, end)) for text, start, end in line["words"]),
+            tuple(LineStretch(*each) for each in line["breaths"]),
+            tuple(LineStretch(*each) for each in line["pauses"]),
         )
         for name, line in marked.items()
     }

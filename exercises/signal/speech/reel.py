@@ -8,7 +8,7 @@ from itertools import accumulate, chain
 import numpy as np
 
 from exercises.signal.sound.samples import BLOCK, Samples, milliseconds
-from exercises.signal.speech.line import Line, Stretch, Word, lines
+from exercises.signal.speech.line import Line, LineStretch, Word, lines
 from exercises.tape.marks import Marks, Span
 from exercises.tape.rate import Rate
 
@@ -33,8 +33,8 @@ class Noise:
     samples: Samples
 
     @property
-    def heard(self) -> Stretch:
-        return Stretch(self.at, self.at + milliseconds(len(self.samples)))
+    def heard(self) -> LineStretch:
+        return LineStretch(self.at, self.at + milliseconds(len(self.samples)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +49,7 @@ class Reel:
         return [word.later(each.at) for each in self.placed for word in each.line.words]
 
     @property
-    def breaths(self) -> list[Stretch]:
+    def breaths(self) -> list[LineStretch]:
         return [breath.later(each.at) for each in self.placed for breath in each.line.breaths]
 
     def read(self, start: int, count: int) -> Samples:
@@ -83,11 +83,11 @@ def reel(*names: str, begin: int = 0, pause: int = 600) -> Reel:
     return Reel(tuple(Placed(at, line) for at, line in zip(starts, chosen, strict=False)))
 
 
-def _spans(stretches: Iterable[Stretch], rate: Rate) -> tuple[Span, ...]:
+def _spans(stretches: Iterable[LineStretch], rate: Rate) -> tuple[Span, ...]:
     return tuple(_in_frames(stretches, rate.fraction))
 
 
-def _in_frames(stretches: Iterable[Stretch], rate: Fraction) -> Iterator[Span]:
+def _in_frames(stretches: Iterable[LineStretch], rate: Fraction) -> Iterator[Span]:
     """None overlaps the one before it or is empty, though what is short may move by a frame."""
     reached = 0
     for start, end in stretches:

@@ -20,7 +20,7 @@ from exercises.tape.faults.levels import (
     pressed_sounds,
     weak_sounds,
 )
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.pauses import noisy_pauses
 from exercises.tape.faults.severity import Severity
 from exercises.tape.faults.step import sound_out_of_step
@@ -57,7 +57,7 @@ def faults(tape: Tape, bench: Bench) -> tuple[Fault, ...]:
 
 
 def _found(tape: Tape, bench: Bench) -> Iterator[Fault]:
-    meter = Meter(bench)
+    meter = RunMeter(bench)
     return chain(
         chain.from_iterable(find(tape, bench) for find in CONTENT),
         chain.from_iterable(find(tape, meter) for find in METERED),

@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator, Sequence
 from exercises.tape.drift import Adjustment
 from exercises.tape.faults.blame import blamed
 from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.geometry import envelope_loss
 from exercises.tape.making import Player
@@ -19,7 +19,7 @@ WELL = Player()
 LOSS_STEP, SKEW_STEP, TRACK_STEP = 40, 10, 10
 
 
-def noise_bands(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def noise_bands(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Where bad tracking let the heads' signal fall; measured by how far it is down."""
     most = meter.bench.limits.envelope_loss
     return joined(
@@ -37,7 +37,7 @@ def noise_bands(tape: Tape, meter: Meter) -> Iterator[Fault]:
     )
 
 
-def bent_verticals(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def bent_verticals(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Where skew made a step at the head change-over; measured by the step in time."""
     most = meter.bench.limits.skew
     return joined(
@@ -55,7 +55,7 @@ def bent_verticals(tape: Tape, meter: Meter) -> Iterator[Fault]:
     )
 
 
-def recorder_off_position(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def recorder_off_position(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Recorded with the recorder's tracking away from its fixed position.
 
     The tracks then lie where no other recording's do.
@@ -86,7 +86,7 @@ def _step(held: Adjustment) -> int:
 
 
 def _spells(
-    tape: Tape, meter: Meter, measured: Callable[[Adjustment], int], most: int
+    tape: Tape, meter: RunMeter, measured: Callable[[Adjustment], int], most: int
 ) -> Iterator[Spell]:
     """Where the player stood so badly that more than ``most`` was measured."""
     for run in tape.picture.laid:

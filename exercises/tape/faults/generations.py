@@ -2,13 +2,13 @@ from collections.abc import Iterator
 
 from exercises.tape.faults.blame import blamed
 from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import Severity
 from exercises.tape.noise import grade_snr, noise_grade
 from exercises.tape.tape import Tape
 
 
-def too_many_generations(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def too_many_generations(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Pictures whose whole chain of copies leaves more noise than the grade asked for.
 
     Measured by their signal-to-noise. The severity is the grade that the noise leaves, by

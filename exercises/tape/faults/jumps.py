@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from exercises.tape.faults.blame import cutter
 from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import Severity, graded
 from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
@@ -15,7 +15,7 @@ from exercises.tape.track import Laid, Track
 IRE_STEP, SOUND_STEP = 10, 30
 
 
-def picture_jumps(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def picture_jumps(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Steps between the whites of neighbours."""
     most = meter.bench.limits.picture_step
     for frame, step in _steps(tape.picture, meter.white, most):
@@ -30,7 +30,7 @@ def picture_jumps(tape: Tape, meter: Meter) -> Iterator[Fault]:
         )
 
 
-def sound_jumps(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def sound_jumps(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Steps between the levels at which the speech of neighbours is heard."""
     most = meter.bench.limits.sound_step
     for frame, step in _steps(tape.sound, meter.sound, most):
@@ -45,7 +45,7 @@ def sound_jumps(tape: Tape, meter: Meter) -> Iterator[Fault]:
         )
 
 
-def mixed_recorders(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def mixed_recorders(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Neighbouring pictures from two recorders: no two lay their tracks quite alike.
 
     A player tracks one of them well, so the picture is disturbed at the cut.

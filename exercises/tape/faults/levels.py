@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 
 from exercises.tape.faults.blame import blamed
 from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.tape import Tape, TrackName
 from exercises.tape.track import Laid, Track
@@ -13,7 +13,7 @@ from exercises.tape.track import Laid, Track
 IRE_STEP, WEAK_STEP, LOUD_STEP = 10, 50, 30
 
 
-def flat_pictures(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def flat_pictures(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """White too low on the tape."""
     least = meter.bench.limits.flat_picture
 
@@ -23,7 +23,7 @@ def flat_pictures(tape: Tape, meter: Meter) -> Iterator[Fault]:
     return _outside(tape.picture, "picture", Kind.FLAT_PICTURE, low, IRE_STEP)
 
 
-def clipped_pictures(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def clipped_pictures(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """White too high, on the tape or already on its source: no gain brings it back."""
     most = meter.bench.limits.clipped_picture
 
@@ -35,7 +35,7 @@ def clipped_pictures(tape: Tape, meter: Meter) -> Iterator[Fault]:
     return _outside(tape.picture, "picture", Kind.CLIPPED_PICTURE, high, IRE_STEP)
 
 
-def weak_sounds(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def weak_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Speech too low on the tape, close to its hiss."""
     least = meter.bench.limits.weak_sound
 
@@ -45,7 +45,7 @@ def weak_sounds(tape: Tape, meter: Meter) -> Iterator[Fault]:
     return _outside(tape.sound, "sound", Kind.WEAK_SOUND, low, WEAK_STEP)
 
 
-def distorted_sounds(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def distorted_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Speech too high, on the tape or already on its source: no gain brings it back."""
     most = meter.bench.limits.distorted_sound
 
@@ -57,7 +57,7 @@ def distorted_sounds(tape: Tape, meter: Meter) -> Iterator[Fault]:
     return _outside(tape.sound, "sound", Kind.DISTORTED_SOUND, high, LOUD_STEP)
 
 
-def pressed_sounds(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def pressed_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Speech that a limiter takes more off than a few dB: it holds down every word."""
     most = meter.bench.limits.limiting
 

@@ -12,7 +12,7 @@ from exercises.tape.work import spend
 BLACK = "black"  # a source of this name has no white and no sound, unless it says so
 
 
-class Meter:
+class RunMeter:
     """Keeps its readings for as long as the runs that it is shown are kept."""
 
     def __init__(self, bench: Bench) -> None:

@@ -7,7 +7,7 @@ from typing import NamedTuple
 from exercises.tape.bench import Bench
 from exercises.tape.faults.blame import blamed
 from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.levels import Levels
 from exercises.tape.making import SoundMode
@@ -29,7 +29,7 @@ class Pause(NamedTuple):
     noise: int
 
 
-def noisy_pauses(tape: Tape, meter: Meter) -> Iterator[Fault]:
+def noisy_pauses(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """Pauses whose noise the gain, as it recovers, lifts beyond the limit.
 
     Measured by the noise at the end of the pause, over line-up.

@@ -19,7 +19,7 @@ from exercises.tape.tape import Tape
 WORD_STEP, BREATH_STEP = 2, 4
 
 
-class Point(NamedTuple):
+class SoundEnd(NamedTuple):
     """An end of a stretch of sound: the frame of the source there, or the first left out."""
 
     frame: int
@@ -79,12 +79,12 @@ def stray_breaths(tape: Tape, bench: Bench) -> Iterator[Fault]:
             )
 
 
-def _points(tape: Tape) -> Iterator[Point]:
+def _points(tape: Tape) -> Iterator[SoundEnd]:
     for stretch in stretches(tape.sound.laid):
         first, last = stretch.first.value, stretch.last
-        yield Point(first.frame, True, first.made.carried.marks, stretch)
+        yield SoundEnd(first.frame, True, first.made.carried.marks, stretch)
         out = last.value.frame + last.end - last.start
-        yield Point(out, False, last.value.made.carried.marks, stretch)
+        yield SoundEnd(out, False, last.value.made.carried.marks, stretch)
 
 
 def _begun(spans: tuple[Span, ...], frame: int) -> Span | None:

@@ -41,7 +41,7 @@ def _insert(given: DocumentValue, sources: Mapping[str, Source], length: int) ->
     return Insert(*shot, picture, sound, making=_making(fields, shot))
 
 
-def _making(fields: Mapping[str, DocumentValue], shot: "Shot") -> Making:
+def _making(fields: Mapping[str, DocumentValue], shot: "RecordedShot") -> Making:
     making = read_making(fields)
     if making.player.drift is not None and shot.out - shot.in_ > LONGEST_DRIFT:
         fields["player"].fields()["drift"].refuse("can't be told of a recording over a day long")
@@ -51,14 +51,16 @@ def _making(fields: Mapping[str, DocumentValue], shot: "Shot") -> Making:
     return making
 
 
-class Shot(NamedTuple):
+class RecordedShot(NamedTuple):
     source: Source
     in_: int
     out: int
     at: int
 
 
-def _shot(fields: Mapping[str, DocumentValue], sources: Mapping[str, Source], length: int) -> Shot:
+def _shot(
+    fields: Mapping[str, DocumentValue], sources: Mapping[str, Source], length: int
+) -> RecordedShot:
     source = sources.get(fields["source"].text())
     if source is None:
         fields["source"].refuse("is not one of the sources")
@@ -67,4 +69,4 @@ def _shot(fields: Mapping[str, DocumentValue], sources: Mapping[str, Source], le
         fields["out"].refuse(f"must be after in ({first}), not {out}")
     if at + out - first > length:
         fields["at"].refuse(f"the recording would run past the end of the tape ({length})")
-    return Shot(source, first, out, at)
+    return RecordedShot(source, first, out, at)

@@ -4,7 +4,7 @@ from django.contrib.auth.models import AnonymousUser
 from django.template.loader import render_to_string
 from django.test import RequestFactory
 
-from course.lessons.lesson import Box, Diagram, Lesson, PlacedDrill, Prose, Table
+from course.lessons.lesson import Box, Diagram, Lesson, LessonTable, PlacedDrill, Prose
 from course.lessons.markdown import Reader
 from tests.course.lessons.sample import LESSON, read_sample, spoilt
 
@@ -25,7 +25,7 @@ def test_parts_stand_in_the_order_of_the_text(tmp_path: Path) -> None:
         Box,
         Prose,
         PlacedDrill,
-        Table,
+        LessonTable,
     ]
 
 

@@ -11,7 +11,7 @@ from PIL import Image
 
 from course.cohorts.models import Person
 from course.lessons import shelf as shelving
-from course.lessons.blocks.picture import Pictured
+from course.lessons.blocks.picture import PictureFigure
 from course.lessons.blocks.sound import Heard
 from course.lessons.shelf import Shelf
 from tests.course.lessons.sample import LESSON, shelve
@@ -52,7 +52,7 @@ def shelf(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Shelf]:
 def addresses(shelf: Shelf) -> list[str]:
     found: list[str] = []
     for part in shelf.lessons[0].all_parts():
-        if isinstance(part, Pictured):
+        if isinstance(part, PictureFigure):
             found += [panel.url for panel in part.panels]
         elif isinstance(part, Heard):
             found.append(part.url)

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from course.lessons.glossary import Glossary
-from course.lessons.lesson import Prose, Table, Use
+from course.lessons.lesson import LessonTable, Prose, Use
 from course.lessons.markdown import Reader
 from course.lessons.problems import LessonProblem
 
@@ -88,7 +88,7 @@ def test_term_is_linked_at_its_first_use(glossary: Glossary, text: str, shown: s
 def test_term_in_a_table_is_linked_below_its_head(glossary: Glossary) -> None:
     (part,) = Reader(glossary).parts("| edit |\n| --- |\n| an edit |", 1)
 
-    assert isinstance(part, Table)
+    assert isinstance(part, LessonTable)
     assert "<th>edit</th>" in part.html
     assert f"<td>an {link('edit', 'edit')}</td>" in part.html
 

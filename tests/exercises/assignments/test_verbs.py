@@ -11,7 +11,7 @@ from course.cohorts.archiving import archive, reopen
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import finish
 from course.lessons.shelf import shelf
-from exercises.assignments.assigned import Standing, counts, mine, standings_in
+from exercises.assignments.assigned import AssignmentStanding, counts, mine, standings_in
 from exercises.assignments.verbs import (
     AskedNoMoreError,
     NoTriesLeftError,
@@ -71,7 +71,7 @@ def done(person: Person, assignment: Assignment, letters: str, *, at: datetime =
     stop(sitting, now=at)
 
 
-def standing(person: Person, *, now: datetime = DUE) -> Standing:
+def standing(person: Person, *, now: datetime = DUE) -> AssignmentStanding:
     (found,) = mine(person, now=now)
     return found
 

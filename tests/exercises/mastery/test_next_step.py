@@ -1,6 +1,6 @@
 """What comes next: the course's order, and what was answered so far."""
 
-from exercises.mastery.next_step import DrillState, Step, next_step
+from exercises.mastery.next_step import DrillState, NextStep, next_step
 
 LESSON = "assemble-and-insert"
 
@@ -13,7 +13,7 @@ def course(*rights: tuple[bool, ...]) -> list[tuple[str, list[DrillState]]]:
     return [("what-an-edit-is", []), (LESSON, drills)]
 
 
-def place(step: Step | None) -> tuple[str, str] | None:
+def place(step: NextStep | None) -> tuple[str, str] | None:
     return (step.what, step.slug) if step else None
 
 

@@ -21,7 +21,7 @@ def no_figures(_: Draw) -> Figures:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Case:
+class CareCase:
     """`wish` is the question; `wrong` gives three other answers with what is dangerous in each.
 
     In texts `{tape}`, `{shot}`, `{person}` and `{room}` are drawn, and what `figures` draws.

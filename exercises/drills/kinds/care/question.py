@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.beliefs.telling_apart import told_apart
 from exercises.drills.kind import Believed, Question
-from exercises.drills.kinds.care.case import Case
+from exercises.drills.kinds.care.case import CareCase
 from exercises.drills.kinds.care.cases import CASES
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
@@ -23,7 +23,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
         yield question(draw.pick(CASES), Scene(draw, settings))
 
 
-def question(case: Case, scene: Scene) -> Question | None:
+def question(case: CareCase, scene: Scene) -> Question | None:
     words = drawn(case, scene)
     letters = dict(zip(scene.draw.shuffled(list(case.whys)), LETTERS, strict=True))
     beliefs = believed(case, letters)
@@ -47,14 +47,14 @@ def question(case: Case, scene: Scene) -> Question | None:
     )
 
 
-def believed(case: Case, letters: dict[str, str]) -> Believed | None:
+def believed(case: CareCase, letters: dict[str, str]) -> Believed | None:
     """What believers answer, where beliefs have answers; None where two would answer alike."""
     if not case.held:
         return []
     return told_apart(case.beliefs, lambda held: {"reply": letters[case.believed(held)]})
 
 
-def drawn(case: Case, scene: Scene) -> Json:
+def drawn(case: CareCase, scene: Scene) -> Json:
     """What stands for the names in a case’s texts."""
     return {
         "tape": scene.draw.pick(TAPES),

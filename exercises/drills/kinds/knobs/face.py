@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from exercises.signal.meters.scale import END, Mark, Point, Scale
+from exercises.signal.meters.scale import END, Scale, ScaleMark, ScalePoint
 from exercises.tape.levels import gained
 
 SCALE = Scale()
@@ -16,18 +16,18 @@ class Face:
     """Its marks, and how far the needle turns for what is read: 1 is 0 VU."""
 
     name: str
-    marks: tuple[Mark, ...]
+    marks: tuple[ScaleMark, ...]
     deflection: Callable[[int], float]
 
-    def needle(self, reading: int) -> Point:
+    def needle(self, reading: int) -> ScalePoint:
         """The needle's tip."""
         return SCALE.needle(self.deflection(reading))
 
 
-def _tenths() -> tuple[Mark, ...]:
+def _tenths() -> tuple[ScaleMark, ...]:
     length = SCALE.radius / 10
     return tuple(
-        Mark(
+        ScaleMark(
             str(tenth),
             False,
             SCALE.point(END * tenth / 10, SCALE.radius),
@@ -38,7 +38,7 @@ def _tenths() -> tuple[Mark, ...]:
     )
 
 
-def _decibels() -> tuple[Mark, ...]:
+def _decibels() -> tuple[ScaleMark, ...]:
     return tuple(
         mark if mark.label in NUMBERED else replace(mark, label="") for mark in SCALE.marks()
     )

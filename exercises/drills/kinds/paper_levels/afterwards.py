@@ -52,7 +52,7 @@ WHYS = {
 
 
 @dataclass(frozen=True, slots=True)
-class Shot:
+class WhiteShot:
     """IRE of the white on its source and on the edit master, and how it looks on the monitor."""
 
     source: int
@@ -68,7 +68,7 @@ class Shot:
         return record(Tape.blank(2 * AT).with_pass(0, 2 * AT, "black"), shot, bench, 0)
 
 
-def next_step(shot: Shot, bench: Bench, beliefs: Collection[str] = ()) -> Step:
+def next_step(shot: WhiteShot, bench: Bench, beliefs: Collection[str] = ()) -> Step:
     """What to do about it, by the rules or by what somebody believes."""
     tape = shot.tape(bench)
     truly, expected = (
@@ -84,7 +84,7 @@ def next_step(shot: Shot, bench: Bench, beliefs: Collection[str] = ()) -> Step:
     return Step.AGAIN if MONITOR in beliefs else Step.WATCHED
 
 
-def afterwards(shot: Shot, bench: Bench) -> Choosing:
+def afterwards(shot: WhiteShot, bench: Bench) -> Choosing:
     return Choosing(
         name="next",
         legend="What now?",

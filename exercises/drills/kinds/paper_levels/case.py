@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from exercises.drills.asks import Amount, Json
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kinds.paper_levels.scale import Scale
+from exercises.drills.kinds.paper_levels.scale import PaperMeter
 
 HOT = "hotter-is-better"
 
@@ -17,7 +17,7 @@ class Turn:
     `slips` are other marks that somebody may aim at, with what there is to say of it.
     """
 
-    scale: Scale
+    scale: PaperMeter
     reading: float
     lures: Mapping[str, float] = field(default_factory=dict)
     slips: Mapping[float, str] = field(default_factory=dict)
@@ -61,7 +61,7 @@ class Choosing:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Case:
+class LevelsCase:
     """What is recorded, what is read of it, and what is asked."""
 
     name: str

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from exercises.drills.asks import Ask, Choice, Json, Option
 from exercises.drills.beliefs.telling_apart import told_apart, touched
 from exercises.drills.kind import Believed, Question
-from exercises.drills.kinds.paper_levels.case import Case
+from exercises.drills.kinds.paper_levels.case import LevelsCase
 from exercises.drills.kinds.paper_levels.situations import DRAWN
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
@@ -23,7 +23,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
         yield question(situation(scene), scene)
 
 
-def question(case: Case, scene: Scene) -> Question | None:
+def question(case: LevelsCase, scene: Scene) -> Question | None:
     letters = lettering(case, scene.draw)
     kept = believed(case, letters)
     if kept is None:
@@ -47,14 +47,14 @@ def question(case: Case, scene: Scene) -> Question | None:
     )
 
 
-def lettering(case: Case, draw: Draw) -> dict[str, str]:
+def lettering(case: LevelsCase, draw: Draw) -> dict[str, str]:
     """By option of the second question, the letter that it has in this one."""
     if case.choosing is None:
         return {}
     return dict(zip(draw.shuffled(list(case.choosing.texts)), LETTERS, strict=False))
 
 
-def believed(case: Case, letters: dict[str, str]) -> Believed | None:
+def believed(case: LevelsCase, letters: dict[str, str]) -> Believed | None:
     def answer(beliefs: frozenset[str]) -> Json:
         return lettered(case.answer(beliefs), letters)
 
@@ -63,7 +63,7 @@ def believed(case: Case, letters: dict[str, str]) -> Believed | None:
     return told_apart(case.beliefs(), answer)
 
 
-def asks(case: Case, letters: dict[str, str]) -> tuple[Ask, ...]:
+def asks(case: LevelsCase, letters: dict[str, str]) -> tuple[Ask, ...]:
     found: list[Ask] = [case.turn.ask()] if case.turn else []
     if case.choosing:
         texts = case.choosing.texts
@@ -78,7 +78,7 @@ def lettered(answer: Json, letters: dict[str, str]) -> Json:
     return {name: letters.get(value, value) for name, value in answer.items()}
 
 
-def slips(case: Case) -> list[list[object]]:
+def slips(case: LevelsCase) -> list[list[object]]:
     """Turns that aim at something else, and what to say of each."""
     if case.turn is None:
         return []

@@ -8,7 +8,7 @@ from exercises.tape.limits import LIMITS
 
 
 @dataclass(frozen=True, slots=True)
-class Scale:
+class PaperMeter:
     """A meter: its unit, what belongs at its mark, and where the scale ends.
 
     `band` is how far off is still right: common practice, 1 dB at line-up, 2 IRE at white,
@@ -37,20 +37,20 @@ class Scale:
         return f"{sign}{reading:g} {self.spoken}".replace("-", "−")
 
 
-VU = Scale("VU meter, from −20 to +3", "dB", 0, 3, 1)
+VU = PaperMeter("VU meter, from −20 to +3", "dB", 0, 3, 1)
 # Ambience lies under speech: as soft as passes at all (common practice).
 AMBIENCE = replace(VU, mark=LIMITS.weak_sound / 10, band=2)
 
 
-def picture(lines: Lines, mark: float = WHITE) -> Scale:
+def picture(lines: Lines, mark: float = WHITE) -> PaperMeter:
     """A waveform display, on which something belongs at so many IRE."""
     if lines is Lines.L525:
-        return Scale("waveform display, up to 120 IRE", "IRE", round(mark), 120, 2)
+        return PaperMeter("waveform display, up to 120 IRE", "IRE", round(mark), 120, 2)
     factor = round(lines.millivolts)
-    return Scale("waveform display, up to 850 mV", "mV", round(factor * mark), 850, 2 * factor)
+    return PaperMeter("waveform display, up to 850 mV", "mV", round(factor * mark), 850, 2 * factor)
 
 
-def black(lines: Lines) -> Scale:
+def black(lines: Lines) -> PaperMeter:
     """The same, read at black."""
     whole = picture(lines)
     if lines is Lines.L525:

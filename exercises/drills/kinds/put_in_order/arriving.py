@@ -4,7 +4,7 @@ from exercises.drills.judging.rules import COUNTER as COUNTER_RULE
 from exercises.drills.judging.rules import SET_UP_FIRST
 from exercises.drills.kinds.put_in_order.decoy import Decoy
 from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
-from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.standing import StandingProcedure
 from exercises.drills.kinds.put_in_order.steps import (
     COUNTER,
     FIRST_FRAME,
@@ -12,7 +12,7 @@ from exercises.drills.kinds.put_in_order.steps import (
     WIND_ONCE,
 )
 
-ARRIVE = Standing(
+ARRIVE = StandingProcedure(
     name="take in a tape",
     task="On a frosty day {tape} comes by post, with {shot} on it. Take it in, and make the copy.",
     steps={
@@ -59,7 +59,7 @@ ARRIVE = Standing(
     },
     rule=SET_UP_FIRST,
 )
-LOG = Standing(
+LOG = StandingProcedure(
     name="log a tape without time code",
     task="{tape} came warm and dry from the camera, and has no time code. Log it for the film.",
     steps={

@@ -3,7 +3,7 @@
 from exercises.drills.judging.rules import AT_ONCE, DUB_OF_THE_MASTER, MOVES
 from exercises.drills.kinds.put_in_order.decoy import Decoy
 from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
-from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.standing import StandingProcedure
 from exercises.drills.kinds.put_in_order.steps import (
     BLACK_ALL_ALONG,
     LATER_ON,
@@ -12,7 +12,7 @@ from exercises.drills.kinds.put_in_order.steps import (
     TUNE_PLAYER,
 )
 
-CHECK = Standing(
+CHECK = StandingProcedure(
     name="check the whole film",
     task="All shots are laid, the last of them {shot}. Check the whole edit master before "
     "anybody else sees it, and make it safe.",
@@ -53,7 +53,7 @@ CHECK = Standing(
     },
     rule=AT_ONCE,
 )
-DUB = Standing(
+DUB = StandingProcedure(
     name="make a dub",
     task="The film is finished, and ends at {code}. Make a dub of it for the hall.",
     steps={
@@ -102,7 +102,7 @@ DUB = Standing(
     },
     rule=DUB_OF_THE_MASTER,
 )
-LONGER = Standing(
+LONGER = StandingProcedure(
     name="a shot made longer",
     task="All is laid, by inserts over prepared black. Now {shot}, from {tape}, is to stay two "
     "seconds longer at {code}, and nothing behind it may be lost.",

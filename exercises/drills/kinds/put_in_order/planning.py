@@ -3,10 +3,10 @@
 from exercises.drills.judging.rules import OUT_LESS_IN, ROOM_FOR_RUN_UP
 from exercises.drills.kinds.put_in_order.decoy import Decoy
 from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
-from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.standing import StandingProcedure
 from exercises.drills.kinds.put_in_order.steps import FIRST_FRAME, LATER_ON, MOVE_IN
 
-SHOOT = Standing(
+SHOOT = StandingProcedure(
     name="shoot a take",
     task="For the film, {shot} is to be shot once more. One person holds the camera, and another "
     "writes.",
@@ -48,7 +48,7 @@ SHOOT = Standing(
     },
     rule=ROOM_FOR_RUN_UP,
 )
-PAPER = Standing(
+PAPER = StandingProcedure(
     name="write a paper edit",
     task="All tapes are logged in time code. Write the paper edit of a scene that begins with "
     "{shot}, from {tape}, before the bench is booked.",

@@ -3,7 +3,7 @@
 from exercises.drills.judging.rules import LEADER_FIRST, NO_PULSES
 from exercises.drills.kinds.put_in_order.decoy import Decoy
 from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
-from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.standing import StandingProcedure
 from exercises.drills.kinds.put_in_order.steps import (
     BLACK_ALL_ALONG,
     MOVE_IN,
@@ -12,7 +12,7 @@ from exercises.drills.kinds.put_in_order.steps import (
     WIND_ONCE,
 )
 
-LEADER = Standing(
+LEADER = StandingProcedure(
     name="lay a leader",
     task="A new tape is to become an edit master, shot by shot, by assemble. Lay a leader, then "
     "the first shot: {shot}, from {tape}.",
@@ -75,7 +75,7 @@ LEADER = Standing(
     },
     rule=LEADER_FIRST,
 )
-BLACK = Standing(
+BLACK = StandingProcedure(
     name="prepare a tape with black",
     task="The next film is to be laid by inserts. Take a tape from the box, and prepare it.",
     steps={

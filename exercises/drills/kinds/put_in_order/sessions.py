@@ -3,14 +3,14 @@
 from exercises.drills.judging.rules import LEAVE_IN_ORDER, ONE_RECORDER
 from exercises.drills.kinds.put_in_order.decoy import Decoy
 from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
-from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.standing import StandingProcedure
 from exercises.drills.kinds.put_in_order.steps import (
     COUNTER,
     MEND_AT_THE_END,
     NEW_TAPE,
 )
 
-START = Standing(
+START = StandingProcedure(
     name="begin a session",
     task="Yesterday the film got as far as {code}. Begin today’s session; the next shot is "
     "{shot}, from {tape}, which came out of a cold van.",
@@ -65,7 +65,7 @@ START = Standing(
     },
     rule=ONE_RECORDER,
 )
-END = Standing(
+END = StandingProcedure(
     name="end a session",
     task="The last shot of the day, {shot}, has just been assembled; the film ends at {code}. "
     "End the session. {tape} is still in the player.",

@@ -3,7 +3,7 @@
 from exercises.drills.judging.rules import FIXED_POSITION, SET_UP_FIRST
 from exercises.drills.kinds.put_in_order.decoy import Decoy
 from exercises.drills.kinds.put_in_order.procedure import Before, Flaw
-from exercises.drills.kinds.put_in_order.standing import Standing
+from exercises.drills.kinds.put_in_order.standing import StandingProcedure
 from exercises.drills.kinds.put_in_order.steps import (
     FIXED,
     LOOK,
@@ -13,7 +13,7 @@ from exercises.drills.kinds.put_in_order.steps import (
 
 STAYS = "the recorder’s tracking stays at its fixed position while it records"
 
-PLAYER = Standing(
+PLAYER = StandingProcedure(
     name="set up the player",
     task="{tape} has just come from the camera, and is in the player. Set it up for {shot}, "
     "and make the copy.",
@@ -60,7 +60,7 @@ PLAYER = Standing(
     },
     rule=SET_UP_FIRST,
 )
-RECORDER = Standing(
+RECORDER = StandingProcedure(
     name="set up the recorder",
     task="The bench stands as the last people left it. Set up the recorder for the day, "
     "before {shot} is laid.",
@@ -111,7 +111,7 @@ RECORDER = Standing(
     },
     rule=FIXED_POSITION,
 )
-OLD_TAPE = Standing(
+OLD_TAPE = StandingProcedure(
     name="an old tape on the recorder",
     task="The player is away. {tape}, which an old camera made, is to be looked through on the "
     "recorder; then the edit master goes on.",

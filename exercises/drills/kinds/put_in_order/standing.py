@@ -11,7 +11,7 @@ from exercises.drills.setting.draw import Draw
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Standing:
+class StandingProcedure:
     """As a `Procedure`, with `decoys` of which one at least is drawn.
 
     `otherwise` says some of its steps in other words.

@@ -1,7 +1,7 @@
 """Where the edit master’s time code comes from, and where a counter is set to zero."""
 
 from exercises.drills.judging.rules import CODE_OF_THE_MASTER, ZERO_TO_BE_FOUND
-from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.kinds.read_the_bench.reading import BenchReading
 from exercises.drills.setting.quay_street import ACTIONS, TAPES
 from exercises.drills.setting.scene import Scene
 
@@ -35,11 +35,11 @@ LAID: dict[str, tuple[tuple[str, str, str], ...]] = {
 }
 
 
-def laid(scene: Scene) -> Reading:
+def laid(scene: Scene) -> BenchReading:
     right = scene.draw.pick(tuple(LAID))
     where, source, edit = scene.draw.pick(LAID[right])
     at, tape = scene.code(scene.seconds(60, 900)), scene.draw.pick(TAPES)
-    return Reading(
+    return BenchReading(
         name="code-of-the-master",
         story=f"The edit master was recorded with black and time code. At {at} an edit from "
         f"{tape} is made, with run-up enough on both machines.",
@@ -81,12 +81,12 @@ PULSES, HOLE = "pulses throughout", "a few seconds of blank tape, wiped since th
 NO_CODE, CODE = "none", "all along"
 
 
-def zeroed(scene: Scene) -> Reading:
+def zeroed(scene: Scene) -> BenchReading:
     draw = scene.draw
     right = draw.pick(tuple(WAYS))
     place = draw.pick({NOWHERE: ALIKE, BY_CODE: (*ALIKE, *RECOGNISED)}.get(right, RECOGNISED))
     tape, shot = draw.pick(TAPES), draw.pick(ACTIONS).picture
-    return Reading(
+    return BenchReading(
         name="counter-to-zero",
         story=f"Last week {tape} was logged by the counter, and the log says where it was set to "
         f"zero. {scene.person} wants to find {shot} again, at {scene.lasting(reading(scene))}.",

@@ -1,7 +1,7 @@
 """Two kinds of erase head, and what an edit is like on a recorder that has one, or both."""
 
 from exercises.drills.judging.rules import TWO_KINDS_OF_ERASING
-from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.kinds.read_the_bench.reading import BenchReading
 from exercises.drills.setting.quay_street import TAPES
 from exercises.drills.setting.scene import Scene
 
@@ -35,12 +35,12 @@ EDITS: dict[str, tuple[tuple[str, str, str], ...]] = {
 }
 
 
-def edited(scene: Scene) -> Reading:
+def edited(scene: Scene) -> BenchReading:
     wiped = WIPED if scene.bench.erase_gap else JOINED_OUT_OF_PHASE
     found = scene.draw.pick(tuple(EDITS))
     drum, edit, there = scene.draw.pick(EDITS[found])
     at, tape = scene.code(scene.seconds(60, 900)), scene.draw.pick(TAPES)
-    return Reading(
+    return BenchReading(
         name="erase-heads",
         story=f"The edit is to begin at {at} on the edit master, with a shot from {tape}. Both "
         "machines have run-up enough.",

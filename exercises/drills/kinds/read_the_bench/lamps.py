@@ -1,7 +1,7 @@
 """The lamps of a recorder: dew, reference, servo lock."""
 
 from exercises.drills.judging.rules import THREE_LAMPS
-from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.kinds.read_the_bench.reading import BenchReading
 from exercises.drills.setting.scene import Scene
 
 STOP = "Stop, touch nothing more, and fetch the person in charge"
@@ -26,7 +26,7 @@ LIT: dict[str, tuple[tuple[str, str, str], ...]] = {
 }
 
 
-def lit(scene: Scene) -> Reading:
+def lit(scene: Scene) -> BenchReading:
     right = scene.draw.pick(tuple(LIT))
     dew, reference, servo = scene.draw.pick(LIT[right])
     at = scene.code(scene.seconds(60, 900))
@@ -37,7 +37,7 @@ def lit(scene: Scene) -> Reading:
             f"In the pre-roll for an edit at {at}, {scene.person} looks at the recorder’s lamps.",
         )
     )
-    return Reading(
+    return BenchReading(
         name="lamps",
         story=f"{before} On this bench, the reference lamp is lit while a reference arrives.",
         facts=(("Dew", dew), ("Reference", reference), ("Servo lock", servo)),

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from exercises.drills.judging.rules import ENDS_ONCE
-from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.kinds.read_the_bench.reading import BenchReading
 from exercises.drills.setting.scene import Scene
 from exercises.signal.lines import Lines
 from exercises.signal.patterns.bars import USUAL, numbers, white_bar
@@ -60,11 +60,11 @@ def drawn(scene: Scene) -> Loop:
     )
 
 
-def loop_of_boxes(scene: Scene) -> Reading:
+def loop_of_boxes(scene: Scene) -> BenchReading:
     lines = Lines.of(scene.rate)
     bars = USUAL[lines]
     belongs, loop = white_bar(bars, lines), drawn(scene)
-    return Reading(
+    return BenchReading(
         name="looped",
         story="From the player, the picture is looped through three boxes, in this order. "
         "Bars are played, and looked at on the waveform monitor.",

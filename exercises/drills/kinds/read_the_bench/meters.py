@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from exercises.drills.judging.rules import TWO_METERS
-from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.kinds.read_the_bench.reading import BenchReading
 from exercises.drills.setting.scene import Scene
 from exercises.signal.meters import both, peak
 from exercises.signal.meters.scale import in_words
@@ -29,7 +29,7 @@ ROOM = 60  # 0.1 dB under its maximum that a knock may stay (this course’s own
 
 
 @dataclass(frozen=True, slots=True)
-class Sound:
+class MeasuredSound:
     """What is measured, at the level that it has by itself; `knocks` are for the peak meter."""
 
     what: str
@@ -50,11 +50,11 @@ def _line(name: str) -> Callable[[], Samples]:
 
 
 SOUNDS = (
-    Sound("the keeper, talking", _line("keeper-1")),
-    Sound("the keeper, at the end of an answer", _line("keeper-4")),
-    Sound("line-up tone", lambda: line_up_tone().read(0, RATE)),
-    Sound("the winch, click by click", winch, knocks=True),
-    Sound("the winch in the crank room", winch, knocks=True),
+    MeasuredSound("the keeper, talking", _line("keeper-1")),
+    MeasuredSound("the keeper, at the end of an answer", _line("keeper-4")),
+    MeasuredSound("line-up tone", lambda: line_up_tone().read(0, RATE)),
+    MeasuredSound("the winch, click by click", winch, knocks=True),
+    MeasuredSound("the winch in the crank room", winch, knocks=True),
 )
 # Tenths of a dB by which each is played louder, or softer, by what is right then.
 SPOKEN = {DOWN: range(40, 90, 5), STAY: (-5, 0, 5), UP: range(-130, -50, 5)}
@@ -62,17 +62,17 @@ KNOCKED = {DOWN: range(70, 120, 5), STAY: range(-10, 45, 5), UP: range(-170, -70
 
 
 @lru_cache
-def readings(sound: Sound) -> tuple[float, float]:
+def readings(sound: MeasuredSound) -> tuple[float, float]:
     """The highest that a VU meter and a peak meter read, in tenths of a dB over line-up."""
     return both.highest(sound.samples())
 
 
-def read(scene: Scene) -> Reading:
+def read(scene: Scene) -> BenchReading:
     sound, right = scene.draw.pick(SOUNDS), scene.draw.pick((DOWN, STAY, UP))
     gain = scene.draw.pick(tuple((KNOCKED if sound.knocks else SPOKEN)[right]))
     needle, most = readings(sound)
     at = scene.code(scene.seconds(60, 900))
-    return Reading(
+    return BenchReading(
         name="two-meters",
         story=f"The bench has a VU meter and a peak meter. What is to be laid at {at} is played, "
         "and both are watched to the end.",

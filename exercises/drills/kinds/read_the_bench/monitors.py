@@ -1,7 +1,7 @@
 """What the recorder’s monitor shows: what comes in, what is on the tape, or one after the other."""
 
 from exercises.drills.judging.rules import IN_OR_TAPE
-from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.kinds.read_the_bench.reading import BenchReading
 from exercises.drills.setting.scene import Scene
 
 INPUT = "What comes in from the player at that moment"
@@ -35,11 +35,11 @@ STATES: dict[str, tuple[tuple[str, str, str], ...]] = {
 }
 
 
-def shown(scene: Scene) -> Reading:
+def shown(scene: Scene) -> BenchReading:
     right = scene.draw.pick(tuple(STATES))
     recorder, switch, heads = scene.draw.pick(STATES[right])
     at = scene.code(scene.seconds(60, 900))
-    return Reading(
+    return BenchReading(
         name="monitor",
         story=scene.draw.pick(
             (

@@ -13,7 +13,7 @@ from exercises.drills.kinds.read_the_bench import (
     meters,
     monitors,
 )
-from exercises.drills.kinds.read_the_bench.reading import Reading
+from exercises.drills.kinds.read_the_bench.reading import BenchReading
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -40,7 +40,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
         yield question(situation(scene), scene)
 
 
-def question(reading: Reading, scene: Scene) -> Question:
+def question(reading: BenchReading, scene: Scene) -> Question:
     letters = dict(zip(scene.draw.shuffled(list(reading.replies)), LETTERS, strict=False))
     options = [Option(value=letter, text=text) for text, letter in letters.items()]
     return Question(

@@ -7,7 +7,7 @@ from exercises.drills.judging.rules import Rule
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Reading:
+class BenchReading:
     """`replies` have what there is to be said of each."""
 
     name: str

@@ -10,7 +10,7 @@ from exercises.drills.kinds.knobs.job import Job
 from exercises.drills.kinds.knobs.question import Knob
 from exercises.drills.kinds.set_picture_level.version import Version, drawn
 from exercises.drills.kinds.set_picture_level.white import looks, reached, seen
-from exercises.drills.media.medium import Strip
+from exercises.drills.media.medium import PictureStrip
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Settings
@@ -89,11 +89,11 @@ def near(white: float) -> bool:
     return abs(white - WHITE) <= BAND
 
 
-def strip(job: Job, version: Version, source: int, gains: list[int], display: str) -> Strip:
+def strip(job: Job, version: Version, source: int, gains: list[int], display: str) -> PictureStrip:
     """One display at every position; the words are about the white in it."""
     whites = [gained(source, gain) for gain in gains]
     waveform = display == "waveform"
-    return Strip(
+    return PictureStrip(
         title="The waveform display" if waveform else "The monitor",
         words=tuple(
             seen(version.shown(white, job.lines), job.lines, version.what)

@@ -12,7 +12,7 @@ from exercises.drills.kinds.set_skew.controls import CONTROLS, SKEW, TRACKING, r
 from exercises.drills.kinds.set_skew.seen import DISPLAYS, named, seen, step
 from exercises.drills.kinds.set_tracking import question as tracking
 from exercises.drills.kinds.set_tracking.version import BAND, errors, where_seen
-from exercises.drills.media.medium import Strip
+from exercises.drills.media.medium import PictureStrip
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.footage import UPRIGHT
 from exercises.drills.setting.scene import opening
@@ -59,7 +59,7 @@ def skew_on(display: str) -> Made:
             passes="The copy has no fault, but its verticals lean a little at the upper edge.",
             rule=STRAIGHT,
             shown=(
-                Strip(
+                PictureStrip(
                     title=named(display),
                     words=tuple(seen(each, job.lines, display) for each in values),
                     pictures=tuple(

@@ -7,7 +7,7 @@ from exercises.drills.kinds.knobs.control import POSITIONS, told
 from exercises.drills.kinds.knobs.copy import made_so
 from exercises.drills.kinds.set_sound_level.outcomes import setting
 from exercises.drills.kinds.set_sound_level.takes import Takes
-from exercises.drills.media.medium import Clip
+from exercises.drills.media.medium import SoundClip
 from exercises.signal.meters.scale import in_words
 from exercises.tape import Bench, Levels, Made, Making, SoundLevel, SoundMode
 from exercises.tape.faults.meter import sound_of
@@ -18,7 +18,7 @@ BY_HAND = SoundMode.BY_HAND
 ON = {SoundMode.LIMITER: ", with the limiter", SoundMode.AUTOMATIC: ", with automatic gain"}
 
 
-def clips(takes: Takes, gains: list[int], best: int, other: SoundLevel) -> tuple[Clip, ...]:
+def clips(takes: Takes, gains: list[int], best: int, other: SoundLevel) -> tuple[SoundClip, ...]:
     """By hand at every position that can be listened to; then the other way, and the best."""
     document = takes.document(marked=False)
     near = [
@@ -43,8 +43,8 @@ def number(position: int) -> int:
     return LISTENED.index(min(LISTENED, key=lambda each: abs(each - position)))
 
 
-def clip(takes: Takes, document: Json, level: SoundLevel, title: str) -> Clip:
-    return Clip(
+def clip(takes: Takes, document: Json, level: SoundLevel, title: str) -> SoundClip:
+    return SoundClip(
         title=title,
         words=tuple(heard(takes, level)),
         session=made_so(document, setting(level.mode, level.gain)),

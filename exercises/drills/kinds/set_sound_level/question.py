@@ -18,7 +18,7 @@ from exercises.drills.kinds.set_sound_level.outcomes import (
     revealed,
     setting,
 )
-from exercises.drills.kinds.set_sound_level.takes import Levels, Takes
+from exercises.drills.kinds.set_sound_level.takes import TakeLevels, Takes
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Settings
@@ -68,13 +68,13 @@ def best_of(draw: Draw, apart: int, *, louder: bool) -> int:
     return draw.whole(max(PARTING + 1, apart), last - EDGE)
 
 
-def levels(draw: Draw, apart: int, *, louder: bool) -> Levels:
+def levels(draw: Draw, apart: int, *, louder: bool) -> TakeLevels:
     under = draw.whole(350, 370)  # a room that automatic gain can still bring up
     if louder:
         first = draw.whole(-110, -100)
-        return Levels(first=first, second=first + apart, under=under)
+        return TakeLevels(first=first, second=first + apart, under=under)
     first = draw.whole(-30, 25)
-    return Levels(first=first, second=first - apart, under=under)
+    return TakeLevels(first=first, second=first - apart, under=under)
 
 
 def question(takes: Takes, way: Way, came: Outcome, best: int) -> Question | None:

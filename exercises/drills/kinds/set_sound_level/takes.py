@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.media.medium import Sound
+from exercises.drills.media.medium import SourceSound
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.quay_street import TALKS
 from exercises.drills.setting.scene import Clip, Scene
@@ -20,7 +20,7 @@ SPOKEN = ("keeper-1", "keeper-2", "keeper-4", "keeper-6", "keeper-7")  # those w
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Levels:
+class TakeLevels:
     """In 0.1 dB over line-up: the speech of each take; `under` is how far the rooms lie below."""
 
     first: int
@@ -31,7 +31,7 @@ class Levels:
 class Takes:
     """A take from each of two tapes, one after the other on a prepared edit master."""
 
-    def __init__(self, draw: Draw, settings: Settings, levels: Levels) -> None:
+    def __init__(self, draw: Draw, settings: Settings, levels: TakeLevels) -> None:
         self.draw = draw
         self.scene = Scene(draw, settings)
         self.levels = levels
@@ -47,10 +47,10 @@ class Takes:
     def are_two(self) -> bool:
         return self.clips[0].tape != self.clips[1].tape
 
-    def sounds(self) -> dict[str, Sound]:
+    def sounds(self) -> dict[str, SourceSound]:
         """What is on each of the tapes."""
         return {
-            clip.tape: Sound(lines=(line,), begin=self._begins(clip))
+            clip.tape: SourceSound(lines=(line,), begin=self._begins(clip))
             for clip, line in zip(self.clips, self.said, strict=True)
         }
 

@@ -8,7 +8,7 @@ SECOND = 60  # percent of its own peak that a second one reaches
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Meter:
+class TrackingMeter:
     """`top` is what it shows at its peak, in hundredths of its scale; that depends on the tape.
 
     A `second`, lower peak stands so many percent of a track beside the heads' own, where they

@@ -10,12 +10,11 @@ from exercises.drills.kinds.knobs.question import Knob
 from exercises.drills.kinds.set_tracking.meter import in_words
 from exercises.drills.kinds.set_tracking.seen import seen
 from exercises.drills.kinds.set_tracking.version import Version, drawn
-from exercises.drills.media.medium import Strip
+from exercises.drills.media.medium import PictureStrip
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.footage import FOOTAGE
 from exercises.drills.setting.scene import opening
-from exercises.drills.setting.settings import Meter as BenchMeter
-from exercises.drills.setting.settings import Settings
+from exercises.drills.setting.settings import Meter, Settings
 from exercises.tape.geometry import LOST, envelope_loss
 
 ACROSS = 7  # pictures in a row of the strip
@@ -32,7 +31,7 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
         version = drawn(draw)
         job = Job(draw, settings, tuple(FOOTAGE))
         made = version(job, best_of(draw))
-        there = made.meter is None or BenchMeter.TRACKING in settings.meters
+        there = made.meter is None or Meter.TRACKING in settings.meters
         yield question(job, made) if there else None
 
 
@@ -67,9 +66,9 @@ def question(job: Job, version: Version) -> Question:
     )
 
 
-def strip(job: Job, tracking: Sequence[int], *, display: str = "monitor") -> Strip:
+def strip(job: Job, tracking: Sequence[int], *, display: str = "monitor") -> PictureStrip:
     """The picture at every position."""
-    return Strip(
+    return PictureStrip(
         title=f"The {display}" if display == "monitor" else f"The {display} display",
         words=tuple(
             seen(each) if display == "monitor" else seen(each, hidden=0) for each in tracking

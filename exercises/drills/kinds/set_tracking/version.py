@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from exercises.drills.judging.rules import FIXED_POSITION, TRACKING_MIDWAY, TRACKING_PEAK, Rule
 from exercises.drills.kinds.knobs.control import MIDDLE, POSITIONS, TOLD, best_of, start_of
 from exercises.drills.kinds.knobs.job import Job
-from exercises.drills.kinds.set_tracking.meter import Meter, in_words
+from exercises.drills.kinds.set_tracking.meter import TrackingMeter, in_words
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.quay_street import TAPES
 
@@ -36,7 +36,7 @@ class Version:
     why: str
     rule: Rule = TRACKING_PEAK
     band: int = BAND
-    meter: Meter | None = None
+    meter: TrackingMeter | None = None
     start: int | None = None
     lures: Reveals = field(default_factory=dict)
 
@@ -71,14 +71,14 @@ def metered(job: Job, clear: int) -> Version:
         best=clear,
         story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
         why="There the meter is at its peak and the heads run along the middle of the tracks.",
-        meter=Meter(top=job.draw.whole(52, 96)),
+        meter=TrackingMeter(top=job.draw.whole(52, 96)),
     )
 
 
 def marked(job: Job, clear: int) -> Version:
     """The same, and a mark that was right on another tape."""
     draw = job.draw
-    meter = Meter(top=draw.whole(70, 98))
+    meter = TrackingMeter(top=draw.whole(70, 98))
     other = draw.pick([tape for tape in TAPES if tape != job.clip.tape])
     mark = meter.at(draw.pick((25, 30, 35)))
     at_mark = nearest(meter.readings(errors(clear)), mark)
@@ -122,7 +122,7 @@ def stuck(job: Job, clear: int) -> Version:
         story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
         why="The needle does not move, so the meter is stuck and tells nothing. "
         f"The picture says where the heads are right: {where_seen(clear)}.",
-        meter=Meter(top=job.draw.whole(52, 96), stuck=True),
+        meter=TrackingMeter(top=job.draw.whole(52, 96), stuck=True),
         lures={each: ["meter-beats-picture"] for each in near},
     )
 
@@ -142,7 +142,7 @@ def second_peak(job: Job, clear: int) -> Version:
         story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
         why=f"The meter has a second, lower peak {TOLD[peak]}; there the picture is full of noise. "
         f"The picture decides: it is right {where_seen(clear)}.",
-        meter=Meter(top=draw.whole(64, 96), second=STEP * (peak - clear)),
+        meter=TrackingMeter(top=draw.whole(64, 96), second=STEP * (peak - clear)),
         lures={each: ["meter-beats-picture"] for each in near},
     )
 

@@ -3,7 +3,7 @@
 from exercises.drills.asks import Choice, Option
 from exercises.drills.judging import rules
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kinds.spot_by_ear.faults import Heard, Stretch
+from exercises.drills.kinds.spot_by_ear.faults import Heard, SoundStretch
 
 NOTHING, TAPE = "nothing", "worn-tape"
 
@@ -45,7 +45,7 @@ UNHEARD = {
 }
 
 
-def right_answer(found: list[Stretch], *, worn: bool) -> str | None:
+def right_answer(found: list[SoundStretch], *, worn: bool) -> str | None:
     """The right option; None where more than one thing is wrong.
 
     `worn`: the sound dips where no edit is.

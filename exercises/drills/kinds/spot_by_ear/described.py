@@ -5,11 +5,11 @@ Every clip is told alike, fault or none, so that the order of sentences says not
 
 from collections.abc import Iterator
 
-from exercises.drills.kinds.spot_by_ear.faults import Heard, Stretch
+from exercises.drills.kinds.spot_by_ear.faults import Heard, SoundStretch
 from exercises.drills.kinds.spot_by_ear.talk import Side, Talk
 from exercises.drills.setting.phrases import listed
 from exercises.tape import Bench, EditSession, Span, Tape
-from exercises.tape.faults.meter import Meter
+from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.pauses import lifted
 
 NEAR = 6  # frames from a cut within which a breath is told
@@ -19,11 +19,13 @@ CEILING = 30  # 0.1 dB over line-up: beyond it the tape rounds off what it is gi
 class Told:
     """What is heard of a talk on a tape, in sentences; `found` is the model's own account."""
 
-    def __init__(self, talk: Talk, session: EditSession, tape: Tape, found: list[Stretch]) -> None:
+    def __init__(
+        self, talk: Talk, session: EditSession, tape: Tape, found: list[SoundStretch]
+    ) -> None:
         self.talk = talk
         self.tape = tape
         self.bench: Bench = session.bench
-        self.meter = Meter(session.bench)
+        self.meter = RunMeter(session.bench)
         self.found = found
 
     def sentences(self) -> tuple[str, ...]:

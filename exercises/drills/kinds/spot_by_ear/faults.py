@@ -45,7 +45,7 @@ SENTENCES = {
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class SoundStretch:
     """`[start, end)` of the edit master, where one thing is wrong."""
 
     heard: Heard
@@ -53,21 +53,21 @@ class Stretch:
     end: int
 
 
-def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[Stretch]:
+def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[SoundStretch]:
     """All that is wrong with the sound in `[start, end)` of a tape."""
     within = (
-        Stretch(each.heard, max(each.start, start), min(each.end, end))
+        SoundStretch(each.heard, max(each.start, start), min(each.end, end))
         for each in _found(tape, bench)
         if each.start < end and each.end > start
     )
     return sorted(set(within), key=lambda each: (each.start, each.end, each.heard))
 
 
-def _found(tape: Tape, bench: Bench) -> Iterator[Stretch]:
+def _found(tape: Tape, bench: Bench) -> Iterator[SoundStretch]:
     control, _, sound = track_states(tape, bench)
     for state in chain(control, sound):
         if state.state in CONDITIONS:
-            yield Stretch(CONDITIONS[state.state], state.start, state.end)
+            yield SoundStretch(CONDITIONS[state.state], state.start, state.end)
     for fault in faults(tape, bench):
         if fault.kind in KINDS:
-            yield Stretch(KINDS[fault.kind], fault.start, fault.end)
+            yield SoundStretch(KINDS[fault.kind], fault.start, fault.end)

@@ -7,10 +7,16 @@ from exercises.drills.asks import Json
 from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_by_ear.answers import FAULT, NOTHING, RULES, revealed, right_answer
 from exercises.drills.kinds.spot_by_ear.described import Told
-from exercises.drills.kinds.spot_by_ear.faults import KINDS, SENTENCES, WORN, Stretch, stretches
+from exercises.drills.kinds.spot_by_ear.faults import (
+    KINDS,
+    SENTENCES,
+    WORN,
+    SoundStretch,
+    stretches,
+)
 from exercises.drills.kinds.spot_by_ear.situations import Situation, drawn
 from exercises.drills.kinds.spot_by_ear.talk import Talk
-from exercises.drills.media.medium import Clip, media
+from exercises.drills.media.medium import SoundClip, media
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Settings
@@ -81,9 +87,11 @@ def into(talk: Talk) -> str:
     return f"{float((talk.cut - talk.window[0]) / talk.scene.rate.fraction):.1f}"
 
 
-def clip(title: str, talk: Talk, session: EditSession, tape: Tape, found: list[Stretch]) -> Clip:
+def clip(
+    title: str, talk: Talk, session: EditSession, tape: Tape, found: list[SoundStretch]
+) -> SoundClip:
     start, end = talk.window
-    return Clip(
+    return SoundClip(
         title=title,
         words=Told(talk, session, tape, found).sentences(),
         session=talk.document(),
@@ -93,12 +101,12 @@ def clip(title: str, talk: Talk, session: EditSession, tape: Tape, found: list[S
     )
 
 
-def without(clean: Talk) -> Clip:
+def without(clean: Talk) -> SoundClip:
     session = read_edit_session(clean.document())
     return clip("The same cut, made well", clean, session, session.recorded(), [])
 
 
-def happened(tape: Tape, bench: Bench, found: list[Stretch]) -> list[str]:
+def happened(tape: Tape, bench: Bench, found: list[SoundStretch]) -> list[str]:
     """What the tape model says of it."""
     heard = {each.heard for each in found}
     told = dict.fromkeys(

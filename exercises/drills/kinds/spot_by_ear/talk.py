@@ -4,7 +4,7 @@ from dataclasses import replace
 from math import ceil
 
 from exercises.drills.asks import Json
-from exercises.drills.media.medium import Sound
+from exercises.drills.media.medium import SourceSound
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.quay_street import TAPES
 from exercises.drills.setting.scene import Scene
@@ -30,7 +30,7 @@ class Side:
         self.tape = tape
         self.rate: Rate = scene.rate
         begin = draw.whole(6500, 12000) + longer_run_up(scene)
-        self.sound = Sound(lines=names, begin=begin, pause=draw.whole(1300, 1900))
+        self.sound = SourceSound(lines=names, begin=begin, pause=draw.whole(1300, 1900))
         self.before = draw.whole(250, 450)  # ms from the edit in to the line
         self.after = draw.whole(350, 550)  # and from the line's end to the edit out
         self.take: Json = {
@@ -149,7 +149,7 @@ class Talk:
         return self.first, self.second
 
     @property
-    def sounds(self) -> dict[str, Sound]:
+    def sounds(self) -> dict[str, SourceSound]:
         return {side.tape: side.sound for side in self.sides}
 
     def document(self) -> Json:

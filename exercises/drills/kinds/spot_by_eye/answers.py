@@ -3,7 +3,7 @@
 from exercises.drills.asks import Choice, Option
 from exercises.drills.judging import rules
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kinds.spot_by_eye.faults import Seen, Stretch, Where, where
+from exercises.drills.kinds.spot_by_eye.faults import PictureStretch, Seen, Where, where
 from exercises.drills.kinds.spot_by_eye.form import Form, Showing
 
 NOTHING = "nothing"
@@ -51,7 +51,7 @@ def asks(form: Form) -> tuple[Choice, ...]:
     return (FAULT,) if form is Form.STILL else (FAULT, WHERE)
 
 
-def right_answers(found: list[Stretch], showing: Showing) -> dict[str, str] | None:
+def right_answers(found: list[PictureStretch], showing: Showing) -> dict[str, str] | None:
     """The right option for each ask; None where more than one thing is wrong."""
     if len({each.seen for each in found}) > 1:
         return None

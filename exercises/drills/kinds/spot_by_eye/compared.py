@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from exercises.drills.kinds.spot_by_eye.faults import Seen, Stretch
+from exercises.drills.kinds.spot_by_eye.faults import PictureStretch, Seen
 from exercises.drills.kinds.spot_by_eye.form import Showing
 from exercises.drills.media.described import told
 from exercises.drills.media.medium import SMALL, Picture, Still
@@ -34,7 +34,7 @@ def well(picture: Picture) -> Picture:
     return replace(picture, look={"lines": picture.look["lines"], **WELL})
 
 
-def faulty_frames(found: list[Stretch], showing: Showing) -> tuple[int, ...]:
+def faulty_frames(found: list[PictureStretch], showing: Showing) -> tuple[int, ...]:
     """The frame to look at again; at a jump, both sides of it."""
     first = found[0]
     if first.seen is Seen.JUMP:
@@ -42,7 +42,7 @@ def faulty_frames(found: list[Stretch], showing: Showing) -> tuple[int, ...]:
     return tuple(n for n in showing.frames if first.start <= n < first.end)[:1]
 
 
-def answered(screen: Screen, found: list[Stretch], showing: Showing) -> list[Still]:
+def answered(screen: Screen, found: list[PictureStretch], showing: Showing) -> list[Still]:
     """The frames as they are, then the last of them as it was meant."""
     frames = faulty_frames(found, showing) if found else showing.frames[:1]
     names = ("Before the cut", "After the cut") if len(frames) > 1 else ("As it is",)
@@ -57,7 +57,7 @@ def answered(screen: Screen, found: list[Stretch], showing: Showing) -> list[Sti
     return [*shown, still("Without the fault", clean)]
 
 
-def _meant(screen: Screen, frame: int, fault: Stretch) -> Picture:
+def _meant(screen: Screen, frame: int, fault: PictureStretch) -> Picture:
     """What was to be seen there: a flash is of another shot, and snow is of none."""
     if fault.seen is Seen.FLASH:
         return screen.at(fault.end)

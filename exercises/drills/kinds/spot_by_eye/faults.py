@@ -55,7 +55,7 @@ class Where(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class PictureStretch:
     """`[start, end)` of the edit master, where one thing is wrong."""
 
     seen: Seen
@@ -63,42 +63,42 @@ class Stretch:
     end: int
 
 
-def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[Stretch]:
+def stretches(tape: Tape, bench: Bench, start: int, end: int) -> list[PictureStretch]:
     """All that is wrong with the picture in `[start, end)` of a tape."""
     within = (
-        Stretch(each.seen, max(each.start, start), min(each.end, end))
+        PictureStretch(each.seen, max(each.start, start), min(each.end, end))
         for each in _found(tape, bench)
         if each.start < end and each.end > start
     )
     return sorted(set(within), key=lambda each: (each.start, each.end, each.seen))
 
 
-def without_measurement(found: Stretch, tape: Tape) -> list[str]:
+def without_measurement(found: PictureStretch, tape: Tape) -> list[str]:
     """What is said of it; nothing, where the model has a figure."""
     if found.seen is Seen.SNOW and tape.control.at(found.start):
         return [NOT_COPIED]
     return [SENTENCES[found.seen]] if found.seen in SENTENCES else []
 
 
-def worn(tape: Tape, tapes: Collection[str], start: int, end: int) -> list[Stretch]:
+def worn(tape: Tape, tapes: Collection[str], start: int, end: int) -> list[PictureStretch]:
     """Where, in `[start, end)`, lies what was copied from one of these tapes, which are worn."""
     return [
-        Stretch(Seen.WORN, max(run.start, start), min(run.end, end))
+        PictureStretch(Seen.WORN, max(run.start, start), min(run.end, end))
         for run in tape.picture.runs
         if run.value.source in tapes and run.start < end and run.end > start
     ]
 
 
-def _found(tape: Tape, bench: Bench) -> Iterator[Stretch]:
+def _found(tape: Tape, bench: Bench) -> Iterator[PictureStretch]:
     for state in play(tape, bench):
         if state.state in CONDITIONS:
-            yield Stretch(CONDITIONS[state.state], state.start, state.end)
+            yield PictureStretch(CONDITIONS[state.state], state.start, state.end)
     for fault in faults(tape, bench):
         if fault.kind in KINDS:
-            yield Stretch(KINDS[fault.kind], fault.start, fault.end)
+            yield PictureStretch(KINDS[fault.kind], fault.start, fault.end)
 
 
-def where(found: list[Stretch], cut: int) -> Where:
+def where(found: list[PictureStretch], cut: int) -> Where:
     """On which side of the cut; or at the cut, where it is between the two shots."""
     if found[0].seen in {Seen.JUMP, Seen.FLASH}:
         return Where.CUT

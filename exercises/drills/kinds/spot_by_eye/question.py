@@ -8,7 +8,7 @@ from exercises.drills.kinds.spot_by_eye.answers import RULES, asks, revealed, ri
 from exercises.drills.kinds.spot_by_eye.compared import EXAMPLES, answered, example, faulty_frames
 from exercises.drills.kinds.spot_by_eye.faults import (
     KINDS,
-    Stretch,
+    PictureStretch,
     Where,
     stretches,
     without_measurement,
@@ -94,7 +94,7 @@ def bench(film: Film) -> str:
 
 
 def pictures(
-    film: Film, session: EditSession, found: list[Stretch], showing: Showing
+    film: Film, session: EditSession, found: list[PictureStretch], showing: Showing
 ) -> tuple[list[Json], Json]:
     """Media: those of the question, those that explain it, and an example of each fault.
 
@@ -111,7 +111,7 @@ def pictures(
     return media(*shown), {"afterwards": numbers, "examples": examples}
 
 
-def happened(tape: Tape, session_bench: Bench, found: list[Stretch]) -> list[str]:
+def happened(tape: Tape, session_bench: Bench, found: list[PictureStretch]) -> list[str]:
     """What the tape model says of it."""
     seen = {each.seen for each in found}
     told = dict.fromkeys(

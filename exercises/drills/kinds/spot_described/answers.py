@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs import PROMISING
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.cause import cause_of
 from exercises.drills.kinds.spot_described.mends import Mend, least
 from exercises.drills.kinds.spot_described.state import Fault
@@ -75,7 +75,7 @@ def edit_options(edits: int) -> tuple[Option, ...]:
     )
 
 
-def right_answers(case: Case) -> dict[str, str] | None:
+def right_answers(case: EditsCase) -> dict[str, str] | None:
     """The right option for each ask; None where a case has no single answer."""
     if case.fault is None:
         return {"fault": NOTHING, "edit": NOTHING, "mend": TRACKING if case.off else LEAVE}
@@ -90,7 +90,7 @@ def right_answers(case: Case) -> dict[str, str] | None:
     return {"fault": case.fault.value, "edit": str(edit + 1), "mend": mend.value}
 
 
-def revealed(case: Case, right: dict[str, str]) -> dict[str, dict[str, list[str]]]:
+def revealed(case: EditsCase, right: dict[str, str]) -> dict[str, dict[str, list[str]]]:
     """By ask and wrong option: the beliefs that it reveals."""
     blamed: dict[str, list[str]] = {TAPE: ["tape-fault"]} if right["edit"] != TAPE else {}
     if case.fault is None:
@@ -108,7 +108,7 @@ def revealed(case: Case, right: dict[str, str]) -> dict[str, dict[str, list[str]
     }
 
 
-def _hiding(case: Case) -> Iterator[str]:
+def _hiding(case: EditsCase) -> Iterator[str]:
     """The beliefs by which nothing went wrong."""
     modes = {step.mode for step in case.steps}
     for belief in PROMISING:
@@ -116,7 +116,7 @@ def _hiding(case: Case) -> Iterator[str]:
             yield belief.id
 
 
-def _mends(case: Case, right: str) -> dict[str, list[str]]:
+def _mends(case: EditsCase, right: str) -> dict[str, list[str]]:
     """For each mend that is not right: the belief by which it would be enough."""
     found = {}
     for mode in Mode:

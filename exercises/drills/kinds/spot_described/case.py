@@ -22,7 +22,7 @@ class Step:
     mode: Mode
 
 
-class Case:
+class EditsCase:
     """Edits made one after the other on a master.
 
     `worn` are places of the tapes that drop out; `off`: the machine that plays the master in the

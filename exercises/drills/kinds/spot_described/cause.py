@@ -14,7 +14,7 @@ from exercises.drills.judging.rules import (
     WORN_MASTER,
     WORN_SOURCE,
 )
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.state import Fault, Stretch
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import code, length, listed, span
@@ -26,7 +26,7 @@ class Cause(NamedTuple):
     rule: Rule
 
 
-def cause_of(case: Case) -> Cause | None:
+def cause_of(case: EditsCase) -> Cause | None:
     """None where nothing is wrong, and where no one edit can truly be blamed for the worst of it.
 
     That is so where several edits are, and where the fault lies on tape that the edit left alone:
@@ -41,7 +41,7 @@ def cause_of(case: Case) -> Cause | None:
     return Blame(case, index, worst).cause()
 
 
-def worn_out(case: Case) -> Cause:
+def worn_out(case: EditsCase) -> Cause:
     """No edit did it: one of the tapes is worn."""
     (worn,) = case.worn
     where = f"{span(worn.start, worn.end, case.bench)}"
@@ -55,7 +55,7 @@ def worn_out(case: Case) -> Cause:
 class Blame:
     """A stretch that is wrong, and the edit, by index, after which it first was."""
 
-    def __init__(self, case: Case, index: int, worst: Stretch) -> None:
+    def __init__(self, case: EditsCase, index: int, worst: Stretch) -> None:
         self.case, self.worst, self.bench = case, worst, case.bench
         self.step = case.steps[index]
         self.change = self.step.change

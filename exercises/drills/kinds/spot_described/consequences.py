@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Json
 from exercises.drills.kinds.spot_described.answers import ANOTHER, LEAVE, TRACKING
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.mends import Mend
 from exercises.drills.kinds.spot_described.told import Told
 from exercises.drills.setting.change import Mode
@@ -10,7 +10,7 @@ from exercises.drills.setting.phrases import span
 from exercises.tape import Tape, tape_map
 
 
-def consequences(case: Case, right_mend: str, window: tuple[int, int]) -> Json:
+def consequences(case: EditsCase, right_mend: str, window: tuple[int, int]) -> Json:
     """What happened; the tape as it is and once mended; what each recording would mend."""
     told, faulty = Told(case), right_mend not in (LEAVE, TRACKING)
     mended = Mend(case, Mode(right_mend)).result().tape if right_mend in list(Mode) else None
@@ -29,7 +29,7 @@ def mends(told: Told) -> dict[str, str]:
     return {mode.value: told.mended(mode) for mode in Mode} | {ANOTHER: told.on_another_tape()}
 
 
-def _map(tape: Tape, case: Case, window: tuple[int, int]) -> Json:
+def _map(tape: Tape, case: EditsCase, window: tuple[int, int]) -> Json:
     start, end = window
     marks = {"film in": case.last.start, "film out": case.last.end}
     return tape_map(tape, case.bench, start=start, end=end, marks=marks).as_json()

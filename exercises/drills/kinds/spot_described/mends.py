@@ -4,7 +4,7 @@ from collections.abc import Collection
 from functools import cached_property
 
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.kinds.spot_described.case import Case, as_meant
+from exercises.drills.kinds.spot_described.case import EditsCase, as_meant
 from exercises.drills.kinds.spot_described.state import State
 from exercises.drills.setting.change import Change, Mode
 from exercises.tape import Source, Take, Tape
@@ -22,7 +22,7 @@ class Mend:
     it with pulses in phase for as long as a machine needs, and goes on to the film's end.
     """
 
-    def __init__(self, case: Case, mode: Mode) -> None:
+    def __init__(self, case: EditsCase, mode: Mode) -> None:
         self.case, self.mode = case, mode
         self.start = case.start
         self.end = case.end
@@ -72,6 +72,6 @@ def ready_before(tape: Tape, frame: int, lock: int) -> int:
     return -1
 
 
-def least(case: Case) -> Mode | None:
+def least(case: EditsCase) -> Mode | None:
     """The mode of the least recording that puts the case right; None where no one does."""
     return next((mode for mode in BY_WORK if Mend(case, mode).works()), None)

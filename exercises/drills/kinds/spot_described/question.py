@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_described.answers import SELDOM, asks, revealed, right_answers
-from exercises.drills.kinds.spot_described.case import Case, Step
+from exercises.drills.kinds.spot_described.case import EditsCase, Step
 from exercises.drills.kinds.spot_described.consequences import consequences
 from exercises.drills.kinds.spot_described.shown import shown, window
 from exercises.drills.kinds.spot_described.situations import Situation, drawn, name
@@ -69,7 +69,7 @@ def offered(
     return {**reveals, "mend": mends}
 
 
-def case_of(work: Work) -> Case:
+def case_of(work: Work) -> EditsCase:
     session = read_edit_session(work.scene.document())
     steps = [Step(job.change(session.sources[job.clip.tape]), job.mode) for job in work.jobs]
-    return Case(session.bench, session.master, steps, worn=work.worn, off=work.off)
+    return EditsCase(session.bench, session.master, steps, worn=work.worn, off=work.off)

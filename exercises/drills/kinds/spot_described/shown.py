@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.playback import Playing
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.phrases import code, span
@@ -12,7 +12,9 @@ from exercises.drills.setting.quay_street import Shot
 BEFORE, AFTER = 4, 9  # seconds of tape played before the film and after it
 
 
-def shown(jobs: Sequence[Job], case: Case, *, story: str, bench: str, remark: str = "") -> Json:
+def shown(
+    jobs: Sequence[Job], case: EditsCase, *, story: str, bench: str, remark: str = ""
+) -> Json:
     """`bench` is its figures in words, `remark` what was noticed besides."""
     start, end = window(jobs, case)
     film = span(case.last.start, case.last.end, case.bench)
@@ -28,7 +30,7 @@ def shown(jobs: Sequence[Job], case: Case, *, story: str, bench: str, remark: st
     }
 
 
-def noticed(jobs: Sequence[Job], case: Case) -> list[list[str]]:
+def noticed(jobs: Sequence[Job], case: EditsCase) -> list[list[str]]:
     """What is seen and heard of the film, and never why."""
     played = Playing(case.last.tape, case.bench, clips(jobs), case.worn, case.off)
     return [
@@ -37,7 +39,7 @@ def noticed(jobs: Sequence[Job], case: Case) -> list[list[str]]:
     ]
 
 
-def window(jobs: Sequence[Job], case: Case) -> tuple[int, int]:
+def window(jobs: Sequence[Job], case: EditsCase) -> tuple[int, int]:
     """The part of the master that is played."""
     start, end = min(job.at for job in jobs), max(job.end for job in jobs)
     second = case.bench.rate.nominal

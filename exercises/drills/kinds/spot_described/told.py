@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from exercises.drills.judging.outcome import NAMES
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.cause import cause_of
 from exercises.drills.kinds.spot_described.mends import Mend, least
 from exercises.drills.kinds.spot_described.state import Fault, State, Stretch
@@ -15,7 +15,7 @@ from exercises.tape import SIDES, Rate, Side, Tape, unpulsed
 class Told:
     """A case in words."""
 
-    def __init__(self, case: Case) -> None:
+    def __init__(self, case: EditsCase) -> None:
         self.case = case
         self.rate: Rate = case.bench.rate
 

@@ -5,16 +5,15 @@ from collections.abc import Iterator
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.judging.rules import DRIFTS
 from exercises.drills.kind import Question
-from exercises.drills.kinds.set_tracking.meter import Meter, in_words
+from exercises.drills.kinds.set_tracking.meter import TrackingMeter, in_words
 from exercises.drills.kinds.set_tracking.question import off
 from exercises.drills.kinds.set_tracking.seen import seen
-from exercises.drills.kinds.watch_it_drift.reel import Reel
+from exercises.drills.kinds.watch_it_drift.reel import DriftingReel
 from exercises.drills.kinds.watch_it_drift.rehearsals import TAKES, Rehearsals, rehearsals
-from exercises.drills.media.medium import Strip, media
+from exercises.drills.media.medium import PictureStrip, media
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
-from exercises.drills.setting.settings import Meter as BenchMeter
-from exercises.drills.setting.settings import Settings
+from exercises.drills.setting.settings import Meter, Settings
 
 METERED = 0.5
 ACROSS = 4  # pictures in a row of the strip
@@ -25,12 +24,12 @@ def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
     """What the seed draws; each makes a question."""
     draw = Draw(seed)
     while True:
-        yield question(Reel(draw, settings, TAKES), rehearsals(draw))
+        yield question(DriftingReel(draw, settings, TAKES), rehearsals(draw))
 
 
-def question(reel: Reel, watched: Rehearsals) -> Question:
-    metered = reel.draw.chance(METERED) and BenchMeter.TRACKING in reel.scene.settings.meters
-    meter = Meter(top=reel.draw.whole(52, 96)) if metered else None
+def question(reel: DriftingReel, watched: Rehearsals) -> Question:
+    metered = reel.draw.chance(METERED) and Meter.TRACKING in reel.scene.settings.meters
+    meter = TrackingMeter(top=reel.draw.whole(52, 96)) if metered else None
     right = NEVER if watched.due is None else value(watched.due)
     return Question(
         situation=f"{'steady' if watched.due is None else 'differing'}, "
@@ -75,7 +74,7 @@ def place(take: int) -> str:
     return f"Take {take + 1}"
 
 
-def shown(reel: Reel, watched: Rehearsals, meter: Meter | None) -> Json:
+def shown(reel: DriftingReel, watched: Rehearsals, meter: TrackingMeter | None) -> Json:
     readings = meter.readings(watched.tracking) if meter else ()
     return {
         "story": f"{opening(reel.scene)} {told(reel)}",
@@ -90,7 +89,7 @@ def shown(reel: Reel, watched: Rehearsals, meter: Meter | None) -> Json:
     }
 
 
-def told(reel: Reel) -> str:
+def told(reel: DriftingReel) -> str:
     tape = reel.tape
     return reel.draw.pick(
         (
@@ -104,8 +103,8 @@ def told(reel: Reel) -> str:
     )
 
 
-def strip(reel: Reel, watched: Rehearsals) -> Strip:
-    return Strip(
+def strip(reel: DriftingReel, watched: Rehearsals) -> PictureStrip:
+    return PictureStrip(
         title="The monitor",
         words=tuple(map(seen, watched.tracking)),
         pictures=tuple(

@@ -14,7 +14,7 @@ from exercises.drills.setting.settings import Settings
 from exercises.signal.lines import Lines
 
 
-class Reel:
+class DriftingReel:
     """Which takes go where, and what each looks like when it is played."""
 
     def __init__(self, draw: Draw, settings: Settings, takes: int) -> None:

@@ -3,7 +3,7 @@
 from collections.abc import Collection, Sequence
 
 from exercises.drills.asks import Amount, Ask, Choice, Column, Json, Option, Table
-from exercises.drills.kinds.which_generation.reels import WHOLE, Reel, Segment
+from exercises.drills.kinds.which_generation.reels import WHOLE, CopiedShot, CopiedTape
 
 FREE, LAST, ONE = "copy-is-free", "last-copy-counts", "whole-tape-one-generation"
 BELIEFS = (FREE, LAST, ONE)
@@ -16,7 +16,7 @@ GENERATIONS = tuple(
 
 
 def asks(
-    segments: Sequence[Segment], asked: Segment, on: str, tapes: Sequence[str]
+    segments: Sequence[CopiedShot], asked: CopiedShot, on: str, tapes: Sequence[str]
 ) -> tuple[Ask, ...]:
     return (
         Table(
@@ -42,18 +42,18 @@ def asks(
     )
 
 
-def lines(segments: Sequence[Segment]) -> list[str]:
+def lines(segments: Sequence[CopiedShot]) -> list[str]:
     return [f"{number}: {each.shot.picture}" for number, each in enumerate(segments, 1)]
 
 
-def to_choose(asked: Segment, gone: str = "") -> list[Reel]:
+def to_choose(asked: CopiedShot, gone: str = "") -> list[CopiedTape]:
     """The tapes that hold the shot before the edit master does and can be had, by name."""
     before = (reel for reel in asked.reel.line[:-1] if reel.name not in (*WHOLE, gone))
     return sorted(before, key=lambda reel: reel.name)
 
 
 def answer(
-    segments: Sequence[Segment], asked: Segment, gone: str, beliefs: Collection[str]
+    segments: Sequence[CopiedShot], asked: CopiedShot, gone: str, beliefs: Collection[str]
 ) -> Json:
     """The true answer, or that of somebody with these beliefs.
 
@@ -75,15 +75,15 @@ def answer(
     }
 
 
-def _latest(asked: Segment, gone: str) -> Reel:
+def _latest(asked: CopiedShot, gone: str) -> CopiedTape:
     return max(to_choose(asked, gone), key=lambda reel: reel.generation)
 
 
-def _best(asked: Segment, gone: str, *, last: bool) -> Reel:
+def _best(asked: CopiedShot, gone: str, *, last: bool) -> CopiedTape:
     return max(to_choose(asked, gone), key=lambda reel: reel.snr if last else reel.noise)
 
 
-def clear(asked: Segment, gone: str) -> bool:
+def clear(asked: CopiedShot, gone: str) -> bool:
     """Whether no figure is so near another that an answer could be either."""
     figures = [asked.reel.chain[0], asked.reel.chain[-1], asked.reel.noise]
     near = [

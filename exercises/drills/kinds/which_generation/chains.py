@@ -2,7 +2,13 @@
 
 from collections.abc import Callable, Iterator
 
-from exercises.drills.kinds.which_generation.reels import FESTIVAL, MASTER, SALOON, Reel, Segment
+from exercises.drills.kinds.which_generation.reels import (
+    FESTIVAL,
+    MASTER,
+    SALOON,
+    CopiedShot,
+    CopiedTape,
+)
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.quay_street import ACTIONS, BENCHES, PEOPLE, TALKS, TAPES, Shot
 
@@ -12,7 +18,7 @@ class Work:
 
     def __init__(self, draw: Draw) -> None:
         self.draw = draw
-        self.reels: list[Reel] = []
+        self.reels: list[CopiedTape] = []
         self.story = ""
         self.on = "the edit master"
         self.person, self.other = draw.shuffled(PEOPLE)[:2]
@@ -20,31 +26,31 @@ class Work:
         self._names: Iterator[str] = iter(draw.shuffled(TAPES))
         self._shots: Iterator[Shot] = iter(draw.shuffled((*ACTIONS, *TALKS)))
 
-    def camera(self) -> Reel:
-        return self._kept(Reel(next(self._names), self.draw.whole(42, 46)))
+    def camera(self) -> CopiedTape:
+        return self._kept(CopiedTape(next(self._names), self.draw.whole(42, 46)))
 
-    def dub(self, reel: Reel) -> Reel:
-        return self._kept(Reel(next(self._names), self.draw.whole(43, 49), reel))
+    def dub(self, reel: CopiedTape) -> CopiedTape:
+        return self._kept(CopiedTape(next(self._names), self.draw.whole(43, 49), reel))
 
-    def _kept(self, reel: Reel) -> Reel:
+    def _kept(self, reel: CopiedTape) -> CopiedTape:
         self.reels.append(reel)
         return reel
 
-    def laid(self, *reels: Reel) -> list[Segment]:
+    def laid(self, *reels: CopiedTape) -> list[CopiedShot]:
         """Shots copied from these tapes onto one, by one recorder."""
         snr = self.draw.whole(43, 48)
-        return [Segment(next(self._shots), Reel(MASTER, snr, reel)) for reel in reels]
+        return [CopiedShot(next(self._shots), CopiedTape(MASTER, snr, reel)) for reel in reels]
 
-    def dubbed(self, segments: list[Segment], name: str) -> list[Segment]:
+    def dubbed(self, segments: list[CopiedShot], name: str) -> list[CopiedShot]:
         """The whole tape copied once more."""
         snr = self.draw.whole(43, 48)
-        return [Segment(each.shot, Reel(name, snr, each.reel)) for each in segments]
+        return [CopiedShot(each.shot, CopiedTape(name, snr, each.reel)) for each in segments]
 
 
-Chain = Callable[[Work], list[Segment]]
+Chain = Callable[[Work], list[CopiedShot]]
 
 
-def viewing_copy(work: Work) -> list[Segment]:
+def viewing_copy(work: Work) -> list[CopiedShot]:
     camera, other = work.camera(), work.camera()
     dub = work.dub(camera)
     work.story = (
@@ -54,7 +60,7 @@ def viewing_copy(work: Work) -> list[Segment]:
     return work.laid(camera, dub, other, dub)
 
 
-def archive_loan(work: Work) -> list[Segment]:
+def archive_loan(work: Work) -> list[CopiedShot]:
     archive = work.camera()
     copy = work.dub(archive)
     loan, camera = work.dub(copy), work.camera()
@@ -66,7 +72,7 @@ def archive_loan(work: Work) -> list[Segment]:
     return work.laid(camera, loan, camera, copy)
 
 
-def old_master(work: Work) -> list[Segment]:
+def old_master(work: Work) -> list[CopiedShot]:
     camera = work.camera()
     old, fresh = work.dub(camera), work.camera()
     work.story = (
@@ -76,7 +82,7 @@ def old_master(work: Work) -> list[Segment]:
     return work.laid(old, fresh, camera, old)
 
 
-def two_cameras(work: Work) -> list[Segment]:
+def two_cameras(work: Work) -> list[CopiedShot]:
     camera, other = work.camera(), work.camera()
     dub = work.dub(other)
     work.story = (
@@ -86,7 +92,7 @@ def two_cameras(work: Work) -> list[Segment]:
     return work.laid(camera, dub, other)
 
 
-def collected_tape(work: Work) -> list[Segment]:
+def collected_tape(work: Work) -> list[CopiedShot]:
     first, second = work.camera(), work.camera()
     collected, again = work.dub(first), work.dub(second)
     work.story = (
@@ -96,7 +102,7 @@ def collected_tape(work: Work) -> list[Segment]:
     return work.laid(collected, first, again, second)
 
 
-def worn_tape(work: Work) -> list[Segment]:
+def worn_tape(work: Work) -> list[CopiedShot]:
     camera = work.camera()
     dub = work.dub(camera)
     twice = work.dub(dub)
@@ -107,7 +113,7 @@ def worn_tape(work: Work) -> list[Segment]:
     return work.laid(dub, twice, camera, twice)
 
 
-def two_benches(work: Work) -> list[Segment]:
+def two_benches(work: Work) -> list[CopiedShot]:
     camera, other = work.camera(), work.camera()
     scene = work.dub(camera)
     work.story = (
@@ -117,7 +123,7 @@ def two_benches(work: Work) -> list[Segment]:
     return work.laid(other, scene, scene, camera)
 
 
-def first_version(work: Work) -> list[Segment]:
+def first_version(work: Work) -> list[CopiedShot]:
     camera = work.camera()
     old, other = work.dub(camera), work.camera()
     work.story = (
@@ -128,7 +134,7 @@ def first_version(work: Work) -> list[Segment]:
     return work.laid(other, old, camera)
 
 
-def borrowed_shots(work: Work) -> list[Segment]:
+def borrowed_shots(work: Work) -> list[CopiedShot]:
     neighbour = work.camera()
     theirs, camera = work.dub(neighbour), work.camera()
     ours = work.dub(theirs)
@@ -139,7 +145,7 @@ def borrowed_shots(work: Work) -> list[Segment]:
     return work.laid(ours, theirs, camera, ours)
 
 
-def slowly_mended(work: Work) -> list[Segment]:
+def slowly_mended(work: Work) -> list[CopiedShot]:
     camera, other = work.camera(), work.camera()
     old = work.dub(camera)
     work.story = (
@@ -149,7 +155,7 @@ def slowly_mended(work: Work) -> list[Segment]:
     return work.laid(old, camera, old, other)
 
 
-def sent_by_post(work: Work) -> list[Segment]:
+def sent_by_post(work: Work) -> list[CopiedShot]:
     camera, other = work.camera(), work.camera()
     dub = work.dub(camera)
     work.story = (
@@ -159,7 +165,7 @@ def sent_by_post(work: Work) -> list[Segment]:
     return work.laid(dub, other, dub, camera)
 
 
-def copied(work: Work, segments: list[Segment], times: int) -> list[Segment]:
+def copied(work: Work, segments: list[CopiedShot], times: int) -> list[CopiedShot]:
     """All of the edit master copied once more, or twice, and told so."""
     if times:
         work.on = "the festival copy"

@@ -8,7 +8,7 @@ from exercises.drills.judging.rules import GENERATIONS_ADD
 from exercises.drills.kind import Question
 from exercises.drills.kinds.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
 from exercises.drills.kinds.which_generation.chains import DRAWN, Chain, Work, copied, name
-from exercises.drills.kinds.which_generation.reels import WHOLE, Segment
+from exercises.drills.kinds.which_generation.reels import WHOLE, CopiedShot
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.settings import Settings
@@ -60,7 +60,7 @@ def named_first(work: Work) -> str:
     return min((reel.name for reel in work.reels if reel.name in work.story), key=work.story.index)
 
 
-def page(work: Work, segments: list[Segment], gone: str) -> Json:
+def page(work: Work, segments: list[CopiedShot], gone: str) -> Json:
     master, *copies = [reel for reel in segments[0].reel.line if reel.name in WHOLE]
     return {
         "story": f"{work.story} {lost(work, gone)}" if gone else work.story,
@@ -82,7 +82,7 @@ def lost(work: Work, gone: str) -> str:
     )
 
 
-def told(segments: list[Segment], asked: Segment, gone: str) -> Json:
+def told(segments: list[CopiedShot], asked: CopiedShot, gone: str) -> Json:
     best = min(to_choose(asked, gone), key=lambda reel: reel.generation)
     return {
         "ways": [each.way() for each in segments],

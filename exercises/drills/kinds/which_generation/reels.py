@@ -12,15 +12,15 @@ WHOLE = (MASTER, FESTIVAL, SALOON)  # tapes that hold all of the film
 
 
 @dataclass(frozen=True, slots=True)
-class Reel:
+class CopiedTape:
     """A tape, the signal-to-noise of the recording on it, in whole dB, and what it is a copy of."""
 
     name: str
     snr: int
-    copied: "Reel | None" = None
+    copied: "CopiedTape | None" = None
 
     @property
-    def line(self) -> tuple["Reel", ...]:
+    def line(self) -> tuple["CopiedTape", ...]:
         """The tapes on the way from the camera to this one, both included."""
         return (*(self.copied.line if self.copied else ()), self)
 
@@ -45,11 +45,11 @@ class Reel:
 
 
 @dataclass(frozen=True, slots=True)
-class Segment:
+class CopiedShot:
     """A shot on the last tape of the chain."""
 
     shot: Shot
-    reel: Reel
+    reel: CopiedTape
 
     def way(self) -> str:
         """The tapes that it went through, with the generation on each."""

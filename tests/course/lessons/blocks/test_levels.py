@@ -5,16 +5,16 @@ from itertools import pairwise
 
 import pytest
 
-from course.lessons.blocks.levels import Levels
+from course.lessons.blocks.levels import LevelsFigure
 from tests.course.lessons.blocks.reading import figure, refusal
 
 IRE = 'scale = "IRE"\n'
 VU = 'scale = "VU"\n'
 
 
-def levels(toml: str) -> Levels:
+def levels(toml: str) -> LevelsFigure:
     read = figure("levels", toml)
-    assert isinstance(read, Levels)
+    assert isinstance(read, LevelsFigure)
     return read
 
 

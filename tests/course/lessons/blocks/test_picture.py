@@ -4,7 +4,7 @@ from typing import Any
 
 import pytest
 
-from course.lessons.blocks.picture import Pictured
+from course.lessons.blocks.picture import PictureFigure
 from course.lessons.diagrams import read_diagram
 from course.lessons.lesson import Diagram
 from tests.course.lessons.blocks.reading import figure, refusal
@@ -29,9 +29,9 @@ MAPS = {"map": MAP}
 OF_MAP = 'map = "map"\nshows = { A = "keeper" }\n'
 
 
-def pictured(toml: str, maps: dict[str, Diagram] | None = None) -> Pictured:
+def pictured(toml: str, maps: dict[str, Diagram] | None = None) -> PictureFigure:
     read = figure("picture", toml, maps or {})
-    assert isinstance(read, Pictured)
+    assert isinstance(read, PictureFigure)
     return read
 
 

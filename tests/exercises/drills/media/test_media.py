@@ -9,12 +9,12 @@ import pytest
 from PIL import Image
 
 from exercises.drills.media.medium import (
-    Clip,
     Motion,
     Picture,
-    Sound,
+    PictureStrip,
+    SoundClip,
+    SourceSound,
     Still,
-    Strip,
     facts,
     media,
     shape,
@@ -32,7 +32,7 @@ SESSION = {
         | {"in": 200, "out": 300, "at": 200}
     ],
 }
-SOUND = Sound(lines=("keeper-3",), begin=8200)
+SOUND = SourceSound(lines=("keeper-3",), begin=8200)
 TOLD: dict[str, Any] = {"title": "The picture", "words": ("It is dark.",)}
 
 
@@ -41,7 +41,9 @@ def size_of(content: bytes) -> tuple[int, int]:
 
 
 def test_media_come_back_as_they_are_stored() -> None:
-    kept = media(Still(**TOLD, picture=LEANING), Strip(**TOLD, pictures=(BLACK,) * 5, across=2))
+    kept = media(
+        Still(**TOLD, picture=LEANING), PictureStrip(**TOLD, pictures=(BLACK,) * 5, across=2)
+    )
 
     assert json.loads(json.dumps(kept)) == kept
 
@@ -62,7 +64,7 @@ def test_same_facts_make_the_same_bytes() -> None:
 
 @pytest.mark.parametrize(("across", "size"), [(1, (64, 240)), (2, (128, 144)), (5, (320, 48))])
 def test_strip_lies_in_rows(across: int, size: tuple[int, int]) -> None:
-    (strip,) = media(Strip(**TOLD, pictures=(BLACK,) * 5, across=across, size=(64, 48)))
+    (strip,) = media(PictureStrip(**TOLD, pictures=(BLACK,) * 5, across=across, size=(64, 48)))
 
     assert size_of(render(strip).content) == size
     assert (64 * shape(strip)[0], 48 * shape(strip)[1]) == size
@@ -75,7 +77,9 @@ def test_motion_lies_in_one_row() -> None:
 
 
 def test_clip_lasts_as_long_as_its_frames() -> None:
-    (clip,) = media(Clip(**TOLD, session=SESSION, sounds={"Tape 1": SOUND}, start=190, end=290))
+    (clip,) = media(
+        SoundClip(**TOLD, session=SESSION, sounds={"Tape 1": SOUND}, start=190, end=290)
+    )
 
     made = render(clip)
 

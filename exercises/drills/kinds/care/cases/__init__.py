@@ -1,6 +1,6 @@
 """What can happen at a bench, with four answers each: by what it is about."""
 
-from exercises.drills.kinds.care.case import Case
+from exercises.drills.kinds.care.case import CareCase
 from exercises.drills.kinds.care.cases import (
     covers,
     doubtful,
@@ -16,7 +16,7 @@ from exercises.drills.kinds.care.cases import (
     warming,
 )
 
-CASES: tuple[Case, ...] = (
+CASES: tuple[CareCase, ...] = (
     *warming.CASES,
     *rooms.CASES,
     *unfit.CASES,

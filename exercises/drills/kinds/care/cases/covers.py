@@ -1,10 +1,10 @@
 """Covers, cleaning and what is used for it."""
 
-from exercises.drills.kinds.care.case import LICENSED, Case
+from exercises.drills.kinds.care.case import LICENSED, CareCase
 from exercises.drills.kinds.care.limits import LOWER, SHIFT
 from exercises.drills.kinds.care.rules import CLEANING, COVERS
 
-COVER_OFF = Case(
+COVER_OFF = CareCase(
     name="a cover is off",
     story="The recorder’s cover is off, and nobody is with it. Something glitters beside the "
     "drum. {tape}, with {shot}, was to be next.",
@@ -23,7 +23,7 @@ COVER_OFF = Case(
     rule=COVERS,
     caution=LICENSED,
 )
-WHO_CLEANS = Case(
+WHO_CLEANS = CareCase(
     name="who cleans the heads",
     story="{shot}, from {tape}, looks veiled: the recorder’s heads are dirty. {person} has "
     "watched them being cleaned more than once.",
@@ -40,7 +40,7 @@ WHO_CLEANS = Case(
     rule=COVERS,
     caution=LICENSED,
 )
-SMELL = Case(
+SMELL = CareCase(
     name="a smell of alcohol",
     story="The edit room smells strongly of alcohol: heads were cleaned here. {tape}, with "
     "{shot}, was to be played now.",
@@ -59,7 +59,7 @@ SMELL = Case(
     rule=CLEANING,
     source="NIOSH Pocket Guide 0359, isopropyl alcohol: flash point 11.7 °C (53 °F)",
 )
-LIMITS = Case(
+LIMITS = CareCase(
     name="two limits for a vapour",
     story=f"A sheet by the door, printed abroad, allows {SHIFT} ppm of alcohol vapour over a "
     f"working day; the bottle says {LOWER}. {{person}} reads both while {{tape}} is rewound from "
@@ -75,7 +75,7 @@ LIMITS = Case(
     rule=CLEANING,
     source="NIOSH Pocket Guide 0359: 400 ppm; 200 ppm in some countries: from memory",
 )
-CLEANING_TAPE = Case(
+CLEANING_TAPE = CareCase(
     name="a cleaning cassette",
     story="{shot}, from {tape}, looks a little veiled. On the shelf lies a cassette that says "
     "that it cleans heads.",
@@ -91,7 +91,7 @@ CLEANING_TAPE = Case(
     },
     rule=CLEANING,
 )
-TUBE = Case(
+TUBE = CareCase(
     name="a monitor without its back",
     story="Behind {room} stands a monitor with its back off. It has been unplugged since "
     "yesterday. {person} needs the cable that lies beside its tube, to see {shot} on {tape}.",
@@ -111,7 +111,7 @@ TUBE = Case(
     source="common practice; thousands of volts: from memory",
     caution=LICENSED,
 )
-CRACK = Case(
+CRACK = CareCase(
     name="a crack in the glass",
     story="A tripod has hit the monitor. A crack runs across its glass, and behind it {shot}, "
     "from {tape}, is still to be seen.",

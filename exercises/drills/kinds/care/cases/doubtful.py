@@ -1,6 +1,6 @@
 """Tapes with a past: who looks at them before a machine does."""
 
-from exercises.drills.kinds.care.case import ANY_TAPE, Case
+from exercises.drills.kinds.care.case import ANY_TAPE, CareCase
 from exercises.drills.kinds.care.rules import UNFIT
 
 RUN_IN = "Let it play on: it will run itself in after a while"
@@ -8,7 +8,7 @@ IT_HOLDS = "Put it in: it has been mended, and so it holds"
 NO_HARM = "Put it in: it fits, so there is no harm in looking"
 INSIDE = "Play it: no sand gets to where the tape runs"
 
-SQUEAL = Case(
+SQUEAL = CareCase(
     name="a tape that squeals",
     story="Two minutes into {tape} it begins to squeal, and {shot} drowns in streaks.",
     wish="What now?",
@@ -25,7 +25,7 @@ SQUEAL = Case(
     held={RUN_IN: ANY_TAPE},
     rule=UNFIT,
 )
-SPLICED = Case(
+SPLICED = CareCase(
     name="mended with household tape",
     story="{tape} comes with a letter: at {shot} it once broke, and was mended with adhesive tape "
     "from the kitchen.",
@@ -42,7 +42,7 @@ SPLICED = Case(
     held={IT_HOLDS: ANY_TAPE},
     rule=UNFIT,
 )
-UNKNOWN = Case(
+UNKNOWN = CareCase(
     name="a tape from a cupboard",
     story="In a cupboard lies a dusty cassette without a label. It would fit the player, and may "
     "hold {shot}, which is missing on {tape}.",
@@ -60,7 +60,7 @@ UNKNOWN = Case(
     held={NO_HARM: ANY_TAPE},
     rule=UNFIT,
 )
-SAND = Case(
+SAND = CareCase(
     name="sand in the case",
     story="The case of {tape}, with {shot}, fell open on the beach. Sand trickles out of it, and "
     "some is on the shell.",

@@ -1,12 +1,12 @@
 """Mains: wet, smoke, worn leads, and machines that do nothing."""
 
-from exercises.drills.kinds.care.case import LICENSED, OTHER_RECORDER, Case
+from exercises.drills.kinds.care.case import LICENSED, OTHER_RECORDER, CareCase
 from exercises.drills.kinds.care.rules import MAINS
 
 OTHER = "Leave it off, and finish the tape on the other recorder"
 OTHER_MEANWHILE = "It stays off, and the film goes on at the other bench"
 
-TEA = Case(
+TEA = CareCase(
     name="tea in the recorder",
     story="Tea runs into the recorder while {shot}, from {tape}, is being laid. The switch at the "
     "wall is on the dry side of the room.",
@@ -25,7 +25,7 @@ TEA = Case(
     rule=MAINS,
     caution=LICENSED,
 )
-WET_FLOOR = Case(
+WET_FLOOR = CareCase(
     name="a wet floor",
     story="Rain has come in by the window. The recorder is wet, and water stands on the floor "
     "around its socket. {tape}, with {shot}, is in it.",
@@ -44,7 +44,7 @@ WET_FLOOR = Case(
     rule=MAINS,
     caution=LICENSED,
 )
-SMOKE = Case(
+SMOKE = CareCase(
     name="smoke from the vents",
     story="Thin smoke comes out of the player’s vents, with a sharp smell. {tape}, with {shot}, "
     "is in it. Its switch at the wall is close by.",
@@ -63,7 +63,7 @@ SMOKE = Case(
     rule=MAINS,
     caution=LICENSED,
 )
-DEAD = Case(
+DEAD = CareCase(
     name="it does nothing",
     story="The recorder does nothing when it is switched on. The edit master is in it, and {tape} "
     "with {shot} waits on the player.",
@@ -83,7 +83,7 @@ DEAD = Case(
     rule=MAINS,
     caution=LICENSED,
 )
-NOTE = Case(
+NOTE = CareCase(
     name="a note on a machine",
     story="On the recorder is a note: “Stays off. Ask the office.” It looks all right, and "
     "{shot}, from {tape}, is all that is left to be laid.",
@@ -99,7 +99,7 @@ NOTE = Case(
     held={OTHER_MEANWHILE: OTHER_RECORDER},
     rule=MAINS,
 )
-LEAD = Case(
+LEAD = CareCase(
     name="a worn lead",
     story="A chair has rolled over the player’s mains lead for months. Bare copper shows. {tape}, "
     "with {shot}, is in the player.",

@@ -1,11 +1,11 @@
 """Somebody is hurt, or something burns."""
 
-from exercises.drills.kinds.care.case import EMERGENCY, LICENSED, Case
+from exercises.drills.kinds.care.case import EMERGENCY, LICENSED, CareCase
 from exercises.drills.kinds.care.rules import FIRE, MAINS, SHOCK
 
 SOURCE = "common first-aid teaching; local rules and emergency services come first"
 
-HELD_FAST = Case(
+HELD_FAST = CareCase(
     name="held fast by a current",
     story="{person} has touched a bare mains lead, and can’t let go of it. {tape} is still "
     "running, with {shot}.",
@@ -25,7 +25,7 @@ HELD_FAST = Case(
     source=SOURCE,
     caution=EMERGENCY,
 )
-FEELS_WELL = Case(
+FEELS_WELL = CareCase(
     name="it was only a moment",
     story="{person} got a shock from the metal case of a monitor while looking at {shot}. It was "
     "over at once, and “it was nothing”. {tape} waits.",
@@ -45,7 +45,7 @@ FEELS_WELL = Case(
     source=SOURCE,
     caution=EMERGENCY,
 )
-FLAMES = Case(
+FLAMES = CareCase(
     name="flames",
     story="Flames come out of the recorder. The edit master is in it; {tape}, with {shot}, lies "
     "beside it.",
@@ -64,7 +64,7 @@ FLAMES = Case(
     source=SOURCE,
     caution=EMERGENCY,
 )
-LEFT_BEHIND = Case(
+LEFT_BEHIND = CareCase(
     name="a tape left behind",
     story="The edit room is full of smoke; everybody is out. {tape}, the only tape with {shot}, "
     "is still inside.",
@@ -82,7 +82,7 @@ LEFT_BEHIND = Case(
     source=SOURCE,
     caution=EMERGENCY,
 )
-TINGLE = Case(
+TINGLE = CareCase(
     name="a tingle",
     story="With one hand on the player and one on the recorder, {person} feels a faint tingle. "
     "{tape}, with {shot}, is in the player.",

@@ -1,6 +1,6 @@
 """Nothing is wrong: whoever stops here stops for nothing."""
 
-from exercises.drills.kinds.care.case import Case, Figures
+from exercises.drills.kinds.care.case import CareCase, Figures
 from exercises.drills.kinds.care.limits import NEAREST
 from exercises.drills.kinds.care.rules import (
     AWAY_FROM_MAGNETS,
@@ -17,7 +17,7 @@ def since(draw: Draw) -> Figures:
     return {"room_air": f"{draw.whole(19, 23)} °C", "days": draw.whole(2, 6)}
 
 
-NEXT_DOOR = Case(
+NEXT_DOOR = CareCase(
     name="a tape from next door",
     story="{tape}, with {shot}, has stood upright in the office next door, at {room_air}. The "
     "edit room is as warm, and no lamp warns.",
@@ -36,7 +36,7 @@ NEXT_DOOR = Case(
     rule=WARM_UP,
     figures=since,
 )
-DUSTY_CASE = Case(
+DUSTY_CASE = CareCase(
     name="dust on the case",
     story="The case of {tape}, with {shot}, has stood in the office for {days} months, and is "
     "dusty outside. The shell in it is clean.",
@@ -54,7 +54,7 @@ DUSTY_CASE = Case(
     rule=HANDLE,
     figures=since,
 )
-A_METRE = Case(
+A_METRE = CareCase(
     name="a metre from the loudspeaker",
     story="The loudspeaker stands a good metre away from {tape}, with {shot}. {person} wonders "
     "about its magnet.",
@@ -72,7 +72,7 @@ A_METRE = Case(
     rule=AWAY_FROM_MAGNETS,
     source="IASA-TC 05, 3.7: 15 cm",
 )
-THREADING = Case(
+THREADING = CareCase(
     name="no picture yet",
     story="The player has just drawn {tape} in. It whirs and clicks, and there is no picture of "
     "{shot} yet.",
@@ -89,7 +89,7 @@ THREADING = Case(
     },
     rule=CASSETTE,
 )
-WARM_LID = Case(
+WARM_LID = CareCase(
     name="a warm lid",
     story="After two hours of work on {shot}, from {tape}, the recorder’s lid is warm to the hand "
     "and its fan hums. The vents are free, and all is as it was on other days.",
@@ -106,7 +106,7 @@ WARM_LID = Case(
     },
     rule=MAINS,
 )
-DROPOUT = Case(
+DROPOUT = CareCase(
     name="one white streak",
     story="In {shot}, on {tape}, a short white streak flashes up once. Played again, it comes at "
     "the same frame. The rest of the tape is clear.",

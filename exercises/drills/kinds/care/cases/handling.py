@@ -1,11 +1,11 @@
 """What hands, cups and pauses do to a tape."""
 
-from exercises.drills.kinds.care.case import Case, held_by
+from exercises.drills.kinds.care.case import CareCase, held_by
 from exercises.drills.kinds.care.rules import HANDLE, STANDING_STILL
 
 COUNTED = "In the machine, at the place that the counter shows"
 
-LOOP = Case(
+LOOP = CareCase(
     name="a loop hangs out",
     story="The player stops by itself in the middle of {shot}. When {tape} comes out, a loop of "
     "tape hangs from its shell.",
@@ -23,7 +23,7 @@ LOOP = Case(
     },
     rule=HANDLE,
 )
-END_OF_DAY = Case(
+END_OF_DAY = CareCase(
     name="the end of the day",
     story="Time is up on {room}, in the middle of {tape}, at {shot}.",
     wish="How is the tape left?",
@@ -40,7 +40,7 @@ END_OF_DAY = Case(
     held={COUNTED: held_by("counter-is-time-code")},
     rule=HANDLE,
 )
-STILL = Case(
+STILL = CareCase(
     name="a frame that stands still",
     story="They can’t agree on where {shot} ends. For ten minutes {tape} has been in pause, and "
     "the frame stands on the screen.",
@@ -58,7 +58,7 @@ STILL = Case(
     },
     rule=STANDING_STILL,
 )
-CUP = Case(
+CUP = CareCase(
     name="a cup on the recorder",
     story="{person} comes back with tea, and puts the cup on the recorder while {tape} is wound "
     "to {shot}.",
@@ -72,7 +72,7 @@ CUP = Case(
     },
     rule=HANDLE,
 )
-FINGERS = Case(
+FINGERS = CareCase(
     name="the flap of the shell",
     story="{person} wants to see whether {tape} is wound to {shot}, and is about to lift the flap "
     "where the tape lies open.",

@@ -1,11 +1,11 @@
 """Putting a cassette in, taking it out, and what gets stuck on the way."""
 
-from exercises.drills.kinds.care.case import LICENSED, OTHER_RECORDER, Case
+from exercises.drills.kinds.care.case import LICENSED, OTHER_RECORDER, CareCase
 from exercises.drills.kinds.care.rules import CASSETTE, CLOGGED, MAINS, STUCK, TURNING
 
 OTHER = "Stop, and finish the day on the other recorder"
 
-RESISTS = Case(
+RESISTS = CareCase(
     name="it does not go in",
     story="Half-way into the player, {tape}, with {shot}, meets something and goes no further.",
     wish="What is to be done?",
@@ -20,7 +20,7 @@ RESISTS = Case(
     },
     rule=CASSETTE,
 )
-COMES_OUT = Case(
+COMES_OUT = CareCase(
     name="taking it out",
     story="{tape} has been copied from, up to {shot}, and is rewound. {person} has pressed eject, "
     "and the shell begins to move.",
@@ -34,7 +34,7 @@ COMES_OUT = Case(
     },
     rule=CASSETTE,
 )
-STUCK_TAPE = Case(
+STUCK_TAPE = CareCase(
     name="a stuck tape",
     story="{tape}, with {shot}, does not come out. The player whirs twice and stops. There is no "
     "smell and no smoke.",
@@ -52,7 +52,7 @@ STUCK_TAPE = Case(
     },
     rule=STUCK,
 )
-CLIP = Case(
+CLIP = CareCase(
     name="a paper clip in the vents",
     story="A paper clip drops through the vents of the recorder, which is on. {tape}, with "
     "{shot}, is in the player.",
@@ -71,7 +71,7 @@ CLIP = Case(
     rule=MAINS,
     caution=LICENSED,
 )
-CLOG = Case(
+CLOG = CareCase(
     name="snow all at once",
     story="In the middle of the day snow covers {shot}, from {tape}; the sound is as before. "
     "Tracking clears nothing, and the practice tape, which was good this morning, looks the same.",
@@ -89,7 +89,7 @@ CLOG = Case(
     held={OTHER: OTHER_RECORDER},
     rule=CLOGGED,
 )
-LOOKING_IN = Case(
+LOOKING_IN = CareCase(
     name="looking into the slot",
     story="{person} wants to see how {tape} is threaded, and bends over the slot, scarf hanging "
     "down, while it is wound to {shot}.",

@@ -1,11 +1,11 @@
 """Magnets, seen and hidden."""
 
-from exercises.drills.kinds.care.case import Case
+from exercises.drills.kinds.care.case import CareCase
 from exercises.drills.kinds.care.rules import AWAY_FROM_MAGNETS
 
 SOURCE = "IASA-TC 05, 3.7: 15 cm"
 
-HEADPHONES = Case(
+HEADPHONES = CareCase(
     name="headphones on the table",
     story="{tape}, with {shot}, lies on {room}. {person} is about to put the headphones down "
     "there too.",
@@ -21,7 +21,7 @@ HEADPHONES = Case(
     rule=AWAY_FROM_MAGNETS,
     source=SOURCE,
 )
-ON_TOP = Case(
+ON_TOP = CareCase(
     name="on the loudspeaker",
     story="There is hardly room on {room}. Somebody has stacked {tape}, with {shot}, on the "
     "loudspeaker.",
@@ -37,7 +37,7 @@ ON_TOP = Case(
     rule=AWAY_FROM_MAGNETS,
     source=SOURCE,
 )
-CLASP = Case(
+CLASP = CareCase(
     name="a bag with a clasp",
     story="A bag lies on {tape}, which holds {shot}. Its clasp shuts with a magnet.",
     wish="What is to be done?",
@@ -53,7 +53,7 @@ CLASP = Case(
     rule=AWAY_FROM_MAGNETS,
     source=SOURCE,
 )
-DEMAGNETISER = Case(
+DEMAGNETISER = CareCase(
     name="the heads are demagnetised",
     story="A licensed technician has come to demagnetise the recorder’s heads. {tape}, with "
     "{shot}, lies on {room}.",

@@ -1,6 +1,6 @@
 """Backs, feet, ears and tired heads."""
 
-from exercises.drills.kinds.care.case import LICENSED, Case, Figures
+from exercises.drills.kinds.care.case import LICENSED, CareCase, Figures
 from exercises.drills.kinds.care.rules import LIFTING, MAINS, PAUSES
 from exercises.drills.setting.draw import Draw
 
@@ -9,7 +9,7 @@ def weight(draw: Draw) -> Figures:
     return {"kilos": draw.whole(24, 38)}
 
 
-HEAVY = Case(
+HEAVY = CareCase(
     name="a recorder on a low shelf",
     story="For {shot}, from {tape}, another recorder of {kilos} kg is wanted on {room}. It stands "
     "on a low shelf. A second learner offers to help.",
@@ -27,7 +27,7 @@ HEAVY = Case(
     source="common practice; that two carry less than twice: HSE guidance",
     figures=weight,
 )
-GLARE = Case(
+GLARE = CareCase(
     name="a monitor in the glare",
     story="The sun falls on the monitor of {room}, so that {shot}, from {tape}, can hardly be "
     "judged. {person} wants it at the other end of the table.",
@@ -45,7 +45,7 @@ GLARE = Case(
     },
     rule=LIFTING,
 )
-FALLING = Case(
+FALLING = CareCase(
     name="it slides",
     story="Somebody wheels a recorder through the room while {shot}, from {tape}, is being "
     "played. At the sill it begins to slide off the trolley.",
@@ -60,7 +60,7 @@ FALLING = Case(
     },
     rule=LIFTING,
 )
-BOX = Case(
+BOX = CareCase(
     name="a box of tapes",
     story="All tapes of the film, {tape} with {shot} among them, are to go to the office. They "
     "fill one large box, which {person} can just raise.",
@@ -76,7 +76,7 @@ BOX = Case(
     },
     rule=LIFTING,
 )
-TIRED = Case(
+TIRED = CareCase(
     name="a line read twice",
     story="After two hours without a pause, {person} has read one line of the checklist twice, "
     "and said yes to it without looking. Next comes {shot}, from {tape}.",
@@ -92,7 +92,7 @@ TIRED = Case(
     },
     rule=PAUSES,
 )
-EARS = Case(
+EARS = CareCase(
     name="nothing to be heard",
     story="{person} plays {shot}, from {tape}, and hears nothing. Every knob is turned up by now, "
     "and the headphones are still on.",
@@ -109,7 +109,7 @@ EARS = Case(
     },
     rule=PAUSES,
 )
-FULL_STRIP = Case(
+FULL_STRIP = CareCase(
     name="one socket too few",
     story="All sockets of {room} are taken. It is chilly, and {person} has brought a fan heater "
     "to sit by while {shot} is copied from {tape}.",

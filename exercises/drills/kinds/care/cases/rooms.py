@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from exercises.drills.kinds.care.case import Case, Figures
+from exercises.drills.kinds.care.case import CareCase, Figures
 from exercises.drills.kinds.care.limits import KEEPING, OPERATING, STORING, Air
 from exercises.drills.kinds.care.rules import SUITABLE_AIR
 from exercises.drills.setting.draw import Draw
@@ -33,7 +33,7 @@ DANGERS = {
 }
 
 
-def room(fault: str) -> Case:
+def room(fault: str) -> CareCase:
     """A room with one fault, or none."""
 
     def figures(draw: Draw) -> Figures:
@@ -41,7 +41,7 @@ def room(fault: str) -> Case:
         drawn = {"warmth": draw.whole(*warmth), "damp": draw.whole(*damp)}
         return {**drawn, "danger": DANGERS.get(fault, "")}
 
-    return Case(
+    return CareCase(
         name=f"a {fault or 'suitable'} room",
         story="In the edit room it is {warmth} °C warm, and the air has {damp} % relative "
         "humidity. {tape}, with {shot}, has lain there since yesterday.",
@@ -69,7 +69,7 @@ def placed(name: str) -> str:
     return PLACE % (name, name, name)
 
 
-def kept(name: str, air: Air, years: str, because: str) -> Case:
+def kept(name: str, air: Air, years: str, because: str) -> CareCase:
     """One of four places has the right air."""
 
     def figures(draw: Draw) -> Figures:
@@ -82,7 +82,7 @@ def kept(name: str, air: Air, years: str, because: str) -> Case:
             found[f"damp_{name}"] = draw.whole(*damp)
         return found
 
-    return Case(
+    return CareCase(
         name=name,
         story="The film is finished. {tape}, with {shot}, is to be kept " + years + ".",
         wish="Where? Each place with its warmth and relative humidity:",

@@ -1,6 +1,6 @@
 """Tapes that fit, and that are not played as they are."""
 
-from exercises.drills.kinds.care.case import ANY_TAPE, Case
+from exercises.drills.kinds.care.case import ANY_TAPE, CareCase
 from exercises.drills.kinds.care.rules import UNFIT
 
 DRIED_BY_PLAYING = "Play it once, slowly, so that it dries as it runs"
@@ -9,7 +9,7 @@ PLAYED_OVER = "It is played: only that place will look disturbed"
 SHELL = "Play it: what counts is the tape, and that is whole"
 STRAIGHT = "Play it: the machine lays the turns straight by itself"
 
-WET = Case(
+WET = CareCase(
     name="wet through",
     story="The bag stood in the rain. {tape}, the only tape with {shot}, is wet at one end.",
     wish="What is to be done with it?",
@@ -26,7 +26,7 @@ WET = Case(
     held={DRIED_BY_PLAYING: ANY_TAPE},
     rule=UNFIT,
 )
-MOULD = Case(
+MOULD = CareCase(
     name="white threads",
     story="{tape}, with {shot}, smells of cellar. Through its window, white threads are seen on "
     "the edge of the tape.",
@@ -44,7 +44,7 @@ MOULD = Case(
     held={WIPED_BY_PLAYING: ANY_TAPE},
     rule=UNFIT,
 )
-CREASED = Case(
+CREASED = CareCase(
     name="creased",
     story="When {tape} came out of the player, a piece of it was creased like paper. On it is "
     "{shot}.",
@@ -61,7 +61,7 @@ CREASED = Case(
     held={PLAYED_OVER: ANY_TAPE},
     rule=UNFIT,
 )
-DROPPED = Case(
+DROPPED = CareCase(
     name="a broken shell",
     story="{tape}, the only tape with {shot}, has fallen on the floor. A corner of its shell has "
     "broken off.",
@@ -78,7 +78,7 @@ DROPPED = Case(
     held={SHELL: ANY_TAPE},
     rule=UNFIT,
 )
-UNEVEN = Case(
+UNEVEN = CareCase(
     name="turns that stand out",
     story="Somebody stopped {tape}, with {shot}, in the middle of winding. Through its window, "
     "some turns stand out above the others.",

@@ -1,6 +1,6 @@
 """Out of the cold, the damp or the sun."""
 
-from exercises.drills.kinds.care.case import ANY_TAPE, Case, Figures, held_by
+from exercises.drills.kinds.care.case import ANY_TAPE, CareCase, Figures, held_by
 from exercises.drills.kinds.care.rules import UNFIT, WARM_UP
 from exercises.drills.setting.draw import Draw
 
@@ -16,7 +16,7 @@ def degrees(draw: Draw) -> Figures:
     return {"cold": f"{cold} °C".replace("-", "−"), "room_air": f"{room} °C"}
 
 
-VAN = Case(
+VAN = CareCase(
     name="a van overnight",
     story="{tape}, with {shot}, lay in a van all night, at {cold}. It has just come in, sealed in "
     "its case.",
@@ -35,7 +35,7 @@ VAN = Case(
     rule=WARM_UP,
     figures=degrees,
 )
-MACHINE = Case(
+MACHINE = CareCase(
     name="a machine from the cold",
     story="The recorder was carried in this morning from a store at {cold}. {tape}, with {shot}, "
     "has lain here since yesterday.",
@@ -54,7 +54,7 @@ MACHINE = Case(
     rule=WARM_UP,
     figures=degrees,
 )
-DEW_LAMP = Case(
+DEW_LAMP = CareCase(
     name="the dew lamp",
     story="It has rained for days, and the windows are steamed up. The dew lamp of the recorder "
     "is lit. {tape}, with {shot}, lies ready.",
@@ -72,7 +72,7 @@ DEW_LAMP = Case(
     },
     rule=WARM_UP,
 )
-WORKED_OUT = Case(
+WORKED_OUT = CareCase(
     name="minutes worked out",
     story="{tape} comes from {cold} into a room of {room_air}. {person} has read that air may "
     "change by 10 °C an hour, and works out in minutes when {shot} can be played.",
@@ -93,7 +93,7 @@ WORKED_OUT = Case(
     "hours: a navy manual on photography",
     figures=degrees,
 )
-SUN = Case(
+SUN = CareCase(
     name="behind a windscreen",
     story="{tape}, with {shot}, lay behind a windscreen in the sun. Its case is hot to the touch.",
     wish="What is to be done with it?",
@@ -111,7 +111,7 @@ SUN = Case(
     held={WHILE_WARM: ANY_TAPE},
     rule=UNFIT,
 )
-COLD_MASTER = Case(
+COLD_MASTER = CareCase(
     name="a cold edit master",
     story="The edit master, brought through the frost, has been in the room for ten minutes. Its "
     "own recorder is taken until the evening; the other one is free. Next comes {shot}, from "

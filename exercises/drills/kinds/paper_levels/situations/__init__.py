@@ -2,11 +2,11 @@
 
 from collections.abc import Callable
 
-from exercises.drills.kinds.paper_levels.case import Case
+from exercises.drills.kinds.paper_levels.case import LevelsCase
 from exercises.drills.kinds.paper_levels.situations import held, laid, pictures, sounds
 from exercises.drills.setting.scene import Scene
 
-Situation = Callable[[Scene], Case]
+Situation = Callable[[Scene], LevelsCase]
 
 WEIGHTS: dict[Situation, int] = {
     held.sound: 10,

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from exercises.drills.judging.rules import LIMITER, SPEECH_BY_HAND
-from exercises.drills.kinds.paper_levels.case import HOT, Case, Turn
+from exercises.drills.kinds.paper_levels.case import HOT, LevelsCase, Turn
 from exercises.drills.kinds.paper_levels.holding import Heard, Way, holding
 from exercises.drills.kinds.paper_levels.scale import VU
 from exercises.drills.setting.phrases import begun
@@ -16,14 +16,14 @@ READINGS = (*range(-14, -1), 2)  # VU: neither right already nor at the scale’
 Story = Callable[[Scene], str]
 
 
-def sound(scene: Scene) -> Case:
+def sound(scene: Scene) -> LevelsCase:
     """What is to come of it is drawn first, so that each comes as often as another."""
     ways, stories = scene.draw.pick(COMING)
     way, story = scene.draw.pick(ways), scene.draw.pick(stories)
     over = scene.draw.whole(*SUDDEN) if stories is SUDDENLY else 0
     reading = scene.draw.pick(READINGS)
     heard = story(scene) + (f" It would be about {over} dB louder than the words." if over else "")
-    return Case(
+    return LevelsCase(
         name=story.__name__.replace("_", "-"),
         story=heard,
         facts=(

@@ -2,7 +2,7 @@
 
 from exercises.drills.judging.rules import BARS_BY_NAME, BLACK_LEVEL, WHITE_LEVEL
 from exercises.drills.kinds.paper_levels import scale
-from exercises.drills.kinds.paper_levels.case import HOT, Case, Turn
+from exercises.drills.kinds.paper_levels.case import HOT, LevelsCase, Turn
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, CARDS, TALKS, TAPES
 from exercises.drills.setting.scene import Scene
@@ -18,12 +18,12 @@ def facts(lines: Lines, what: str, read: str) -> tuple[tuple[str, str], ...]:
     return ("Meter", scale.picture(lines).name), ("As the knob stands", f"{what}: {read}")
 
 
-def white(scene: Scene) -> Case:
+def white(scene: Scene) -> LevelsCase:
     lines = Lines.of(scene.rate)
     display = scale.picture(lines)
     reading = read(WHITE + scene.draw.pick(OFF), lines)
     shot, tape = scene.draw.pick(ACTIONS).picture, scene.draw.pick(TAPES)
-    return Case(
+    return LevelsCase(
         name="white",
         story=scene.draw.pick(
             (
@@ -39,13 +39,13 @@ def white(scene: Scene) -> Case:
     )
 
 
-def bars(scene: Scene) -> Case:
+def bars(scene: Scene) -> LevelsCase:
     lines, name = Lines.of(scene.rate), scene.draw.pick(tuple(BARS))
     belongs, tape = white_bar(name, lines), scene.draw.pick(TAPES)
     display, whole = scale.picture(lines, belongs), scale.picture(lines)
     reading = read(round(belongs) + scene.draw.pick(OFF), lines)
     lure = {HOT: display.end} if display.mark == whole.mark else {ALIKE: whole.mark}
-    return Case(
+    return LevelsCase(
         name="bars",
         story=f"{tape} begins with colour bars. They are to set the picture level for all that "
         f"is copied from it, {scene.draw.pick(ACTIONS).picture} first.",
@@ -58,13 +58,13 @@ def bars(scene: Scene) -> Case:
     )
 
 
-def black(scene: Scene) -> Case:
+def black(scene: Scene) -> LevelsCase:
     lines = Lines.of(scene.rate)
     display = scale.black(lines)
     off = scene.draw.pick((-4, -3, 3, 4, 5, 6, 7, 8) if lines.setup else (*range(3, 13),))
     reading = lines.setup + off if lines.setup else read(off, lines)
     tape = scene.draw.pick(TAPES)
-    return Case(
+    return LevelsCase(
         name="black",
         story=scene.draw.pick(
             (

@@ -1,7 +1,7 @@
 """Sound levels that are set on a meter: a second take, ambience, tone."""
 
 from exercises.drills.judging.rules import BELOW_SPEECH, EACH_TAKE, LINE_UP
-from exercises.drills.kinds.paper_levels.case import HOT, Case, Turn
+from exercises.drills.kinds.paper_levels.case import HOT, LevelsCase, Turn
 from exercises.drills.kinds.paper_levels.scale import AMBIENCE, VU
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS, TAPES
@@ -18,12 +18,12 @@ ROOMS = (
 )
 
 
-def second_take(scene: Scene) -> Case:
+def second_take(scene: Scene) -> LevelsCase:
     reading = scene.draw.pick((*range(-13, -3), *range(4, 9)))
     first, second = scene.draw.shuffled(TAPES)[:2]
     talk = scene.draw.pick(TALKS)
     told = VU.told(reading) if reading <= VU.end else f"about {VU.told(reading)}, past the end"
-    return Case(
+    return LevelsCase(
         name="second-take",
         story=f"{begun(talk.sound)}, in two takes. The one from {first} is laid, and reached "
         f"0 VU. The other, from {second}, follows as an edit of its own.",
@@ -33,10 +33,10 @@ def second_take(scene: Scene) -> Case:
     )
 
 
-def ambience(scene: Scene) -> Case:
+def ambience(scene: Scene) -> LevelsCase:
     reading = scene.draw.pick((*range(-19, -13), *range(-6, -2), 1, 2))
     room = scene.draw.pick(ROOMS)
-    return Case(
+    return LevelsCase(
         name="ambience",
         story=scene.draw.pick(
             (
@@ -60,7 +60,7 @@ def ambience(scene: Scene) -> Case:
     )
 
 
-def tone(scene: Scene) -> Case:
+def tone(scene: Scene) -> LevelsCase:
     reading = scene.draw.pick((*range(-14, -1), 2))
     story = scene.draw.pick(
         (
@@ -70,7 +70,7 @@ def tone(scene: Scene) -> Case:
             f"one can be set by it. The film will begin with {scene.draw.pick(ACTIONS).picture}.",
         )
     )
-    return Case(
+    return LevelsCase(
         name="tone",
         story=story,
         facts=(("Meter", VU.name), ("As the knob stands", f"the tone: {VU.told(reading)}")),

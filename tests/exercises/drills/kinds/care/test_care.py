@@ -6,7 +6,7 @@ import pytest
 from exercises.drills.beliefs.telling_apart import subsets
 from exercises.drills.kind import Kind
 from exercises.drills.kinds.care import CARE
-from exercises.drills.kinds.care.case import LICENSED, Case
+from exercises.drills.kinds.care.case import LICENSED, CareCase
 from exercises.drills.kinds.care.cases import CASES
 from exercises.drills.kinds.care.limits import KEEPING, OPERATING, STORING, Air
 from exercises.drills.kinds.care.verdict import grade
@@ -27,14 +27,14 @@ def test_there_are_enough_situations_and_each_occurs() -> None:
 
 
 @EACH_CASE
-def test_story_names_a_tape_and_a_shot_of_the_film(case: Case) -> None:
+def test_story_names_a_tape_and_a_shot_of_the_film(case: CareCase) -> None:
     used = {name for _, name, _, _ in Formatter().parse(case.story)}
 
     assert {"tape", "shot"} <= used
 
 
 @EACH_CASE
-def test_beliefs_are_told_apart(case: Case) -> None:
+def test_beliefs_are_told_apart(case: CareCase) -> None:
     answers = {case.believed(held) for held in subsets(case.beliefs)}
 
     assert len(answers) == 2 ** len(case.beliefs)
@@ -42,7 +42,7 @@ def test_beliefs_are_told_apart(case: Case) -> None:
 
 
 @EACH_CASE
-def test_nobody_is_told_to_open_or_to_carry_a_machine(case: Case) -> None:
+def test_nobody_is_told_to_open_or_to_carry_a_machine(case: CareCase) -> None:
     opens = re.compile(
         r"\b(cover off|open (it|the (machine|recorder|player|monitor))|lift|carry)\b", re.I
     )

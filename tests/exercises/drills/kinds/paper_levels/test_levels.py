@@ -7,7 +7,7 @@ import pytest
 
 from exercises.drills.kind import Question
 from exercises.drills.kinds.paper_levels import PAPER_LEVELS
-from exercises.drills.kinds.paper_levels.afterwards import Shot, Step, next_step
+from exercises.drills.kinds.paper_levels.afterwards import Step, WhiteShot, next_step
 from exercises.drills.kinds.paper_levels.holding import TEXTS, Heard, Outcome, Way, outcome
 from exercises.drills.kinds.paper_levels.question import question
 from exercises.drills.kinds.paper_levels.situations import pictures, sounds
@@ -85,29 +85,29 @@ def test_believer_expects_another_outcome(way: Way, belief: str, expected: Outco
 @pytest.mark.parametrize(
     ("shot", "step"),
     [
-        (Shot(100, 64, "grey"), Step.AGAIN),
-        (Shot(100, 125, "glaring"), Step.AGAIN),
-        (Shot(120, 100), Step.OTHER),
-        (Shot(100, 100, "grey"), Step.WATCHED),
-        (Shot(92, 100), Step.GO_ON),
+        (WhiteShot(100, 64, "grey"), Step.AGAIN),
+        (WhiteShot(100, 125, "glaring"), Step.AGAIN),
+        (WhiteShot(120, 100), Step.OTHER),
+        (WhiteShot(100, 100, "grey"), Step.WATCHED),
+        (WhiteShot(92, 100), Step.GO_ON),
     ],
 )
-def test_what_to_do_follows_from_what_is_on_the_tapes(shot: Shot, step: Step) -> None:
+def test_what_to_do_follows_from_what_is_on_the_tapes(shot: WhiteShot, step: Step) -> None:
     assert next_step(shot, BENCH) is step
 
 
 @pytest.mark.parametrize(
     ("shot", "belief", "expected"),
     [
-        (Shot(100, 64, "grey"), "level-is-seen-later", Step.WATCHED),
-        (Shot(100, 125, "glaring"), "level-is-seen-later", Step.WATCHED),
-        (Shot(120, 100), "level-is-seen-later", Step.WATCHED),
-        (Shot(100, 100, "grey"), "level-is-seen-later", Step.WATCHED),
-        (Shot(100, 100, "grey"), "monitor-is-a-meter", Step.AGAIN),
-        (Shot(92, 100), "monitor-is-a-meter", Step.GO_ON),
+        (WhiteShot(100, 64, "grey"), "level-is-seen-later", Step.WATCHED),
+        (WhiteShot(100, 125, "glaring"), "level-is-seen-later", Step.WATCHED),
+        (WhiteShot(120, 100), "level-is-seen-later", Step.WATCHED),
+        (WhiteShot(100, 100, "grey"), "level-is-seen-later", Step.WATCHED),
+        (WhiteShot(100, 100, "grey"), "monitor-is-a-meter", Step.AGAIN),
+        (WhiteShot(92, 100), "monitor-is-a-meter", Step.GO_ON),
     ],
 )
-def test_believer_does_something_else(shot: Shot, belief: str, expected: Step) -> None:
+def test_believer_does_something_else(shot: WhiteShot, belief: str, expected: Step) -> None:
     assert next_step(shot, BENCH, (belief,)) is expected
 
 

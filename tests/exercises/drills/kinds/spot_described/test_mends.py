@@ -1,16 +1,18 @@
 import pytest
 
 from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.mends import BY_WORK, Mend, least, ready_before
 from exercises.drills.setting.change import Mode
 from exercises.tape import Condition, Tape, play
 
 
-def faulty(seed: int) -> Case:
+def faulty(seed: int) -> EditsCase:
     """The first case from this seed on that a recording mends."""
     questions = (SPOT_DESCRIBED.make(number) for number in range(seed, seed + 60))
-    return next(Case.from_json(each.key) for each in questions if each.right["mend"] in BY_WORK)
+    return next(
+        EditsCase.from_json(each.key) for each in questions if each.right["mend"] in BY_WORK
+    )
 
 
 @pytest.mark.parametrize("seed", range(0, 300, 15))

@@ -6,7 +6,7 @@ import pytest
 
 from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
-from exercises.drills.kinds.spot_described.case import Case
+from exercises.drills.kinds.spot_described.case import EditsCase
 from exercises.drills.kinds.spot_described.mends import Mend
 from exercises.drills.kinds.spot_described.wear import MASTER, Wear, dropping_out
 from exercises.drills.setting.change import Mode
@@ -38,7 +38,7 @@ def test_edit_master_drops_out_whatever_is_laid_on_it() -> None:
 
 def test_no_recording_mends_a_worn_edit_master() -> None:
     for question in of_situation("worn-edit-master"):
-        case = Case.from_json(question.key)
+        case = EditsCase.from_json(question.key)
 
         assert (question.right["edit"], question.right["mend"]) == ("tape", "another-tape")
         assert [mode for mode in Mode if Mend(case, mode).works()] == []
@@ -46,7 +46,7 @@ def test_no_recording_mends_a_worn_edit_master() -> None:
 
 def test_another_take_mends_what_a_worn_source_brought_in() -> None:
     for question in of_situation("worn-source-tape"):
-        case = Case.from_json(question.key)
+        case = EditsCase.from_json(question.key)
 
         assert question.right["edit"] == "tape"
         assert Mend(case, Mode(question.right["mend"])).works()

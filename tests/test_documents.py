@@ -64,6 +64,14 @@ def test_document_links_to_what_is_there(document: str) -> None:
     assert [link for link in links if not (ROOT / link).exists()] == []
 
 
+@pytest.mark.parametrize("document", [README, DEVELOPERS], ids=["README", "DEVELOPERS"])
+def test_document_names_places_that_are_there(document: str) -> None:
+    places = re.findall(r"`((?:course|exercises|templates|static|tests|\.ci)/[\w./-]*)`", document)
+
+    assert places
+    assert [place for place in places if not (ROOT / place).exists()] == []
+
+
 @contextmanager
 def started(folder: Path, port: int) -> Iterator[subprocess.Popen[bytes]]:
     """The site as the README starts it, with its data in a folder of its own."""

@@ -1,25 +1,69 @@
-"""Can this bench do it? What two machines can do, how, or what to propose instead."""
+"""Can this bench do it? An effect, and four answers to it."""
 
-from exercises.drills.kind import Kind
-from exercises.drills.kinds.can_this_bench.question import candidates
-from exercises.drills.kinds.can_this_bench.verdict import grade
+from collections.abc import Iterator
 
-CAN_THIS_BENCH = Kind(
-    slug="can-this-bench",
-    title="Can this bench do it?",
-    purpose="An effect is asked for: can it be done, how, or what do you propose instead?",
-    skills=(
-        "what-the-bench-cant-do",
-        "replacing-inside-it",
-        "tracks-and-pulses",
-        "continuing-a-master",
-        "player-set-up",
-        "recorder-set-up",
-        "what-a-copy-is",
-    ),
-    lesson="what-this-bench-cannot-do",
-    revision=7,
-    template="drills/judging/reply.html",
-    candidates=candidates,
-    grade=grade,
-)
+from exercises.drills.asks import Choice, Json, Option
+from exercises.drills.beliefs.telling_apart import told_apart
+from exercises.drills.kind import Believed, Question
+from exercises.drills.kinds.can_this_bench.effect import Effect
+from exercises.drills.kinds.can_this_bench.effects import EFFECTS
+from exercises.drills.setting import quay_street
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
+
+LETTERS = "abcd"
+
+
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where believers would answer alike."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(EFFECTS), Scene(draw, settings))
+
+
+def question(effect: Effect, scene: Scene) -> Question | None:
+    letters = dict(zip(effect.texts(scene.draw), LETTERS, strict=True))
+    beliefs = believed(effect, letters)
+    if beliefs is None:
+        return None
+    options = tuple(Option(value=letter, text=text) for text, letter in letters.items())
+    return Question(
+        situation=effect.name.replace(" ", "-"),
+        skill=effect.skill or effect.rule.skill,
+        asks=(Choice(name="reply", legend="Can this bench do it, and how?", options=options),),
+        shown={
+            "story": opening(scene),
+            "wish": begun(effect.wish.format(**drawn(scene))),
+            "bench": f"{scene.room}: a player, a recorder; a mixer for sound, none for pictures.",
+        },
+        right={"reply": letters[effect.right]},
+        rule=effect.rule.at(scene.bench),
+        believed=beliefs,
+        key={
+            "whys": {letter: effect.whys[text] for text, letter in letters.items()},
+        },
+    )
+
+
+def believed(effect: Effect, letters: dict[str, str]) -> Believed | None:
+    """What believers answer, where beliefs have answers; None where two would answer alike."""
+    if not effect.held:
+        return []
+    return told_apart(effect.beliefs, lambda held: {"reply": letters[effect.believed(held)]})
+
+
+def drawn(scene: Scene) -> Json:
+    """What stands for the names in a wish."""
+    return {
+        "person": scene.person,
+        "room": scene.room,
+        "tape": scene.draw.pick(quay_street.TAPES),
+        "shot": scene.draw.pick(quay_street.ACTIONS).picture,
+        "talk": scene.draw.pick(quay_street.TALKS).picture,
+        "sound": scene.draw.pick(quay_street.SOUNDS).sound,
+        "card": scene.draw.pick(quay_street.CARDS).picture,
+        "code": scene.code(scene.seconds(60, 600)),
+        "title": scene.draw.pick(quay_street.TITLES).picture,
+    }

@@ -1,23 +1,110 @@
-"""Mend it: a spoilt edit master, and the recordings that put it right."""
+"""Mend it: what happened to a film, what it should be, and rows for the recordings."""
 
-from exercises.drills.kind import Kind
-from exercises.drills.kinds.mend_it.question import candidates
-from exercises.drills.kinds.mend_it.verdict import grade
+from collections.abc import Iterator, Sequence
 
-MEND_IT = Kind(
-    slug="mend-it",
-    title="Mend it",
-    purpose="A spoilt edit master: choose up to three recordings that put it right.",
-    skills=(
-        "continuing-a-master",
-        "replacing-inside-it",
-        "run-up",
-        "tracks-and-pulses",
-        "mending",
-    ),
-    lesson="knowing-a-bad-edit",
-    revision=4,
-    template="drills/kinds/mend_it.html",
-    candidates=candidates,
-    grade=grade,
-)
+from exercises.drills.asks import Column, Json, Option, Table
+from exercises.drills.kind import Question
+from exercises.drills.kinds.mend_it import plans
+from exercises.drills.kinds.mend_it.repair import Offer, Repair
+from exercises.drills.kinds.mend_it.situations import DRAWN, Situation, name
+from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.setting.change import Mode
+from exercises.drills.setting.draw import Draw
+from exercises.drills.setting.scene import Scene, opening
+from exercises.drills.setting.settings import Settings
+from exercises.tape import Tape, read_edit_session, tape_map
+
+MODES = tuple(Option(value=mode.value, text=mode.words) for mode in Mode)
+LETTERS = "ABCDEF"
+AROUND = 5  # seconds of tape that maps show on either side of the film
+
+
+def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
+    """What the seed draws, one after the other; None where no belief can be told from none."""
+    draw = Draw(seed)
+    while True:
+        yield question(draw.pick(DRAWN), Scene(draw, settings))
+
+
+def question(situation: Situation, scene: Scene) -> Question | None:
+    film = Film(scene)
+    rule = situation(film)
+    order = scene.draw.shuffled(range(len(film.clips)))
+    offers = [film.offers()[number] for number in order]
+    places = film.all_places()
+    onward = None if film.onward is None else order.index(film.onward)
+    repair = Repair(
+        read_edit_session(scene.document()), film.films(), offers, places, onward=onward
+    )
+    found = plans.believed(repair, scene.draw)
+    if found is None:
+        return None
+    believed, alone = found
+    right = believed[0][1]
+    best = repair.mended(right["recordings"])
+    window = _window(film)
+    return Question(
+        situation=name(situation),
+        skill=rule.skill,
+        asks=(table(offers, [scene.code(place) for place in places]),),
+        shown=page(film, repair, window),
+        right=right,
+        rule=rule.at(repair.session.bench),
+        believed=believed,
+        key={
+            "session": scene.document(),
+            **repair.as_json(),
+            "alone": alone,
+            "window": list(window),
+            "best": drawn(repair, best, window),
+        },
+    )
+
+
+def table(offers: Sequence[Offer], places: Sequence[str]) -> Table:
+    shots = tuple(Option(value=str(at), text=f"Shot {LETTERS[at]}") for at in range(len(offers)))
+    starts = tuple(Option(value=str(at), text=place) for at, place in enumerate(places))
+    return Table(
+        name="recordings",
+        legend="Which recordings mend it? As few as will do, in their order; leave the rest empty.",
+        head="No.",
+        lines=("1st", "2nd", "3rd"),
+        columns=(
+            Column(title="Mode", options=MODES),
+            Column(title="What", options=shots),
+            Column(title="Edit in on the edit master", options=starts),
+        ),
+        spare=True,
+    )
+
+
+def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
+    scene = film.scene
+    return {
+        "story": opening(scene),
+        "laid": [
+            f"{scene.span(at, at + clip.length)}: {clip.shot.picture}, with {clip.shot.sound}"
+            for clip, at in film.laid
+        ],
+        "happened": film.happened,
+        "shots": [
+            [f"Shot {letter}", offer.told]
+            for letter, offer in zip(LETTERS, repair.offers, strict=False)
+        ],
+        "bench": f"{scene.room}, {scene.rate.label} frames a second, "
+        f"{scene.pre_roll}; {scene.wiping}",
+        "map": drawn(repair, repair.spoilt, window),
+        "caption": f"The edit master as it is, {scene.span(*window)}",
+    }
+
+
+def drawn(repair: Repair, tape: Tape, window: tuple[int, int], *, faults: bool = True) -> Json:
+    start, end = window
+    bench = repair.session.bench
+    return tape_map(tape, bench, start=start, end=end, faults=faults).as_json()
+
+
+def _window(film: Film) -> tuple[int, int]:
+    margin = AROUND * film.scene.rate.nominal
+    end = max(placed[3] for placed in film.meant["picture"])
+    return max(0, film.at - margin), min(film.scene.length, end + margin)

@@ -1,7 +1,7 @@
 """Checks of claims about what people and tapes bear: the figures of the care drill."""
 
 from course.lessons.lesson import Answer, Lesson
-from exercises.drills.kinds.care import limits
+from exercises.drills.kinds.care_and_safety import limits
 from exercises.tape import Rate
 
 AIRS = {"playing": limits.OPERATING, "storing": limits.STORING, "keeping": limits.KEEPING}

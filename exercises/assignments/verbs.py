@@ -10,7 +10,7 @@ from django.utils import timezone
 
 from course.cohorts.models import Cohort, Person
 from course.letters import write_to
-from exercises.drills.kinds.bench_practical import BENCH_PRACTICAL, practical
+from exercises.drills.kinds import bench_practical
 from exercises.models import Asked, Assignment, Attempt, Extension, Sitting
 from exercises.practice.attempts import hold, new_asked, put
 from exercises.practice.sittings import open_sitting
@@ -140,8 +140,8 @@ def new_report(
     now: datetime | None = None,
 ) -> Asked:
     """What asks for one, in the stead of another where one was sent back; not saved yet."""
-    question = practical(assignment.title, assignment.task)
-    made = new_asked(learner, BENCH_PRACTICAL, 0, question, now)
+    question = bench_practical.practical(assignment.title, assignment.task)
+    made = new_asked(learner, bench_practical.KIND, 0, question, now)
     made.assignment, made.again = assignment, again
     return made
 

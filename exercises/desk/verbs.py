@@ -10,7 +10,6 @@ from django.utils import timezone
 
 from course.cohorts.models import Cohort, Membership, Person
 from exercises.drills.asks import Json
-from exercises.drills.setting.settings import USUAL
 from exercises.forms.keys import SentBeforeError, first_of
 from exercises.models import Asked, OwnDrill, OwnRevision
 
@@ -102,7 +101,7 @@ def publish(
 
 def asks_one_thing(revision: OwnRevision) -> bool:
     """Whether its question has one right answer, or an instructor reads the answers."""
-    return next(revision.kind.candidates(0, USUAL), None) is not None
+    return next(revision.kind.candidates(0)) is not None
 
 
 def put_away_for_others(drill: OwnDrill) -> None:

@@ -10,10 +10,22 @@ from typing import Any, Self
 
 from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
 from exercises.drills.beliefs.telling import Near, Telling, exactly
+from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.settings import USUAL, Meter, Settings
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 
 Believed = list[list[Any]]
+
+MOST_DRAWN = 1000  # candidates of one seed; of a kind that is asked, a dozen are many
+
+
+def slug_of(name: str) -> str:
+    """What a module's kind, or what a function makes, is called where it is kept and counted.
+
+    >>> slug_of("exercises.drills.kinds.set_skew"), slug_of("late_assemble")
+    ('set-skew', 'late-assemble')
+    """
+    return name.rpartition(".")[2].replace("_", "-")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -115,8 +127,8 @@ class Kind:
     `needs` are meters that its questions can't do without. `near` says which answers come to
     the same, where that is not what is typed exactly.
 
-    `candidates` are what a seed draws at a bench, one after the other; None where it makes no
-    question with one right answer, or two beliefs would answer alike.
+    `candidate` draws a question at a bench; None where that has not one right answer, or two
+    beliefs would answer alike. Then it is asked for the next.
     `tells_bench`: its question says which bench it is about, whoever is asked.
     `by_hand`: an instructor reads the answers; until then they are neither right nor wrong.
     `own`: the key of the revision that it is made of, where an instructor wrote it.
@@ -129,7 +141,7 @@ class Kind:
     lesson: str
     revision: int
     template: str
-    candidates: Callable[[int, Settings], Iterator[Question | None]]
+    candidate: Callable[[Draw, Settings], Question | None]
     grade: Callable[[Question, Mapping[str, Any]], Verdict]
     by_hand: bool = False
     tells_bench: bool = False
@@ -145,12 +157,19 @@ class Kind:
         """What one of its questions can tell of whoever answers it."""
         return Telling(question, self.near)
 
+    def candidates(self, seed: int, settings: Settings = USUAL) -> Iterator[Question | None]:
+        """What the seed draws at a bench with these settings, one after the other."""
+        draw = Draw(seed)
+        return (self.candidate(draw, settings) for _ in range(MOST_DRAWN))
+
     def make(self, seed: int, settings: Settings = USUAL) -> Question:
         """The first question that the seed draws, at a bench with these settings.
 
-        Where somebody has set them, the question keeps them.
+        Where somebody has set them, the question keeps them. LookupError where none can be asked.
         """
-        made = next(question for question in self.candidates(seed, settings) if question)
+        made = next(filter(None, self.candidates(seed, settings)), None)
+        if made is None:
+            raise LookupError(f"{self.slug} makes no question at this bench of seed {seed}.")
         if settings.either_rate or self.tells_bench:
             return made
         return replace(made, bench={"settings": settings.as_json(), "figures": settings.told})

@@ -1,58 +1,60 @@
 """The kinds of drill, by slug: one line a kind."""
 
 from exercises.drills.kind import Kind
-from exercises.drills.kinds.bench_practical import BENCH_PRACTICAL
-from exercises.drills.kinds.can_this_bench import CAN_THIS_BENCH
-from exercises.drills.kinds.care import CARE
-from exercises.drills.kinds.choose_mode import CHOOSE_MODE
-from exercises.drills.kinds.enough_run_up import ENOUGH_RUN_UP
-from exercises.drills.kinds.free_answer import FREE_ANSWER
-from exercises.drills.kinds.mend_it import MEND_IT
-from exercises.drills.kinds.paper_levels import PAPER_LEVELS
-from exercises.drills.kinds.put_in_order import PUT_IN_ORDER
-from exercises.drills.kinds.read_the_bench import READ_THE_BENCH
-from exercises.drills.kinds.set_picture_level import SET_PICTURE_LEVEL
-from exercises.drills.kinds.set_skew import SET_SKEW
-from exercises.drills.kinds.set_sound_level import SET_SOUND_LEVEL
-from exercises.drills.kinds.set_tracking import SET_TRACKING
-from exercises.drills.kinds.spot_by_ear import SPOT_BY_EAR
-from exercises.drills.kinds.spot_by_eye import SPOT_BY_EYE
-from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
-from exercises.drills.kinds.sums import SUMS
-from exercises.drills.kinds.watch_it_drift import WATCH_IT_DRIFT
-from exercises.drills.kinds.what_plays import WHAT_PLAYS
-from exercises.drills.kinds.which_generation import WHICH_GENERATION
+from exercises.drills.kinds import (
+    bench_practical,
+    can_this_bench,
+    care_and_safety,
+    choose_the_mode,
+    enough_run_up,
+    free_answer,
+    levels_on_paper,
+    mend_it,
+    put_in_order,
+    read_the_bench,
+    set_picture_level,
+    set_skew,
+    set_sound_level,
+    set_tracking,
+    spot_by_ear,
+    spot_by_eye,
+    spot_the_bad_edit,
+    sums_on_the_clock,
+    watch_it_drift,
+    what_will_play,
+    which_generation,
+)
 from exercises.drills.setting.settings import Settings
 
 KINDS: dict[str, Kind] = {
-    kind.slug: kind
-    for kind in (
-        CHOOSE_MODE,
-        SPOT_DESCRIBED,
-        PUT_IN_ORDER,
-        CARE,
-        CAN_THIS_BENCH,
-        PAPER_LEVELS,
-        READ_THE_BENCH,
-        SUMS,
-        SPOT_BY_EYE,
-        SPOT_BY_EAR,
-        SET_TRACKING,
-        SET_SKEW,
-        SET_PICTURE_LEVEL,
-        SET_SOUND_LEVEL,
-        WATCH_IT_DRIFT,
-        WHAT_PLAYS,
-        WHICH_GENERATION,
-        ENOUGH_RUN_UP,
-        MEND_IT,
-        FREE_ANSWER,
+    module.KIND.slug: module.KIND
+    for module in (
+        choose_the_mode,
+        spot_the_bad_edit,
+        put_in_order,
+        care_and_safety,
+        can_this_bench,
+        levels_on_paper,
+        read_the_bench,
+        sums_on_the_clock,
+        spot_by_eye,
+        spot_by_ear,
+        set_tracking,
+        set_skew,
+        set_picture_level,
+        set_sound_level,
+        watch_it_drift,
+        what_will_play,
+        which_generation,
+        enough_run_up,
+        mend_it,
+        free_answer,
     )
 }
 
 
 # Asked only where somebody set it: not among the drills that everybody may take.
-SET_ONLY: dict[str, Kind] = {BENCH_PRACTICAL.slug: BENCH_PRACTICAL}
+SET_ONLY: dict[str, Kind] = {bench_practical.KIND.slug: bench_practical.KIND}
 
 
 def kind(slug: str) -> Kind:

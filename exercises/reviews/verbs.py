@@ -13,7 +13,7 @@ from course.cohorts.models import Cohort, Membership, Person
 from course.letters import write_to
 from course.unwritable import where_it_can_be_kept
 from exercises.assignments.verbs import report_again
-from exercises.drills.kinds.bench_practical import BENCH_PRACTICAL
+from exercises.drills.kinds import bench_practical
 from exercises.forms.keys import first_of
 from exercises.models import Asked, Attempt, Review, ReviewRead
 from exercises.practice.attempts import ask_again
@@ -108,7 +108,8 @@ def answer_again(attempt: Attempt) -> Asked:
     """
     if not attempt.reviews.filter(what=Review.What.SENT_BACK).exists():
         raise NothingToAnswerError
-    return report_again(attempt) if attempt.drill == BENCH_PRACTICAL.slug else ask_again(attempt)
+    is_report = attempt.drill == bench_practical.KIND.slug
+    return report_again(attempt) if is_report else ask_again(attempt)
 
 
 def thread_of(attempt: Attempt) -> list[Review]:

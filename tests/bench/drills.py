@@ -17,7 +17,6 @@ from typing import Any
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
 from exercises.drills.kind import Kind, Question
 from exercises.drills.register import KINDS
-from exercises.drills.setting.settings import USUAL
 
 SEEDS = 10_000
 ALIKE = 2  # characters: options that differ by less look alike
@@ -129,7 +128,7 @@ def tally(kind: Kind) -> Tally:
     for seed in range(SEEDS):
         began = time.process_time()
         drawn = 0
-        for question in kind.candidates(seed, USUAL):
+        for question in kind.candidates(seed):
             drawn += 1
             if question:
                 break

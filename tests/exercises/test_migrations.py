@@ -7,7 +7,8 @@ from django.db import connection
 from django.db.models import QuerySet
 
 from course.cohorts.models import Cohort, Person
-from exercises.drills.kinds.bench_practical import BENCH_PRACTICAL, practical
+from exercises.drills.kinds.bench_practical import KIND as BENCH_PRACTICAL
+from exercises.drills.kinds.bench_practical import practical
 from exercises.drills.register import KINDS
 from exercises.models import Asked, SignOff, Sitting
 from exercises.practice.attempts import ask, new_asked, submit

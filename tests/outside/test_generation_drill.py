@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.drills.kinds.which_generation import WHICH_GENERATION
+from exercises.drills.kinds.which_generation import KIND as WHICH_GENERATION
 from exercises.drills.kinds.which_generation.answers import answer
 from exercises.drills.kinds.which_generation.reels import CopiedShot, CopiedTape
 from exercises.drills.setting.quay_street import CARDS

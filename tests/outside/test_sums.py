@@ -4,7 +4,7 @@ import pytest
 from opentimelineio.opentime import RationalTime, from_timecode, to_timecode
 
 from exercises.drills.asks import Moment
-from exercises.drills.kinds.sums import SUMS
+from exercises.drills.kinds.sums_on_the_clock import KIND as SUMS
 
 RATES = {"29.97": 30000 / 1001, "25": 25}
 

@@ -3,12 +3,13 @@
 The task is written by an instructor and comes with the question; nothing is drawn.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import FreeText
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kind import Kind, Question, Verdict
+from exercises.drills.kind import Kind, Question, Verdict, slug_of
+from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.settings import Settings
 
 LEAST, MOST = 20, 4000  # characters
@@ -37,9 +38,9 @@ def practical(title: str, task: str) -> Question:
     )
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question]:
+def candidate(draw: Draw, settings: Settings) -> Question:
     """No practical is drawn by chance: whatever the seed, it is the one without a task."""
-    yield practical("A bench practical", "Your instructor gives the task.")
+    return practical("A bench practical", "Your instructor gives the task.")
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
@@ -48,15 +49,15 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     return Verdict(right=False, score=0, pending=True, feedback={"text": text})
 
 
-BENCH_PRACTICAL = Kind(
-    slug="bench-practical",
+KIND = Kind(
+    slug=slug_of(__name__),
     title="Bench practical",
     purpose="A task at the machines; your instructor reads your report and looks at the tape.",
     skills=(RULE.skill,),
     lesson="",
     revision=1,
     template="drills/kinds/bench_practical.html",
-    candidates=candidates,
+    candidate=candidate,
     grade=grade,
     by_hand=True,
 )

@@ -1,7 +1,8 @@
 """What was written, as a kind of drill: it has one question, the same from every seed."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cache
 from typing import Any
 
 from exercises.drills.asks import Json
@@ -11,7 +12,6 @@ from exercises.drills.own.described import Described
 from exercises.drills.own.made import DescribedEdits
 from exercises.drills.own.pictured import PictureTask
 from exercises.drills.own.written import WrittenTask
-from exercises.drills.setting.settings import Settings
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,7 +55,7 @@ FORMS: dict[str, Form] = {
             title="Choose the mode",
             purpose="An edit master and a wanted change: assemble, insert, or is it impossible?",
             offer="Describe an edit master and a wanted change. The tape model works out the mode.",
-            template="drills/kinds/choose_mode.html",
+            template="drills/kinds/choose_the_mode.html",
             by_hand=False,
             make=_mode,
             grade=mode.grade,
@@ -65,7 +65,7 @@ FORMS: dict[str, Form] = {
             title="Spot the bad edit",
             purpose="Edits that were made, and what is seen and heard: which is bad, and what now?",
             offer="Describe edits that were made. The tape model finds the bad one and its mend.",
-            template="drills/kinds/spot_described.html",
+            template="drills/kinds/spot_the_bad_edit.html",
             by_hand=False,
             make=_bad_edit,
             grade=bad_edit.grade,
@@ -107,10 +107,9 @@ def own_kind(
     """The kind that a revision makes; `own` is the key that it is kept under."""
     of = FORMS[form]
 
-    def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-        made = of.make(spec, skill, f"revision-{revision}")
-        while made:
-            yield made
+    @cache
+    def made() -> Question | None:
+        return of.make(spec, skill, f"revision-{revision}")
 
     return Kind(
         slug=slug,
@@ -120,7 +119,7 @@ def own_kind(
         lesson="",
         revision=revision,
         template=of.template,
-        candidates=candidates,
+        candidate=lambda draw, settings: made(),
         grade=of.grade,
         by_hand=of.by_hand,
         tells_bench=True,

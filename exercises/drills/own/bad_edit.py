@@ -6,12 +6,12 @@ from exercises.drills.asks import Json
 from exercises.drills.judging.rule import Rule
 from exercises.drills.judging.rules import AFTERWARDS, ONE_TRACK, PREPARED
 from exercises.drills.kind import Question
-from exercises.drills.kinds.spot_described.answers import asks, revealed, right_answers
-from exercises.drills.kinds.spot_described.case import EditsCase
-from exercises.drills.kinds.spot_described.cause import cause_of
-from exercises.drills.kinds.spot_described.consequences import consequences
-from exercises.drills.kinds.spot_described.shown import noticed, shown, window
-from exercises.drills.kinds.spot_described.verdict import grade
+from exercises.drills.kinds.spot_the_bad_edit.answers import asks, revealed, right_answers
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
+from exercises.drills.kinds.spot_the_bad_edit.cause import cause_of
+from exercises.drills.kinds.spot_the_bad_edit.consequences import consequences
+from exercises.drills.kinds.spot_the_bad_edit.shown import noticed, shown, window
+from exercises.drills.kinds.spot_the_bad_edit.verdict import grade
 from exercises.drills.own.made import DescribedEdits
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, listed, span

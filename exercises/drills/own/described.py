@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Literal, Self
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.choose_mode.scenario import Task, news, stays
+from exercises.drills.kinds.choose_the_mode.scenario import Task, news, stays
 from exercises.drills.own.master import OnMaster
 from exercises.drills.setting.change import Change
 from exercises.tape import SIDES, Side, Source, Take

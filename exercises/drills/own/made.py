@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.spot_described.case import EditsCase, Step
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, Step
 from exercises.drills.own.master import OnMaster
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job

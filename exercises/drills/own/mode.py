@@ -17,11 +17,11 @@ from exercises.drills.judging.rules import (
 )
 from exercises.drills.judging.wants import Trouble, misses
 from exercises.drills.kind import Question
-from exercises.drills.kinds.choose_mode.answers import CANNOT, OPTIONS, revealed, right_answers
-from exercises.drills.kinds.choose_mode.consequences import consequences, expectations
-from exercises.drills.kinds.choose_mode.question import MARGIN
-from exercises.drills.kinds.choose_mode.scenario import Task
-from exercises.drills.kinds.choose_mode.verdict import TEXTS, grade
+from exercises.drills.kinds.choose_the_mode import MARGIN
+from exercises.drills.kinds.choose_the_mode.answers import CANNOT, OPTIONS, revealed, right_answers
+from exercises.drills.kinds.choose_the_mode.consequences import consequences, expectations
+from exercises.drills.kinds.choose_the_mode.scenario import Task
+from exercises.drills.kinds.choose_the_mode.verdict import TEXTS, grade
 from exercises.drills.own.described import Described
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, length, listed, span

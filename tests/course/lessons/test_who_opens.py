@@ -7,8 +7,8 @@ import pytest
 
 from course.lessons.shelf import CONTENT, read_shelf
 from exercises.demo.cast import BENCH
-from exercises.drills.kinds.care.cases import CASES
-from exercises.drills.kinds.care.rules import COVERS
+from exercises.drills.kinds.care_and_safety.cases import CASES
+from exercises.drills.kinds.care_and_safety.rules import COVERS
 
 SHELF = read_shelf(CONTENT)
 README = (Path(__file__).parents[3] / "README.md").read_text(encoding="utf-8")

@@ -8,7 +8,7 @@ import pytest
 from exercises.drills.asks import Amount, Choice, Dial, Json, Moment, Option
 from exercises.drills.kind import Kind, Question
 from exercises.drills.kinds.knobs.aim import Aim
-from exercises.drills.kinds.put_in_order import PUT_IN_ORDER
+from exercises.drills.kinds.put_in_order import KIND as PUT_IN_ORDER
 from exercises.drills.register import KINDS
 from tests.exercises.drills.cues.table import HEAD, MORE, Line, lines
 

@@ -1,12 +1,11 @@
-"""Can this bench do it? An effect, and four answers to it."""
-
-from collections.abc import Iterator
+"""Can this bench do it? What two machines can do, how, or what to propose instead."""
 
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.beliefs.telling_apart import told_apart
-from exercises.drills.kind import Believed, Question
+from exercises.drills.kind import Believed, Kind, Question, slug_of
 from exercises.drills.kinds.can_this_bench.effect import Effect
 from exercises.drills.kinds.can_this_bench.effects import EFFECTS
+from exercises.drills.kinds.can_this_bench.verdict import grade
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
@@ -16,11 +15,9 @@ from exercises.drills.setting.settings import Settings
 LETTERS = "abcd"
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where believers would answer alike."""
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(EFFECTS), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where believers would answer alike."""
+    return question(draw.pick(EFFECTS), Scene(draw, settings))
 
 
 def question(effect: Effect, scene: Scene) -> Question | None:
@@ -67,3 +64,24 @@ def drawn(scene: Scene) -> Json:
         "code": scene.code(scene.seconds(60, 600)),
         "title": scene.draw.pick(quay_street.TITLES).picture,
     }
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Can this bench do it?",
+    purpose="An effect is asked for: can it be done, how, or what do you propose instead?",
+    skills=(
+        "what-the-bench-cant-do",
+        "replacing-inside-it",
+        "tracks-and-pulses",
+        "continuing-a-master",
+        "player-set-up",
+        "recorder-set-up",
+        "what-a-copy-is",
+    ),
+    lesson="what-this-bench-cannot-do",
+    revision=7,
+    template="drills/judging/reply.html",
+    candidate=candidate,
+    grade=grade,
+)

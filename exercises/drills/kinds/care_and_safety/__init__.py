@@ -1,12 +1,11 @@
-"""Care and safety: a situation, and what to do."""
-
-from collections.abc import Iterator
+"""Care and safety: people first, then machines and tape."""
 
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.beliefs.telling_apart import told_apart
-from exercises.drills.kind import Believed, Question
-from exercises.drills.kinds.care.case import CareCase
-from exercises.drills.kinds.care.cases import CASES
+from exercises.drills.kind import Believed, Kind, Question, slug_of
+from exercises.drills.kinds.care_and_safety.case import CareCase
+from exercises.drills.kinds.care_and_safety.cases import CASES
+from exercises.drills.kinds.care_and_safety.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, TAPES
@@ -16,11 +15,9 @@ from exercises.drills.setting.settings import Settings
 LETTERS = "abcd"
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where believers would answer alike."""
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(CASES), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where believers would answer alike."""
+    return question(draw.pick(CASES), Scene(draw, settings))
 
 
 def question(case: CareCase, scene: Scene) -> Question | None:
@@ -63,3 +60,16 @@ def drawn(case: CareCase, scene: Scene) -> Json:
         "room": scene.room,
         **case.figures(scene.draw),
     }
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Care and safety",
+    purpose="Cold, damp, magnets, mains, lifting, a stuck tape: what do you do?",
+    skills=("care-and-safety",),
+    lesson="finishing",
+    revision=4,
+    template="drills/judging/reply.html",
+    candidate=candidate,
+    grade=grade,
+)

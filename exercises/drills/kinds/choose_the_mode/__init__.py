@@ -1,13 +1,12 @@
-"""Choose the mode: a master, a wanted change, and the five answers."""
-
-from collections.abc import Iterator
+"""Choose the mode: which recording makes a wanted change, if any does?"""
 
 from exercises.drills.asks import Choice, Json
-from exercises.drills.kind import Question
-from exercises.drills.kinds.choose_mode.answers import OPTIONS, revealed, right_answers
-from exercises.drills.kinds.choose_mode.consequences import consequences, expectations
-from exercises.drills.kinds.choose_mode.scenario import Scenario
-from exercises.drills.kinds.choose_mode.situations import DRAWN, Situation, name
+from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kinds.choose_the_mode.answers import OPTIONS, revealed, right_answers
+from exercises.drills.kinds.choose_the_mode.consequences import consequences, expectations
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario
+from exercises.drills.kinds.choose_the_mode.situations import DRAWN, Situation
+from exercises.drills.kinds.choose_the_mode.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import listed
 from exercises.drills.setting.scene import Scene, opening
@@ -17,11 +16,9 @@ from exercises.tape import tape_map
 MARGIN = 20  # seconds of tape that a map shows on either side of the edit
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where more than one answer is right."""
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(DRAWN), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where more than one answer is right."""
+    return question(draw.pick(DRAWN), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
@@ -31,7 +28,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         return None
     reveals = revealed(scenario.task, right)
     return Question(
-        situation=name(situation),
+        situation=slug_of(situation.__name__),
         skill=scenario.rule.skill,
         asks=(
             Choice(
@@ -108,3 +105,22 @@ def key(scenario: Scenario) -> Json:
         "before_caption": f"Before, {scenario.scene.span(start, end)}",
         "instead": scenario.instead,
     }
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Choose the mode",
+    purpose="An edit master and a wanted change: assemble, insert, or is it impossible here?",
+    skills=(
+        "continuing-a-master",
+        "replacing-inside-it",
+        "tracks-and-pulses",
+        "run-up",
+        "what-the-bench-cant-do",
+    ),
+    lesson="assemble-and-insert",
+    revision=4,
+    template="drills/kinds/choose_the_mode.html",
+    candidate=candidate,
+    grade=grade,
+)

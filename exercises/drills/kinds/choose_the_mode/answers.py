@@ -7,7 +7,7 @@ from itertools import combinations, islice
 from exercises.drills.asks import Option
 from exercises.drills.beliefs import BELIEFS, PROMISING, Attempt, as_played, recorded
 from exercises.drills.judging.wants import Want, given
-from exercises.drills.kinds.choose_mode.scenario import Task
+from exercises.drills.kinds.choose_the_mode.scenario import Task
 from exercises.drills.setting.change import Mode
 
 CANNOT = "cannot"

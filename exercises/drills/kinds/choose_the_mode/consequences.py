@@ -5,8 +5,8 @@ from collections.abc import Collection, Mapping
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, as_played, recorded
 from exercises.drills.judging.outcome import Outcome
-from exercises.drills.kinds.choose_mode.answers import CANNOT
-from exercises.drills.kinds.choose_mode.scenario import Task
+from exercises.drills.kinds.choose_the_mode.answers import CANNOT
+from exercises.drills.kinds.choose_the_mode.scenario import Task
 from exercises.drills.setting.change import Mode
 from exercises.tape import Tape, tape_map
 

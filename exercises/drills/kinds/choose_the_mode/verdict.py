@@ -9,7 +9,7 @@ from typing import Any
 from exercises.drills.asks import Json
 from exercises.drills.judging.outcome import NAMES
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.kinds.choose_mode.answers import CANNOT, OPTIONS
+from exercises.drills.kinds.choose_the_mode.answers import CANNOT, OPTIONS
 from exercises.drills.setting.phrases import begun
 
 TEXTS = {option.value: option.text for option in OPTIONS}

@@ -1,14 +1,15 @@
-"""Enough run-up? A shot log, what it says of the edit master, and two asks about it."""
+"""Enough run-up? A shot log, and which of its shots can't be edited as they stand there."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection
 
 from exercises.drills.asks import Ask, Json, Moment, Option, Several
 from exercises.drills.beliefs import telling_apart
 from exercises.drills.judging.rules import RUN_UP
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.enough_run_up.shotlog import Entry, Log
-from exercises.drills.kinds.enough_run_up.situations import SITUATIONS, Situation, name
+from exercises.drills.kinds.enough_run_up.situations import SITUATIONS, Situation
 from exercises.drills.kinds.enough_run_up.told import told
+from exercises.drills.kinds.enough_run_up.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -16,11 +17,9 @@ from exercises.drills.setting.settings import Settings
 NONE = "none"
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where two beliefs answer alike."""
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where two beliefs answer alike."""
+    return question(draw.pick(SITUATIONS), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
@@ -32,7 +31,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     if believed is None:
         return None
     return Question(
-        situation=name(situation),
+        situation=slug_of(situation.__name__),
         skill=RUN_UP.skill,
         asks=asks(log, asked),
         shown=page(log),
@@ -96,3 +95,16 @@ def pre_roll(scene: Scene) -> str:
     """The pre-roll, where it was set longer than what a machine needs."""
     told = scene.lasting(scene.settings.pre_roll)
     return f"; the pre-roll is set to {told}" if scene.spare else ""
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Enough run-up?",
+    purpose="A shot log before the edit: find the shots that can’t be edited as they are.",
+    skills=("run-up",),
+    lesson="run-up",
+    revision=4,
+    template="drills/kinds/enough_run_up.html",
+    candidate=candidate,
+    grade=grade,
+)

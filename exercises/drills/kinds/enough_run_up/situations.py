@@ -164,7 +164,3 @@ SITUATIONS: tuple[Situation, ...] = (
     titles,
     last_check,
 )
-
-
-def name(situation: Situation) -> str:
-    return situation.__name__.replace("_", "-")

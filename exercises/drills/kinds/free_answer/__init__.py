@@ -1,10 +1,9 @@
-"""A free answer: a task in words, and what the reader looks for."""
-
-from collections.abc import Iterator
+"""Free answer: some sentences for the instructor to read."""
 
 from exercises.drills.asks import FreeText
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.free_answer.prompts import PROMPTS, Prompt
+from exercises.drills.kinds.free_answer.verdict import grade
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
@@ -14,10 +13,8 @@ from exercises.drills.setting.settings import Settings
 LEAST, MOST = 80, 2000  # characters
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question]:
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(PROMPTS), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question:
+    return question(draw.pick(PROMPTS), Scene(draw, settings))
 
 
 def question(prompt: Prompt, scene: Scene) -> Question:
@@ -45,3 +42,28 @@ def question(prompt: Prompt, scene: Scene) -> Question:
         rule=prompt.rule.at(scene.bench),
         key={"rubric": list(prompt.rubric)},
     )
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="In your own words",
+    purpose="Explain, propose or hand over: your instructor reads what you write.",
+    skills=(
+        "replacing-inside-it",
+        "tracks-and-pulses",
+        "run-up",
+        "what-the-bench-cant-do",
+        "planning-and-time-code",
+        "sound-level",
+        "player-set-up",
+        "mending",
+        "recorder-set-up",
+        "what-a-copy-is",
+    ),
+    lesson="",
+    revision=2,
+    template="drills/kinds/free_answer.html",
+    candidate=candidate,
+    grade=grade,
+    by_hand=True,
+)

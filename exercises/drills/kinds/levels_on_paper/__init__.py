@@ -1,12 +1,11 @@
-"""Levels on paper: a reading and how far to turn, what comes of it, or what to do about it."""
-
-from collections.abc import Iterator
+"""Levels on paper: how far to turn, what comes of a sound, and what to do about a picture."""
 
 from exercises.drills.asks import Ask, Choice, Json, Option
 from exercises.drills.beliefs.telling_apart import told_apart, touched
-from exercises.drills.kind import Believed, Question
-from exercises.drills.kinds.paper_levels.case import LevelsCase
-from exercises.drills.kinds.paper_levels.situations import DRAWN
+from exercises.drills.kind import Believed, Kind, Question, slug_of
+from exercises.drills.kinds.levels_on_paper.case import LevelsCase
+from exercises.drills.kinds.levels_on_paper.situations import DRAWN
+from exercises.drills.kinds.levels_on_paper.verdict import grade, near
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -14,13 +13,11 @@ from exercises.drills.setting.settings import Settings
 LETTERS = "abcde"
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where believers would answer alike."""
-    draw = Draw(seed)
-    while True:
-        situation = draw.pick(DRAWN)
-        scene = Scene(draw, settings)
-        yield question(situation(scene), scene)
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where believers would answer alike."""
+    situation = draw.pick(DRAWN)
+    scene = Scene(draw, settings)
+    return question(situation(scene), scene)
 
 
 def question(case: LevelsCase, scene: Scene) -> Question | None:
@@ -83,3 +80,17 @@ def slips(case: LevelsCase) -> list[list[object]]:
     if case.turn is None:
         return []
     return [[case.turn.to(mark), sentence] for mark, sentence in case.turn.slips.items()]
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Levels on paper",
+    purpose="A meter’s reading: how far do you turn, what comes of it, and what now?",
+    skills=("sound-level", "picture-level"),
+    lesson="picture-and-sound-levels",
+    revision=4,
+    template="drills/kinds/levels_on_paper.html",
+    candidate=candidate,
+    grade=grade,
+    near=near,
+)

@@ -6,7 +6,7 @@ from enum import StrEnum
 from math import log10
 
 from exercises.drills.beliefs import levelled
-from exercises.drills.kinds.paper_levels.case import Choosing
+from exercises.drills.kinds.levels_on_paper.case import Choosing
 from exercises.tape import (
     Bench,
     Carried,

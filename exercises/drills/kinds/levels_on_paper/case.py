@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from exercises.drills.asks import Amount, Json
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kinds.paper_levels.scale import PaperMeter
+from exercises.drills.kinds.levels_on_paper.scale import PaperMeter
 
 HOT = "hotter-is-better"
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from exercises.drills.beliefs import LEVEL_BELIEFS
-from exercises.drills.kinds.paper_levels.case import Choosing
+from exercises.drills.kinds.levels_on_paper.case import Choosing
 from exercises.tape import Bench, Made, Making, SoundLevel, SoundMode
 from exercises.tape.faults.pauses import NOTICED
 

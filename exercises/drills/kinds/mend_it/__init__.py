@@ -1,29 +1,28 @@
-"""Mend it: what happened to a film, what it should be, and rows for the recordings."""
+"""Mend it: a spoilt edit master, and the recordings that put it right."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 from exercises.drills.asks import Column, Json, Option, Table
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.mend_it import plans
 from exercises.drills.kinds.mend_it.repair import Offer, Repair
-from exercises.drills.kinds.mend_it.situations import DRAWN, Situation, name
+from exercises.drills.kinds.mend_it.situations import DRAWN, Situation
 from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.kinds.mend_it.verdict import drawn, grade
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
-from exercises.tape import Tape, read_edit_session, tape_map
+from exercises.tape import read_edit_session
 
 MODES = tuple(Option(value=mode.value, text=mode.words) for mode in Mode)
 LETTERS = "ABCDEF"
 AROUND = 5  # seconds of tape that maps show on either side of the film
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where no belief can be told from none."""
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(DRAWN), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where no belief can be told from none."""
+    return question(draw.pick(DRAWN), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
@@ -44,7 +43,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     best = repair.mended(right["recordings"])
     window = _window(film)
     return Question(
-        situation=name(situation),
+        situation=slug_of(situation.__name__),
         skill=rule.skill,
         asks=(table(offers, [scene.code(place) for place in places]),),
         shown=page(film, repair, window),
@@ -98,13 +97,26 @@ def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
     }
 
 
-def drawn(repair: Repair, tape: Tape, window: tuple[int, int], *, faults: bool = True) -> Json:
-    start, end = window
-    bench = repair.session.bench
-    return tape_map(tape, bench, start=start, end=end, faults=faults).as_json()
-
-
 def _window(film: Film) -> tuple[int, int]:
     margin = AROUND * film.scene.rate.nominal
     end = max(placed[3] for placed in film.meant["picture"])
     return max(0, film.at - margin), min(film.scene.length, end + margin)
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Mend it",
+    purpose="A spoilt edit master: choose up to three recordings that put it right.",
+    skills=(
+        "continuing-a-master",
+        "replacing-inside-it",
+        "run-up",
+        "tracks-and-pulses",
+        "mending",
+    ),
+    lesson="knowing-a-bad-edit",
+    revision=4,
+    template="drills/kinds/mend_it.html",
+    candidate=candidate,
+    grade=grade,
+)

@@ -7,10 +7,9 @@ from exercises.drills.asks import AnswerRefused, Json, Table
 from exercises.drills.beliefs import telling_apart
 from exercises.drills.judging.wants import Miss, Trouble
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.kinds.mend_it.question import drawn
 from exercises.drills.kinds.mend_it.repair import Repair, Rows
 from exercises.drills.setting.phrases import begun, listed, span
-from exercises.tape import EditRefused, Tape
+from exercises.tape import EditRefused, Tape, tape_map
 
 TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs
 
@@ -85,6 +84,12 @@ def _expected(
 def _drawn(question: Question, repair: Repair, tape: Tape, *, faults: bool = True) -> Json:
     start, end = question.key["window"]
     return drawn(repair, tape, (start, end), faults=faults)
+
+
+def drawn(repair: Repair, tape: Tape, window: tuple[int, int], *, faults: bool = True) -> Json:
+    start, end = window
+    bench = repair.session.bench
+    return tape_map(tape, bench, start=start, end=end, faults=faults).as_json()
 
 
 def _reason(left: list[Miss], count: int, best: int) -> str:

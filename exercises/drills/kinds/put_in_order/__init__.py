@@ -1,12 +1,11 @@
-"""Put the steps in order: a procedure, its steps shuffled, and every believer's order."""
-
-from collections.abc import Iterator
+"""Put the steps in order: what must come before what, and what does not belong at all."""
 
 from exercises.drills.asks import Json, Option, Order
 from exercises.drills.beliefs.telling_apart import told_apart
-from exercises.drills.kind import Believed, Question
+from exercises.drills.kind import Believed, Kind, Question, slug_of
 from exercises.drills.kinds.put_in_order.procedure import Procedure
 from exercises.drills.kinds.put_in_order.procedures import drawn
+from exercises.drills.kinds.put_in_order.verdict import grade, near
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
@@ -16,11 +15,9 @@ from exercises.drills.setting.settings import Settings
 ORDER = "order"
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where believers would answer alike."""
-    draw = Draw(seed)
-    while True:
-        yield question(drawn(draw), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where believers would answer alike."""
+    return question(drawn(draw), Scene(draw, settings))
 
 
 def question(drawn: Procedure, scene: Scene) -> Question | None:
@@ -72,3 +69,30 @@ def names(scene: Scene) -> Json:
         "sound": scene.draw.pick(quay_street.TALKS).sound,
         "code": scene.code(at),
     }
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Put the steps in order",
+    purpose="Set up, edit, lay a leader, end a session: what comes first, what is left out?",
+    skills=(
+        "care-and-safety",
+        "player-set-up",
+        "recorder-set-up",
+        "picture-level",
+        "sound-level",
+        "run-up",
+        "tracks-and-pulses",
+        "mending",
+        "continuing-a-master",
+        "replacing-inside-it",
+        "what-a-copy-is",
+        "planning-and-time-code",
+    ),
+    lesson="making-an-edit",
+    revision=7,
+    template="drills/kinds/put_in_order.html",
+    candidate=candidate,
+    grade=grade,
+    near=near,
+)

@@ -11,7 +11,7 @@ from exercises.drills.judging.rules import (
     SET_UP_FIRST,
     SPEECH_BY_HAND,
 )
-from exercises.drills.kinds.care.rules import WARM_UP
+from exercises.drills.kinds.care_and_safety.rules import WARM_UP
 from exercises.drills.kinds.put_in_order.decoy import Decoy
 from exercises.drills.kinds.put_in_order.job import Circumstance
 from exercises.drills.kinds.put_in_order.procedure import Before, Flaw

@@ -1,9 +1,7 @@
-"""Read the bench: a few things to be seen there, and four replies or three."""
-
-from collections.abc import Iterator
+"""Read the bench: what lamps, meters, switches and leads tell, and what to do then."""
 
 from exercises.drills.asks import Choice, Option
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.read_the_bench import (
     channels,
     codes,
@@ -14,6 +12,7 @@ from exercises.drills.kinds.read_the_bench import (
     monitors,
 )
 from exercises.drills.kinds.read_the_bench.reading import BenchReading
+from exercises.drills.kinds.read_the_bench.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -32,12 +31,9 @@ DRAWN = (
 )
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """Whatever the seed draws is a question."""
-    draw = Draw(seed)
-    while True:
-        situation, scene = draw.pick(DRAWN), Scene(draw, settings)
-        yield question(situation(scene), scene)
+def candidate(draw: Draw, settings: Settings) -> Question:
+    situation, scene = draw.pick(DRAWN), Scene(draw, settings)
+    return question(situation(scene), scene)
 
 
 def question(reading: BenchReading, scene: Scene) -> Question:
@@ -57,3 +53,22 @@ def question(reading: BenchReading, scene: Scene) -> Question:
             "whys": {letters[text]: why for text, why in reading.replies.items()},
         },
     )
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Read the bench",
+    purpose="Lamps, meters, switches, heads and leads: what do they tell you, and what now?",
+    skills=(
+        "recorder-set-up",
+        "picture-level",
+        "sound-level",
+        "replacing-inside-it",
+        "planning-and-time-code",
+    ),
+    lesson="the-machines",
+    revision=4,
+    template="drills/kinds/read_the_bench.html",
+    candidate=candidate,
+    grade=grade,
+)

@@ -1,19 +1,19 @@
-"""Set the picture level: a shot or bars, and what monitor and waveform show at each position."""
+"""Set the picture level by the waveform display."""
 
-from collections.abc import Iterator
 from math import log10
 
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, start_of
 from exercises.drills.kinds.knobs.job import Job
 from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_picture_level.version import Version, drawn
 from exercises.drills.kinds.set_picture_level.white import looks, reached, seen
 from exercises.drills.media.medium import PictureStrip
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
-from exercises.drills.setting.settings import Settings
+from exercises.drills.setting.settings import Meter, Settings
 from exercises.signal.lines import Lines
 from exercises.tape.levels import WHITE, gained
 
@@ -25,15 +25,12 @@ WELL_OVER = 3  # bands over white: where it is no misjudgement
 ACROSS = 7  # pictures in a row of the strip
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question]:
-    """Whatever the seed draws is a question."""
-    draw = Draw(seed)
-    while True:
-        version = drawn(draw)
-        job = Job(draw, settings, version.shots)
-        source = draw.whole(WEAKEST, STRONGEST)
-        best = draw.whole(EDGE, POSITIONS - 1 - EDGE)
-        yield question(job, version, source, best)
+def candidate(draw: Draw, settings: Settings) -> Question:
+    version = drawn(draw)
+    job = Job(draw, settings, version.shots)
+    source = draw.whole(WEAKEST, STRONGEST)
+    best = draw.whole(EDGE, POSITIONS - 1 - EDGE)
+    return question(job, version, source, best)
 
 
 def question(job: Job, version: Version, source: int, best: int) -> Question:
@@ -78,14 +75,14 @@ def unit(version: Version, white: float, lines: Lines) -> str:
 
 def misled(version: Version, white: float, lines: Lines) -> str:
     """The belief that would set a white there; none for a mere misjudgement."""
-    if version.bars and near(version.shown(white, lines)):
+    if version.bars and is_white(version.shown(white, lines)):
         return "bars-are-alike"
-    if version.contrast and near(version.looked(white)):
+    if version.contrast and is_white(version.looked(white)):
         return "monitor-is-a-meter"
     return "hotter-is-better" if white > WHITE + WELL_OVER * BAND else ""
 
 
-def near(white: float) -> bool:
+def is_white(white: float) -> bool:
     return abs(white - WHITE) <= BAND
 
 
@@ -107,3 +104,18 @@ def strip(job: Job, version: Version, source: int, gains: list[int], display: st
         ),
         across=ACROSS,
     )
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Set the picture level",
+    purpose="Turn the picture level until white stands where it belongs on the waveform.",
+    skills=("picture-level",),
+    lesson="picture-and-sound-levels",
+    revision=4,
+    template="drills/kinds/knobs/knob.html",
+    candidate=candidate,
+    grade=grade,
+    near=near,
+    needs=frozenset({Meter.WAVEFORM}),
+)

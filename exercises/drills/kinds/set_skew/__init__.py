@@ -1,16 +1,17 @@
-"""Skew or tracking: one unnamed control, and what a display shows at each of its positions."""
+"""Skew or tracking: tell which control a picture asks for, and turn it to its best position."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 
 from exercises.drills.judging.rules import NO_BAND, STRAIGHT
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kinds import set_tracking
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, best_of, start_of
 from exercises.drills.kinds.knobs.job import Job
 from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_skew.controls import CONTROLS, SKEW, TRACKING, revealed
 from exercises.drills.kinds.set_skew.seen import DISPLAYS, named, seen, step
-from exercises.drills.kinds.set_tracking import question as tracking
 from exercises.drills.kinds.set_tracking.version import BAND, errors, where_seen
 from exercises.drills.media.medium import PictureStrip
 from exercises.drills.setting.draw import Draw
@@ -25,19 +26,16 @@ ACROSS = 7  # pictures in a row of the strip
 Made = Callable[[Job, int], Knob]
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question]:
-    """Whatever the seed draws is a question."""
-    draw = Draw(seed)
-    while True:
-        situation, knob_of, display = draw.pick(DRAWN)
-        job = Job(draw, settings, UPRIGHT)
-        yield knob_of(job, best_of(draw)).question(
-            situation,
-            story=f"{opening(job.scene)} {arrived(job)} It is looked at on {DISPLAYS[display]}.",
-            task="Something is not as it should be. Turn the control, and watch. "
-            "Which control is it, and where does it belong?",
-            facts=job.facts(),
-        )
+def candidate(draw: Draw, settings: Settings) -> Question:
+    situation, knob_of, display = draw.pick(DRAWN)
+    job = Job(draw, settings, UPRIGHT)
+    return knob_of(job, best_of(draw)).question(
+        situation,
+        story=f"{opening(job.scene)} {arrived(job)} It is looked at on {DISPLAYS[display]}.",
+        task="Something is not as it should be. Turn the control, and watch. "
+        "Which control is it, and where does it belong?",
+        facts=job.facts(),
+    )
 
 
 def skew_on(display: str) -> Made:
@@ -91,11 +89,11 @@ def tracking_on(display: str) -> Made:
             aim=Aim(values=values, aim=0, band=BAND),
             session=job.document(),
             makings=[{"player": {"tracking": each}} for each in values],
-            units=list(map(tracking.off, values)),
+            units=list(map(set_tracking.off, values)),
             why=f"There the heads run along the middle of the tracks, {where_seen(best)}.",
-            passes=tracking.PASSES,
+            passes=set_tracking.PASSES,
             rule=NO_BAND,
-            shown=(tracking.strip(job, values, display=display),),
+            shown=(set_tracking.strip(job, values, display=display),),
             lures={},
             choices=(CONTROLS,),
             right={CONTROLS.name: TRACKING},
@@ -124,3 +122,17 @@ def arrived(job: Job) -> str:
             f"{tape} was copied for the film in another workshop.",
         )
     )
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Set the skew",
+    purpose="Skew or tracking? Tell which control the picture asks for, and turn it.",
+    skills=("player-set-up",),
+    lesson="setting-up-the-player",
+    revision=6,
+    template="drills/kinds/knobs/knob.html",
+    candidate=candidate,
+    grade=grade,
+    near=near,
+)

@@ -1,13 +1,14 @@
-"""Set the sound level: the second of two takes, by hand; and what another way would come to."""
+"""Set the sound level: each take by hand, and what limiter and automatic gain make of it."""
 
 from collections.abc import Iterator
 
 from exercises.drills.judging.rules import SOUND_LEVEL
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, told
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.knobs.verdict import near
 from exercises.drills.kinds.set_sound_level.heard import clips
 from exercises.drills.kinds.set_sound_level.outcomes import (
     TEXTS,
@@ -19,9 +20,10 @@ from exercises.drills.kinds.set_sound_level.outcomes import (
     setting,
 )
 from exercises.drills.kinds.set_sound_level.takes import TakeLevels, Takes
+from exercises.drills.kinds.set_sound_level.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
-from exercises.drills.setting.settings import Settings
+from exercises.drills.setting.settings import Meter, Settings
 from exercises.signal.meters.scale import in_words
 from exercises.tape import SoundLevel, SoundMode
 
@@ -47,15 +49,13 @@ CASES: tuple[tuple[Outcome, Way, bool], ...] = (
 )
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where the model says something else."""
-    draw = Draw(seed)
-    while True:
-        came, way, louder = draw.pick(CASES)
-        apart = draw.whole(*(PRESSED if came is Outcome.PRESSED else APART))
-        takes = Takes(draw, settings, levels(draw, STEP * apart, louder=louder))
-        best = best_of(draw, apart, louder=louder)
-        yield question(takes, way, came, best) if takes.are_two else None
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where the model says something else."""
+    came, way, louder = draw.pick(CASES)
+    apart = draw.whole(*(PRESSED if came is Outcome.PRESSED else APART))
+    takes = Takes(draw, settings, levels(draw, STEP * apart, louder=louder))
+    best = best_of(draw, apart, louder=louder)
+    return question(takes, way, came, best) if takes.are_two else None
 
 
 def best_of(draw: Draw, apart: int, *, louder: bool) -> int:
@@ -127,3 +127,18 @@ def lures(readings: list[int], start: int) -> Iterator[tuple[int, str]]:
             yield position, ONE
         elif reading > WELL_OVER * BAND:
             yield position, HOT
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Set the sound level",
+    purpose="Two takes at two levels: where does the control belong, and what does help do?",
+    skills=("sound-level",),
+    lesson="picture-and-sound-levels",
+    revision=3,
+    template="drills/kinds/set_sound_level.html",
+    candidate=candidate,
+    grade=grade,
+    near=near,
+    needs=frozenset({Meter.VU}),
+)

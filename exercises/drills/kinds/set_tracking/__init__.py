@@ -1,12 +1,13 @@
-"""Set the tracking: a tape, a control, and what monitor and meter show at each position."""
+"""Set the tracking: by the meter, by the picture, against a meter that misleads."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import best_of, start_of
 from exercises.drills.kinds.knobs.job import Job
 from exercises.drills.kinds.knobs.question import Knob
+from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_tracking.meter import in_words
 from exercises.drills.kinds.set_tracking.seen import seen
 from exercises.drills.kinds.set_tracking.version import Version, drawn
@@ -24,15 +25,13 @@ PASSES = (
 )
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where it needs a meter that isn't there."""
-    draw = Draw(seed)
-    while True:
-        version = drawn(draw)
-        job = Job(draw, settings, tuple(FOOTAGE))
-        made = version(job, best_of(draw))
-        there = made.meter is None or Meter.TRACKING in settings.meters
-        yield question(job, made) if there else None
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where it needs a meter that isn't there."""
+    version = drawn(draw)
+    job = Job(draw, settings, tuple(FOOTAGE))
+    made = version(job, best_of(draw))
+    there = made.meter is None or Meter.TRACKING in settings.meters
+    return question(job, made) if there else None
 
 
 def question(job: Job, version: Version) -> Question:
@@ -91,3 +90,17 @@ def off(tracking: int, machine: str = "player") -> str:
     loss = envelope_loss(tracking)
     told = "gone" if loss >= LOST else f"{loss / 10:.1f} dB down"
     return f"{abs(tracking)} % of a track off: the heads’ signal is {told}"
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Set the tracking",
+    purpose="Turn a machine’s tracking to where it belongs, by meter and picture.",
+    skills=("player-set-up", "recorder-set-up"),
+    lesson="setting-up-the-player",
+    revision=4,
+    template="drills/kinds/knobs/knob.html",
+    candidate=candidate,
+    grade=grade,
+    near=near,
+)

@@ -1,10 +1,10 @@
-"""Spot it by ear: two takes of talk and a cut, and the clip that is played across it."""
+"""Spot it by ear: a clip across an edit. Which fault, or none?"""
 
-from collections.abc import Iterator
 from copy import deepcopy
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question
+from exercises.drills.judging.spotted import grade
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.spot_by_ear.answers import FAULT, NOTHING, RULES, revealed, right_answer
 from exercises.drills.kinds.spot_by_ear.described import Told
 from exercises.drills.kinds.spot_by_ear.faults import (
@@ -27,13 +27,11 @@ CLEAR = 0.4  # seconds on either side of the cut in which no worn tape dips
 AROUND = 6  # seconds of the film on either side of the cut that the map shows, at most
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    draw = Draw(seed)
-    while True:
-        situation, talk = drawn(draw), Talk(draw, settings)
-        clean = deepcopy(talk)
-        situation.spoil(talk)
-        yield question(situation, talk, clean)
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    situation, talk = drawn(draw), Talk(draw, settings)
+    clean = deepcopy(talk)
+    situation.spoil(talk)
+    return question(situation, talk, clean)
 
 
 def question(situation: Situation, talk: Talk, clean: Talk) -> Question | None:
@@ -122,3 +120,16 @@ def mapped(session: EditSession, tape: Tape, talk: Talk) -> Json:
     reach = AROUND * session.bench.rate.nominal
     start, end = max(talk.cut - reach, talk.start - reach // 6), min(talk.cut + reach, talk.end)
     return tape_map(tape, session.bench, start=start, end=end, marks={"cut": talk.cut}).as_json()
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Spot it by ear",
+    purpose="The sound across a cut in the film: what is wrong with it?",
+    skills=("hearing-a-bad-edit",),
+    lesson="knowing-a-bad-edit",
+    revision=3,
+    template="drills/judging/spotted.html",
+    candidate=candidate,
+    grade=grade,
+)

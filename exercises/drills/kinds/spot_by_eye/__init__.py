@@ -1,9 +1,8 @@
-"""Spot it by eye: two shots and a cut, and what of them is shown."""
-
-from collections.abc import Iterator
+"""Spot it by eye: a picture, a pair or a short motion. Which fault, where, or none?"""
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question
+from exercises.drills.judging.spotted import grade
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.spot_by_eye.answers import RULES, asks, revealed, right_answers
 from exercises.drills.kinds.spot_by_eye.compared import EXAMPLES, answered, example, faulty_frames
 from exercises.drills.kinds.spot_by_eye.faults import (
@@ -37,14 +36,12 @@ ASKED = {
 }
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    draw = Draw(seed)
-    while True:
-        form = draw.pick(FORMS)
-        place = draw.pick((Where.BEFORE, Where.AFTER)) if form is Form.STILL else None
-        situation, film = drawn(draw, form, place), Film(draw, settings)
-        situation.spoil(film)
-        yield question(situation, film, showing(form, draw, film.cut, place))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    form = draw.pick(FORMS)
+    place = draw.pick((Where.BEFORE, Where.AFTER)) if form is Form.STILL else None
+    situation, film = drawn(draw, form, place), Film(draw, settings)
+    situation.spoil(film)
+    return question(situation, film, showing(form, draw, film.cut, place))
 
 
 def question(situation: Situation, film: Film, showing: Showing) -> Question | None:
@@ -128,3 +125,16 @@ def mapped(session: EditSession, tape: Tape, film: Film) -> Json:
     marks = {"cut": film.cut}
     start, end = max(film.cut - reach, film.start - reach // 6), min(film.cut + reach, film.end)
     return tape_map(tape, session.bench, start=start, end=end, marks=marks).as_json()
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Spot it by eye",
+    purpose="A picture from the edit master, or a few on either side of a cut: what is wrong?",
+    skills=("seeing-a-bad-edit",),
+    lesson="knowing-a-bad-edit",
+    revision=4,
+    template="drills/judging/spotted.html",
+    candidate=candidate,
+    grade=grade,
+)

@@ -1,14 +1,13 @@
-"""Spot the bad edit: a session in words, and what is seen and heard when it is played."""
+"""Spot the bad edit, from a description: which fault, which edit, what now?"""
 
-from collections.abc import Iterator
-
-from exercises.drills.kind import Question
-from exercises.drills.kinds.spot_described.answers import SELDOM, asks, revealed, right_answers
-from exercises.drills.kinds.spot_described.case import EditsCase, Step
-from exercises.drills.kinds.spot_described.consequences import consequences
-from exercises.drills.kinds.spot_described.shown import shown, window
-from exercises.drills.kinds.spot_described.situations import Situation, drawn, name
-from exercises.drills.kinds.spot_described.work import ON_ANOTHER_MACHINE, Work
+from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kinds.spot_the_bad_edit.answers import SELDOM, asks, revealed, right_answers
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, Step
+from exercises.drills.kinds.spot_the_bad_edit.consequences import consequences
+from exercises.drills.kinds.spot_the_bad_edit.shown import shown, window
+from exercises.drills.kinds.spot_the_bad_edit.situations import Situation, drawn
+from exercises.drills.kinds.spot_the_bad_edit.verdict import grade
+from exercises.drills.kinds.spot_the_bad_edit.work import ON_ANOTHER_MACHINE, Work
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -17,11 +16,9 @@ from exercises.tape import read_edit_session
 ELSEWHERE = 0.25  # of the films are played on another machine, which is no fault of it
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where an ask has no single answer."""
-    draw = Draw(seed)
-    while True:
-        yield question(drawn(draw), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where an ask has no single answer."""
+    return question(drawn(draw), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
@@ -37,7 +34,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     without = scene.draw.pick([each for each in SELDOM if each != right["mend"]])
     steps = [{**step.change.as_json(), "mode": step.mode.value} for step in case.steps]
     return Question(
-        situation=name(situation),
+        situation=slug_of(situation.__name__),
         skill=rule.skill,
         asks=asks(len(work.jobs), without),
         shown=shown(
@@ -73,3 +70,16 @@ def case_of(work: Work) -> EditsCase:
     session = read_edit_session(work.scene.document())
     steps = [Step(job.change(session.sources[job.clip.tape]), job.mode) for job in work.jobs]
     return EditsCase(session.bench, session.master, steps, worn=work.worn, off=work.off)
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Spot the bad edit",
+    purpose="What was done, and what is seen and heard: which fault, which edit, what now?",
+    skills=("continuing-a-master", "replacing-inside-it", "tracks-and-pulses", "run-up"),
+    lesson="knowing-a-bad-edit",
+    revision=7,
+    template="drills/kinds/spot_the_bad_edit.html",
+    candidate=candidate,
+    grade=grade,
+)

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 
 from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs import PROMISING
-from exercises.drills.kinds.spot_described.case import EditsCase
-from exercises.drills.kinds.spot_described.cause import cause_of
-from exercises.drills.kinds.spot_described.mends import Mend, least
-from exercises.drills.kinds.spot_described.state import Fault
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
+from exercises.drills.kinds.spot_the_bad_edit.cause import cause_of
+from exercises.drills.kinds.spot_the_bad_edit.mends import Mend, least
+from exercises.drills.kinds.spot_the_bad_edit.state import Fault
 from exercises.drills.setting.change import Mode
 
 NOTHING, TAPE, LEAVE, LATER, TRACKING = "nothing", "tape", "leave", "later", "tracking"

@@ -7,8 +7,8 @@ from typing import Self
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.kinds.spot_described.state import WORST_FIRST, Fault, State, Stretch
-from exercises.drills.kinds.spot_described.wear import MASTER, Wear
+from exercises.drills.kinds.spot_the_bad_edit.state import WORST_FIRST, Fault, State, Stretch
+from exercises.drills.kinds.spot_the_bad_edit.wear import MASTER, Wear
 from exercises.drills.setting.change import Change, Mode
 from exercises.tape import Bench, Laid, Run, Tape, read_edit_session
 from exercises.tape.by_hand import with_runs

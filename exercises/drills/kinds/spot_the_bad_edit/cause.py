@@ -14,8 +14,8 @@ from exercises.drills.judging.rules import (
     WORN_MASTER,
     WORN_SOURCE,
 )
-from exercises.drills.kinds.spot_described.case import EditsCase
-from exercises.drills.kinds.spot_described.state import Fault, Stretch
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
+from exercises.drills.kinds.spot_the_bad_edit.state import Fault, Stretch
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import code, length, listed, span
 from exercises.tape import Tape

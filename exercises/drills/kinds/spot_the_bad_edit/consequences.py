@@ -1,10 +1,10 @@
 """What came of a session's edits, worked out once, when the question is made."""
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.spot_described.answers import ANOTHER, LEAVE, TRACKING
-from exercises.drills.kinds.spot_described.case import EditsCase
-from exercises.drills.kinds.spot_described.mends import Mend
-from exercises.drills.kinds.spot_described.told import Told
+from exercises.drills.kinds.spot_the_bad_edit.answers import ANOTHER, LEAVE, TRACKING
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
+from exercises.drills.kinds.spot_the_bad_edit.mends import Mend
+from exercises.drills.kinds.spot_the_bad_edit.told import Told
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import span
 from exercises.tape import Tape, tape_map

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from exercises.drills.kinds.spot_described.wear import Wear, dropping_out, drops
+from exercises.drills.kinds.spot_the_bad_edit.wear import Wear, dropping_out, drops
 from exercises.drills.setting.quay_street import Shot
 from exercises.tape import SIDES, Bench, Laid, Run, Tape
 

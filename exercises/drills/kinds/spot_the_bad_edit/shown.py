@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.spot_described.case import EditsCase
-from exercises.drills.kinds.spot_described.playback import Playing
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
+from exercises.drills.kinds.spot_the_bad_edit.playback import Playing
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.phrases import code, span
 from exercises.drills.setting.quay_street import Shot

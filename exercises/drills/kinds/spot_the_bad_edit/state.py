@@ -6,7 +6,7 @@ from enum import StrEnum
 from itertools import chain
 
 from exercises.drills.judging.wants import Trouble, Want, misses
-from exercises.drills.kinds.spot_described.wear import Wear, dropping_out
+from exercises.drills.kinds.spot_the_bad_edit.wear import Wear, dropping_out
 from exercises.tape import SIDES, Bench, Condition, Laid, Run, Side, Tape, Track, play
 from exercises.tape.by_hand import with_runs
 

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from exercises.drills.judging.outcome import NAMES
-from exercises.drills.kinds.spot_described.case import EditsCase
-from exercises.drills.kinds.spot_described.cause import cause_of
-from exercises.drills.kinds.spot_described.mends import Mend, least
-from exercises.drills.kinds.spot_described.state import Fault, State, Stretch
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
+from exercises.drills.kinds.spot_the_bad_edit.cause import cause_of
+from exercises.drills.kinds.spot_the_bad_edit.mends import Mend, least
+from exercises.drills.kinds.spot_the_bad_edit.state import Fault, State, Stretch
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, code, length, listed, span
 from exercises.tape import SIDES, Rate, Side, Tape, unpulsed

@@ -9,7 +9,7 @@ from typing import Any
 from exercises.drills.asks import Json
 from exercises.drills.judging.parts import counted, parts
 from exercises.drills.kind import Question, Verdict
-from exercises.drills.kinds.spot_described.answers import LEAVE, TRACKING
+from exercises.drills.kinds.spot_the_bad_edit.answers import LEAVE, TRACKING
 
 ADJUST = (
     "The streaks lie over all that was recorded, also where nobody edited: they are not on the "

@@ -1,6 +1,6 @@
 """A session in the making: each edit with what was meant by it."""
 
-from exercises.drills.kinds.spot_described.wear import Wear
+from exercises.drills.kinds.spot_the_bad_edit.wear import Wear
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.scene import Clip, Scene

@@ -1,11 +1,10 @@
-"""Sums on the clock: lengths, places and amounts, with every believer's result."""
-
-from collections.abc import Iterator
+"""Sums on the clock: lengths, totals, drop-frame code, the counter, room for run-up."""
 
 from exercises.drills.asks import Moment
 from exercises.drills.beliefs.telling_apart import told_apart
-from exercises.drills.kind import Question
-from exercises.drills.kinds.sums.situations import SITUATIONS, Situation, name
+from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kinds.sums_on_the_clock.situations import SITUATIONS, Situation
+from exercises.drills.kinds.sums_on_the_clock.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -16,11 +15,9 @@ IN_PICTURES = (
 )
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where it makes no sum, or a blind one."""
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(SITUATIONS), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where it makes no sum, or a blind one."""
+    return question(draw.pick(SITUATIONS), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
@@ -30,7 +27,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         return None
     drops = scene.bench.drop_frame
     return Question(
-        situation=name(situation),
+        situation=slug_of(situation.__name__),
         skill=total.rule.skill,
         asks=tuple(part.ask for part in total.parts),
         shown={
@@ -62,3 +59,23 @@ def rate(scene: Scene) -> str:
         f"{told}; a label with a semicolon is drop-frame, one with colons alone is not; "
         f"lengths count {scene.rate.nominal} frames to a second"
     )
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Sums on the clock",
+    purpose="Where does it end, how long is it, how much tape does it take?",
+    skills=(
+        "planning-and-time-code",
+        "run-up",
+        "replacing-inside-it",
+        "continuing-a-master",
+        "mending",
+        "tracks-and-pulses",
+    ),
+    lesson="planning",
+    revision=4,
+    template="drills/kinds/sums_on_the_clock.html",
+    candidate=candidate,
+    grade=grade,
+)

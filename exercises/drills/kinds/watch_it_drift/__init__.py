@@ -1,15 +1,20 @@
-"""Watch it drift: eight takes in rehearsal, and the first that asks for a hand on the tracking."""
-
-from collections.abc import Iterator
+"""Watch it drift: takes in rehearsal; at which must tracking be touched first?"""
 
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.judging.rules import DRIFTS
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kinds.set_tracking import off
 from exercises.drills.kinds.set_tracking.meter import TrackingMeter, in_words
-from exercises.drills.kinds.set_tracking.question import off
 from exercises.drills.kinds.set_tracking.seen import seen
 from exercises.drills.kinds.watch_it_drift.reel import DriftingReel
-from exercises.drills.kinds.watch_it_drift.rehearsals import TAKES, Rehearsals, rehearsals
+from exercises.drills.kinds.watch_it_drift.rehearsals import (
+    NEVER,
+    TAKES,
+    Rehearsals,
+    place,
+    rehearsals,
+)
+from exercises.drills.kinds.watch_it_drift.verdict import grade
 from exercises.drills.media.medium import PictureStrip, media
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
@@ -17,14 +22,10 @@ from exercises.drills.setting.settings import Meter, Settings
 
 METERED = 0.5
 ACROSS = 4  # pictures in a row of the strip
-NEVER = "never"
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws; each makes a question."""
-    draw = Draw(seed)
-    while True:
-        yield question(DriftingReel(draw, settings, TAKES), rehearsals(draw))
+def candidate(draw: Draw, settings: Settings) -> Question:
+    return question(DriftingReel(draw, settings, TAKES), rehearsals(draw))
 
 
 def question(reel: DriftingReel, watched: Rehearsals) -> Question:
@@ -65,15 +66,6 @@ def value(take: int) -> str:
     return str(take + 1)
 
 
-def place(take: int) -> str:
-    """Which take.
-
-    >>> place(3)
-    'Take 4'
-    """
-    return f"Take {take + 1}"
-
-
 def shown(reel: DriftingReel, watched: Rehearsals, meter: TrackingMeter | None) -> Json:
     readings = meter.readings(watched.tracking) if meter else ()
     return {
@@ -112,3 +104,16 @@ def strip(reel: DriftingReel, watched: Rehearsals) -> PictureStrip:
         ),
         across=ACROSS,
     )
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Watch it drift",
+    purpose="Takes in rehearsal, one after another: which is the first that asks for tracking?",
+    skills=("player-set-up",),
+    lesson="setting-up-the-player",
+    revision=2,
+    template="drills/kinds/watch_it_drift.html",
+    candidate=candidate,
+    grade=grade,
+)

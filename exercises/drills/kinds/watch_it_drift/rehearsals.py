@@ -11,6 +11,7 @@ from exercises.tape.geometry import envelope_loss
 from exercises.tape.limits import LIMITS
 
 TAKES = 8
+NEVER = "never"  # the answer where none asks for a hand
 # Percent of a track: hardly any fine noise, fine noise without streaks, streaks.
 QUIET, FINE, BAND = 6, (26, 40), (56, 75)
 
@@ -30,6 +31,15 @@ class Rehearsals:
     def band(self) -> int | None:
         """The first take that would get a noise band."""
         return next((take for take, off in enumerate(self.tracking) if too_far(off)), None)
+
+
+def place(take: int) -> str:
+    """Which take.
+
+    >>> place(3)
+    'Take 4'
+    """
+    return f"Take {take + 1}"
 
 
 def too_far(tracking: int) -> bool:

@@ -7,8 +7,7 @@ from exercises.drills.asks import Json
 from exercises.drills.judging.parts import parts
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.kinds.knobs.copy import Copy
-from exercises.drills.kinds.watch_it_drift.question import NEVER, place
-from exercises.drills.kinds.watch_it_drift.rehearsals import TAKES
+from exercises.drills.kinds.watch_it_drift.rehearsals import NEVER, TAKES, place
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

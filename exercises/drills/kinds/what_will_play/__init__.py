@@ -1,16 +1,16 @@
-"""What will play? An edit master, the edits of a visit, and what the tape plays then."""
+"""What will play? A session of edits: what each stretch of the edit master plays afterwards."""
 
-from collections.abc import Iterator
 from itertools import pairwise
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS, telling_apart
-from exercises.drills.kind import Question
-from exercises.drills.kinds.what_plays.consequences import consequences
-from exercises.drills.kinds.what_plays.showing import Showing, at, showings
-from exercises.drills.kinds.what_plays.situations import DRAWN, Situation, name
-from exercises.drills.kinds.what_plays.stretches import cuts, options, table
-from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kinds.what_will_play.consequences import consequences
+from exercises.drills.kinds.what_will_play.showing import Showing, at, showings
+from exercises.drills.kinds.what_will_play.situations import DRAWN, Situation
+from exercises.drills.kinds.what_will_play.stretches import cuts, options, table
+from exercises.drills.kinds.what_will_play.verdict import grade
+from exercises.drills.kinds.what_will_play.visit import Visit
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -36,11 +36,9 @@ def asked(visit: Visit) -> list[str]:
     ]
 
 
-def candidates(seed: int, settings: Settings) -> Iterator[Question | None]:
-    """What the seed draws, one after the other; None where two beliefs answer alike."""
-    draw = Draw(seed)
-    while True:
-        yield question(draw.pick(DRAWN), Scene(draw, settings))
+def candidate(draw: Draw, settings: Settings) -> Question | None:
+    """None where two beliefs answer alike."""
+    return question(draw.pick(DRAWN), Scene(draw, settings))
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
@@ -60,7 +58,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
         for (held, _), version in zip(shown, versions, strict=True)
     ]
     return Question(
-        situation=name(situation),
+        situation=slug_of(situation.__name__),
         skill=rule.skill,
         asks=(table(visit, edges, options(visit, versions)),),
         shown=page(visit),
@@ -96,3 +94,16 @@ def key(visit: Visit, edges: list[int], held: list[list[str]]) -> Json:
         "edges": edges,
         "told": consequences(visit, edges, held),
     }
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="What will play?",
+    purpose="Some edits on an edit master: say, stretch by stretch, what it plays afterwards.",
+    skills=("continuing-a-master", "replacing-inside-it", "run-up", "tracks-and-pulses"),
+    lesson="assemble-and-insert",
+    revision=6,
+    template="drills/kinds/what_will_play.html",
+    candidate=candidate,
+    grade=grade,
+)

@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS
-from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.kinds.what_will_play.visit import Visit
 from exercises.drills.setting.change import Mode
 from exercises.tape import Condition, State, Tape, play, tape_map
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.kinds.what_will_play.visit import Visit
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import ACTIONS, TALKS
 from exercises.drills.setting.scene import Clip

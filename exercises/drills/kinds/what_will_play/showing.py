@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from exercises.drills.beliefs import as_played
-from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.kinds.what_will_play.visit import Visit
 from exercises.tape import Tape
 
 BLANK, NO_LOCK, ROLLS, UNSTEADY, NO_PICTURE, NO_SOUND = (

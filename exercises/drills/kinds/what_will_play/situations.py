@@ -15,14 +15,14 @@ from exercises.drills.judging.rules import (
     TOUCHING_TAKES,
     Rule,
 )
-from exercises.drills.kinds.what_plays.masters import (
+from exercises.drills.kinds.what_will_play.masters import (
     action,
     assembled,
     laid_in_black,
     leader,
     stray,
 )
-from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.kinds.what_will_play.visit import Visit
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import SOUNDS, TALKS
 from exercises.drills.setting.scene import Clip
@@ -286,7 +286,3 @@ SITUATIONS: tuple[Situation, ...] = (
 # After these most of what is asked about plays nothing, so they are drawn less often.
 SELDOM = (past_the_end, room_left, short_take_past_the_end)
 DRAWN = tuple(each for each in SITUATIONS for _ in range(1 if each in SELDOM else 3))
-
-
-def name(situation: Situation) -> str:
-    return situation.__name__.replace("_", "-")

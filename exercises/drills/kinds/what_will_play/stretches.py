@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from exercises.drills.asks import Column, Option, Table
-from exercises.drills.kinds.what_plays.showing import (
+from exercises.drills.kinds.what_will_play.showing import (
     BLANK,
     NO_LOCK,
     NO_PICTURE,
@@ -14,7 +14,7 @@ from exercises.drills.kinds.what_plays.showing import (
     Showing,
     at,
 )
-from exercises.drills.kinds.what_plays.visit import Visit
+from exercises.drills.kinds.what_will_play.visit import Visit
 from exercises.drills.setting.phrases import begun
 
 FEWEST, MOST = 8, 12

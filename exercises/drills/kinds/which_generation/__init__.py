@@ -1,14 +1,13 @@
-"""Which generation? Tapes, copies of them, and the shots of one tape at the end."""
-
-from collections.abc import Iterator
+"""Which generation? A chain of dubs and edits: what each shot of the edit master has become."""
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import telling_apart
 from exercises.drills.judging.rules import GENERATIONS_ADD
-from exercises.drills.kind import Question
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
-from exercises.drills.kinds.which_generation.chains import DRAWN, Chain, Work, copied, name
+from exercises.drills.kinds.which_generation.chains import DRAWN, Chain, Work, copied
 from exercises.drills.kinds.which_generation.reels import WHOLE, CopiedShot
+from exercises.drills.kinds.which_generation.verdict import grade, near
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.settings import Settings
@@ -18,12 +17,10 @@ from exercises.drills.setting.settings import Settings
 GONE_FIRST, GONE_LATER = 0.68, 0.34
 
 
-def candidates(seed: int, _: Settings) -> Iterator[Question | None]:
+def candidate(draw: Draw, _: Settings) -> Question | None:
     """What the seed draws at any bench; None where two beliefs answer alike."""
-    draw = Draw(seed)
-    while True:
-        chain, times = draw.pick(DRAWN)
-        yield question(chain, Work(draw), times)
+    chain, times = draw.pick(DRAWN)
+    return question(chain, Work(draw), times)
 
 
 def question(chain: Chain, work: Work, times: int) -> Question | None:
@@ -41,7 +38,7 @@ def question(chain: Chain, work: Work, times: int) -> Question | None:
     if believed is None:
         return None
     return Question(
-        situation=name(chain),
+        situation=slug_of(chain.__name__),
         skill=GENERATIONS_ADD.skill,
         asks=asks(segments, asked, work.on, [reel.name for reel in work.reels]),
         shown=page(work, segments, gone),
@@ -90,3 +87,17 @@ def told(segments: list[CopiedShot], asked: CopiedShot, gone: str) -> Json:
         "again": f"{best.name} is the earliest tape that holds the shot"
         f"{' and can be had' if gone else ''}: every copy of it has its noise and more.",
     }
+
+
+KIND = Kind(
+    slug=slug_of(__name__),
+    title="Which generation?",
+    purpose="Tapes copied from tapes: count each shot’s generation, and work out its noise.",
+    skills=("what-a-copy-is",),
+    lesson="what-an-edit-is",
+    revision=4,
+    template="drills/kinds/which_generation.html",
+    candidate=candidate,
+    grade=grade,
+    near=near,
+)

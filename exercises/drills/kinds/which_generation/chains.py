@@ -201,7 +201,3 @@ DRAWN: tuple[tuple[Chain, int], ...] = (
     *(4 * tuple((chain, 2) for chain in SHORT)),
     *(17 * tuple((chain, 1) for chain in LONG)),
 )
-
-
-def name(chain: Chain) -> str:
-    return chain.__name__.replace("_", "-")

@@ -3,7 +3,7 @@ import pytest
 from course.lessons.shelf import lesson_place, shelf
 from exercises.drills.judging import rules
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kinds.care import rules as care_rules
+from exercises.drills.kinds.care_and_safety import rules as care_rules
 from exercises.mastery.skills import SKILLS
 
 RULES = {

@@ -14,7 +14,7 @@ from exercises.drills.judging.rules import (
     ONE_TRACK,
     RUN_UP,
 )
-from exercises.drills.kinds.spot_described.answers import right_answers
+from exercises.drills.kinds.spot_the_bad_edit.answers import right_answers
 from exercises.drills.own import DescribedEdits, Made, Recorded, drawn_edits, own_kind
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.draw import Draw
@@ -111,7 +111,7 @@ def test_two_bad_edits_and_nothing_that_mends_are_warned_of_and_make_no_question
     ]
     for each in (two, lost):
         assert not drawn_edits(each).is_clear
-        assert next(own_kind(**kind_spec(each)).candidates(0, USUAL), None) is None
+        assert next(own_kind(**kind_spec(each)).candidates(0)) is None
 
 
 def test_two_edits_beside_each_other_without_pulses_are_both_to_blame() -> None:
@@ -261,7 +261,7 @@ def test_fault_on_tape_that_every_edit_left_alone_is_warned_of_and_makes_no_ques
         "can’t be published like this. Let the edits follow one another, or lie on tape with "
         "pulses throughout."
     ]
-    assert next(own_kind(**kind_spec(between)).candidates(0, USUAL), None) is None
+    assert next(own_kind(**kind_spec(between)).candidates(0)) is None
 
 
 def test_learners_see_the_tape_before_the_edits_and_no_faults() -> None:
@@ -322,7 +322,7 @@ def test_any_edits_are_drawn_and_asked_or_refused() -> None:
     for seed in range(250):
         spec = drawn_at_random(seed)
         shown = drawn_edits(DescribedEdits.from_json(spec.as_json()))
-        question = next(own_kind(**kind_spec(spec)).candidates(0, USUAL), None)
+        question = next(own_kind(**kind_spec(spec)).candidates(0))
 
         assert shown.is_clear == (question is not None)
         if question:

@@ -1,7 +1,7 @@
 """What can happen at a bench, with four answers each: by what it is about."""
 
-from exercises.drills.kinds.care.case import CareCase
-from exercises.drills.kinds.care.cases import (
+from exercises.drills.kinds.care_and_safety.case import CareCase
+from exercises.drills.kinds.care_and_safety.cases import (
     covers,
     doubtful,
     electricity,

@@ -1,8 +1,8 @@
 """Covers, cleaning and what is used for it."""
 
-from exercises.drills.kinds.care.case import LICENSED, CareCase
-from exercises.drills.kinds.care.limits import LOWER, SHIFT
-from exercises.drills.kinds.care.rules import CLEANING, COVERS
+from exercises.drills.kinds.care_and_safety.case import LICENSED, CareCase
+from exercises.drills.kinds.care_and_safety.limits import LOWER, SHIFT
+from exercises.drills.kinds.care_and_safety.rules import CLEANING, COVERS
 
 COVER_OFF = CareCase(
     name="a cover is off",

@@ -1,7 +1,7 @@
 """Tapes with a past: who looks at them before a machine does."""
 
-from exercises.drills.kinds.care.case import ANY_TAPE, CareCase
-from exercises.drills.kinds.care.rules import UNFIT
+from exercises.drills.kinds.care_and_safety.case import ANY_TAPE, CareCase
+from exercises.drills.kinds.care_and_safety.rules import UNFIT
 
 RUN_IN = "Let it play on: it will run itself in after a while"
 IT_HOLDS = "Put it in: it has been mended, and so it holds"

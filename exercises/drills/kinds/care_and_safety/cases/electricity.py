@@ -1,7 +1,7 @@
 """Mains: wet, smoke, worn leads, and machines that do nothing."""
 
-from exercises.drills.kinds.care.case import LICENSED, OTHER_RECORDER, CareCase
-from exercises.drills.kinds.care.rules import MAINS
+from exercises.drills.kinds.care_and_safety.case import LICENSED, OTHER_RECORDER, CareCase
+from exercises.drills.kinds.care_and_safety.rules import MAINS
 
 OTHER = "Leave it off, and finish the tape on the other recorder"
 OTHER_MEANWHILE = "It stays off, and the film goes on at the other bench"

@@ -1,7 +1,7 @@
 """Somebody is hurt, or something burns."""
 
-from exercises.drills.kinds.care.case import EMERGENCY, LICENSED, CareCase
-from exercises.drills.kinds.care.rules import FIRE, MAINS, SHOCK
+from exercises.drills.kinds.care_and_safety.case import EMERGENCY, LICENSED, CareCase
+from exercises.drills.kinds.care_and_safety.rules import FIRE, MAINS, SHOCK
 
 SOURCE = "common first-aid teaching; local rules and emergency services come first"
 

@@ -1,8 +1,8 @@
 """Nothing is wrong: whoever stops here stops for nothing."""
 
-from exercises.drills.kinds.care.case import CareCase, Figures
-from exercises.drills.kinds.care.limits import NEAREST
-from exercises.drills.kinds.care.rules import (
+from exercises.drills.kinds.care_and_safety.case import CareCase, Figures
+from exercises.drills.kinds.care_and_safety.limits import NEAREST
+from exercises.drills.kinds.care_and_safety.rules import (
     AWAY_FROM_MAGNETS,
     CASSETTE,
     CLOGGED,

@@ -1,7 +1,7 @@
 """What hands, cups and pauses do to a tape."""
 
-from exercises.drills.kinds.care.case import CareCase, held_by
-from exercises.drills.kinds.care.rules import HANDLE, STANDING_STILL
+from exercises.drills.kinds.care_and_safety.case import CareCase, held_by
+from exercises.drills.kinds.care_and_safety.rules import HANDLE, STANDING_STILL
 
 COUNTED = "In the machine, at the place that the counter shows"
 

@@ -1,7 +1,7 @@
 """Putting a cassette in, taking it out, and what gets stuck on the way."""
 
-from exercises.drills.kinds.care.case import LICENSED, OTHER_RECORDER, CareCase
-from exercises.drills.kinds.care.rules import CASSETTE, CLOGGED, MAINS, STUCK, TURNING
+from exercises.drills.kinds.care_and_safety.case import LICENSED, OTHER_RECORDER, CareCase
+from exercises.drills.kinds.care_and_safety.rules import CASSETTE, CLOGGED, MAINS, STUCK, TURNING
 
 OTHER = "Stop, and finish the day on the other recorder"
 

@@ -1,7 +1,7 @@
 """Magnets, seen and hidden."""
 
-from exercises.drills.kinds.care.case import CareCase
-from exercises.drills.kinds.care.rules import AWAY_FROM_MAGNETS
+from exercises.drills.kinds.care_and_safety.case import CareCase
+from exercises.drills.kinds.care_and_safety.rules import AWAY_FROM_MAGNETS
 
 SOURCE = "IASA-TC 05, 3.7: 15 cm"
 

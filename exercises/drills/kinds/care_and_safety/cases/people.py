@@ -1,7 +1,7 @@
 """Backs, feet, ears and tired heads."""
 
-from exercises.drills.kinds.care.case import LICENSED, CareCase, Figures
-from exercises.drills.kinds.care.rules import LIFTING, MAINS, PAUSES
+from exercises.drills.kinds.care_and_safety.case import LICENSED, CareCase, Figures
+from exercises.drills.kinds.care_and_safety.rules import LIFTING, MAINS, PAUSES
 from exercises.drills.setting.draw import Draw
 
 

@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping
 
-from exercises.drills.kinds.care.case import CareCase, Figures
-from exercises.drills.kinds.care.limits import KEEPING, OPERATING, STORING, Air
-from exercises.drills.kinds.care.rules import SUITABLE_AIR
+from exercises.drills.kinds.care_and_safety.case import CareCase, Figures
+from exercises.drills.kinds.care_and_safety.limits import KEEPING, OPERATING, STORING, Air
+from exercises.drills.kinds.care_and_safety.rules import SUITABLE_AIR
 from exercises.drills.setting.draw import Draw
 
 # °C and percent, from and to: what is drawn for a room that has this and no other fault.

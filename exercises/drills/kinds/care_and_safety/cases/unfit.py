@@ -1,7 +1,7 @@
 """Tapes that fit, and that are not played as they are."""
 
-from exercises.drills.kinds.care.case import ANY_TAPE, CareCase
-from exercises.drills.kinds.care.rules import UNFIT
+from exercises.drills.kinds.care_and_safety.case import ANY_TAPE, CareCase
+from exercises.drills.kinds.care_and_safety.rules import UNFIT
 
 DRIED_BY_PLAYING = "Play it once, slowly, so that it dries as it runs"
 WIPED_BY_PLAYING = "Play it as it is: the drum wipes it clean"

@@ -1,7 +1,7 @@
 """Out of the cold, the damp or the sun."""
 
-from exercises.drills.kinds.care.case import ANY_TAPE, CareCase, Figures, held_by
-from exercises.drills.kinds.care.rules import UNFIT, WARM_UP
+from exercises.drills.kinds.care_and_safety.case import ANY_TAPE, CareCase, Figures, held_by
+from exercises.drills.kinds.care_and_safety.rules import UNFIT, WARM_UP
 from exercises.drills.setting.draw import Draw
 
 AT_ONCE = "Thread it now: whatever fits the machine can be played"

@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from exercises.drills.kinds.choose_mode.scenario import Scenario
-from exercises.drills.kinds.choose_mode.situations import (
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario
+from exercises.drills.kinds.choose_the_mode.situations import (
     endings,
     going_on,
     mixes,
@@ -50,7 +50,3 @@ WEIGHTS: dict[Situation, int] = {
 }
 
 DRAWN = tuple(situation for situation, weight in WEIGHTS.items() for _ in range(weight))
-
-
-def name(situation: Situation) -> str:
-    return situation.__name__.replace("_", "-")

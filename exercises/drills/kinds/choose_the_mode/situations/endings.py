@@ -1,7 +1,7 @@
 """The end of the film changes, or something is to run on past it."""
 
 from exercises.drills.judging.rules import CONTINUE, NO_PULSES
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
 from exercises.drills.setting.films import assembled, assembled_from, clips
 from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS
 from exercises.drills.setting.scene import Scene

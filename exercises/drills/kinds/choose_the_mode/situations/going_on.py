@@ -1,7 +1,7 @@
 """The film goes on past its end."""
 
 from exercises.drills.judging.rules import CONTINUE, PREPARED
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
 from exercises.drills.setting.films import assembled, assembled_from, clips, inserted_from, prepared
 from exercises.drills.setting.scene import Clip, Scene
 

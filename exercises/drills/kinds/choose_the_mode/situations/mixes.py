@@ -1,7 +1,7 @@
 """More than a cut is wanted."""
 
 from exercises.drills.judging.rules import CUT
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
 from exercises.drills.setting.films import assembled, either, prepared
 from exercises.drills.setting.quay_street import Shot
 from exercises.drills.setting.scene import Scene

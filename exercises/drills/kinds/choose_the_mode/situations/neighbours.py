@@ -1,8 +1,8 @@
 """Something lies close behind that must stay."""
 
 from exercises.drills.judging.rules import ENDS, MOVES, NO_PULSES
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
-from exercises.drills.kinds.choose_mode.situations.going_on import goes_on
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.situations.going_on import goes_on
 from exercises.drills.setting.films import Film, assembled_from, clips, either
 from exercises.drills.setting.quay_street import TALKS
 from exercises.drills.setting.scene import Clip, Scene

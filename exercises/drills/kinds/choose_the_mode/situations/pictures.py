@@ -1,7 +1,7 @@
 """A picture is wanted over a sound that stays."""
 
 from exercises.drills.judging.rules import ONE_TRACK
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
 from exercises.drills.setting.films import Laying, either, prepared
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, CARDS, SOUNDS, TALKS

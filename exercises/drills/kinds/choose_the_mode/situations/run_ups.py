@@ -1,9 +1,9 @@
 """A machine gets too little run-up."""
 
 from exercises.drills.judging.rules import RUN_UP
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
-from exercises.drills.kinds.choose_mode.situations.going_on import goes_on
-from exercises.drills.kinds.choose_mode.situations.pictures import part_of
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.situations.going_on import goes_on
+from exercises.drills.kinds.choose_the_mode.situations.pictures import part_of
 from exercises.drills.setting.films import assembled, clips, either, inserted_from
 from exercises.drills.setting.quay_street import ACTIONS, TALKS
 from exercises.drills.setting.scene import Clip, Scene

@@ -1,8 +1,8 @@
 """A shot is wanted in the middle of the film, picture and sound."""
 
 from exercises.drills.judging.rules import PREPARED
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
-from exercises.drills.kinds.choose_mode.situations.pictures import part_of
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.situations.pictures import part_of
 from exercises.drills.setting.films import either
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import TALKS

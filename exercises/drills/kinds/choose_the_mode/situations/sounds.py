@@ -1,7 +1,7 @@
 """A sound is wanted and no picture."""
 
 from exercises.drills.judging.rules import CONTINUE, ONE_TRACK
-from exercises.drills.kinds.choose_mode.scenario import Scenario, scenario
+from exercises.drills.kinds.choose_the_mode.scenario import Scenario, scenario
 from exercises.drills.setting.films import assembled, either, prepared
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS

@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from exercises.drills.kinds.paper_levels.case import LevelsCase
-from exercises.drills.kinds.paper_levels.situations import held, laid, pictures, sounds
+from exercises.drills.kinds.levels_on_paper.case import LevelsCase
+from exercises.drills.kinds.levels_on_paper.situations import held, laid, pictures, sounds
 from exercises.drills.setting.scene import Scene
 
 Situation = Callable[[Scene], LevelsCase]

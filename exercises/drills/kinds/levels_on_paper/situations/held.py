@@ -3,9 +3,9 @@
 from collections.abc import Callable
 
 from exercises.drills.judging.rules import LIMITER, SPEECH_BY_HAND
-from exercises.drills.kinds.paper_levels.case import HOT, LevelsCase, Turn
-from exercises.drills.kinds.paper_levels.holding import Heard, Way, holding
-from exercises.drills.kinds.paper_levels.scale import VU
+from exercises.drills.kinds.levels_on_paper.case import HOT, LevelsCase, Turn
+from exercises.drills.kinds.levels_on_paper.holding import Heard, Way, holding
+from exercises.drills.kinds.levels_on_paper.scale import VU
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, TALKS, TAPES
 from exercises.drills.setting.scene import Scene

@@ -3,10 +3,10 @@
 from collections.abc import Callable
 
 from exercises.drills.judging.rules import BY_THE_WAVEFORM, LEVEL_IS_LAID
-from exercises.drills.kinds.paper_levels import scale
-from exercises.drills.kinds.paper_levels.afterwards import WhiteShot, afterwards
-from exercises.drills.kinds.paper_levels.case import LevelsCase
-from exercises.drills.kinds.paper_levels.situations.pictures import read
+from exercises.drills.kinds.levels_on_paper import scale
+from exercises.drills.kinds.levels_on_paper.afterwards import WhiteShot, afterwards
+from exercises.drills.kinds.levels_on_paper.case import LevelsCase
+from exercises.drills.kinds.levels_on_paper.situations.pictures import read
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.quay_street import ACTIONS, TAPES
 from exercises.drills.setting.scene import Scene

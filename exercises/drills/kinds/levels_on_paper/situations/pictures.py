@@ -1,8 +1,8 @@
 """Picture levels that are set on a waveform display: a white, bars by their card, black."""
 
 from exercises.drills.judging.rules import BARS_BY_NAME, BLACK_LEVEL, WHITE_LEVEL
-from exercises.drills.kinds.paper_levels import scale
-from exercises.drills.kinds.paper_levels.case import HOT, LevelsCase, Turn
+from exercises.drills.kinds.levels_on_paper import scale
+from exercises.drills.kinds.levels_on_paper.case import HOT, LevelsCase, Turn
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, CARDS, TALKS, TAPES
 from exercises.drills.setting.scene import Scene

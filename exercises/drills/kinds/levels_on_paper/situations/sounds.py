@@ -1,8 +1,8 @@
 """Sound levels that are set on a meter: a second take, ambience, tone."""
 
 from exercises.drills.judging.rules import BELOW_SPEECH, EACH_TAKE, LINE_UP
-from exercises.drills.kinds.paper_levels.case import HOT, LevelsCase, Turn
-from exercises.drills.kinds.paper_levels.scale import AMBIENCE, VU
+from exercises.drills.kinds.levels_on_paper.case import HOT, LevelsCase, Turn
+from exercises.drills.kinds.levels_on_paper.scale import AMBIENCE, VU
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, SOUNDS, TALKS, TAPES
 from exercises.drills.setting.scene import Scene

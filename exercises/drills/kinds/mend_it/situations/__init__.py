@@ -35,7 +35,3 @@ INSERTS: dict[Situation, int] = {
     within.sound_switched_on: 4,
 }
 DRAWN = tuple(each for each in SITUATIONS for _ in range(INSERTS.get(each, 1)))
-
-
-def name(situation: Situation) -> str:
-    return situation.__name__.replace("_", "-")

@@ -3,8 +3,8 @@
 from collections.abc import Callable
 
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kinds.spot_described.situations import copies, pulses, switches, well, worn
-from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.situations import copies, pulses, switches, well, worn
+from exercises.drills.kinds.spot_the_bad_edit.work import Work
 from exercises.drills.setting.draw import Draw
 
 Situation = Callable[[Work], Rule]
@@ -58,7 +58,3 @@ def drawn(draw: Draw) -> Situation:
             return draw.pick(situations)
         left -= share
     raise AssertionError("the shares add up to more than their sum")
-
-
-def name(situation: Situation) -> str:
-    return situation.__name__.replace("_", "-")

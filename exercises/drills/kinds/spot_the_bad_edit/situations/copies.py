@@ -1,7 +1,7 @@
 """Sessions in which something is copied badly: no run-up, or no one take."""
 
 from exercises.drills.judging.rules import ONE_TAKE, RUN_UP, Rule
-from exercises.drills.kinds.spot_described.situations.laying import (
+from exercises.drills.kinds.spot_the_bad_edit.situations.laying import (
     action,
     after,
     before,
@@ -11,8 +11,8 @@ from exercises.drills.kinds.spot_described.situations.laying import (
     next_shot,
     talk,
 )
-from exercises.drills.kinds.spot_described.situations.masters import either_tape, jointed_tape
-from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.situations.masters import either_tape, jointed_tape
+from exercises.drills.kinds.spot_the_bad_edit.work import Work
 from exercises.drills.setting.quay_street import SOUNDS
 
 

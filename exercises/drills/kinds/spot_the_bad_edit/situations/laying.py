@@ -1,6 +1,6 @@
 """The edits that situations are put together from, each with its purpose in words."""
 
-from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import Work
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.quay_street import ACTIONS, TALKS, Shot

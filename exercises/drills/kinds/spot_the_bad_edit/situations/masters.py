@@ -1,6 +1,6 @@
 """Masters before the first edit, in words too, and the mode that lays a film on them."""
 
-from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import Work
 from exercises.drills.setting.change import Mode
 
 

@@ -9,7 +9,7 @@ from exercises.drills.judging.rules import (
     RUN_UP,
     Rule,
 )
-from exercises.drills.kinds.spot_described.situations.laying import (
+from exercises.drills.kinds.spot_the_bad_edit.situations.laying import (
     action,
     after,
     any_shot,
@@ -20,13 +20,13 @@ from exercises.drills.kinds.spot_described.situations.laying import (
     short,
     talk,
 )
-from exercises.drills.kinds.spot_described.situations.masters import (
+from exercises.drills.kinds.spot_the_bad_edit.situations.masters import (
     either_tape,
     jointed_tape,
     new_tape,
     used_tape,
 )
-from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import Work
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import SOUNDS, TALKS
 from exercises.drills.setting.scene import Clip

@@ -1,7 +1,7 @@
 """Sessions in which a track is recorded that was to stay."""
 
 from exercises.drills.judging.rules import ONE_TRACK, Rule
-from exercises.drills.kinds.spot_described.situations.laying import (
+from exercises.drills.kinds.spot_the_bad_edit.situations.laying import (
     action,
     after,
     before,
@@ -10,8 +10,8 @@ from exercises.drills.kinds.spot_described.situations.laying import (
     short,
     talk,
 )
-from exercises.drills.kinds.spot_described.situations.masters import either_tape, new_tape
-from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.situations.masters import either_tape, new_tape
+from exercises.drills.kinds.spot_the_bad_edit.work import Work
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import SOUNDS
 

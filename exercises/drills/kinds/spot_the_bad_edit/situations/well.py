@@ -1,7 +1,7 @@
 """Sessions in which nothing goes wrong, though some of it may look as if it did."""
 
 from exercises.drills.judging.rules import AFTERWARDS, CONTINUE, ONE_TRACK, PREPARED, RUN_UP, Rule
-from exercises.drills.kinds.spot_described.situations.laying import (
+from exercises.drills.kinds.spot_the_bad_edit.situations.laying import (
     action,
     after,
     before,
@@ -14,12 +14,12 @@ from exercises.drills.kinds.spot_described.situations.laying import (
     short,
     talk,
 )
-from exercises.drills.kinds.spot_described.situations.masters import (
+from exercises.drills.kinds.spot_the_bad_edit.situations.masters import (
     either_tape,
     new_tape,
     used_tape,
 )
-from exercises.drills.kinds.spot_described.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import Work
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import ACTIONS, SOUNDS
 

@@ -1,14 +1,14 @@
 """Sessions in which no edit did it: a tape is worn, or the machine that plays it is off."""
 
 from exercises.drills.judging.rules import PLAYER_OFF, WORN_MASTER, WORN_SOURCE, Rule
-from exercises.drills.kinds.spot_described.situations.laying import film, inside
-from exercises.drills.kinds.spot_described.situations.masters import (
+from exercises.drills.kinds.spot_the_bad_edit.situations.laying import film, inside
+from exercises.drills.kinds.spot_the_bad_edit.situations.masters import (
     either_tape,
     prepared_tape,
     used_tape,
 )
-from exercises.drills.kinds.spot_described.wear import MASTER, Wear
-from exercises.drills.kinds.spot_described.work import WELL_ON_THE_RECORDER, Work
+from exercises.drills.kinds.spot_the_bad_edit.wear import MASTER, Wear
+from exercises.drills.kinds.spot_the_bad_edit.work import WELL_ON_THE_RECORDER, Work
 from exercises.drills.setting.phrases import listed, span
 from exercises.tape import SIDES, Side
 

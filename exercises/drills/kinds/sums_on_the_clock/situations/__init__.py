@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from exercises.drills.kinds.sums.situations import (
+from exercises.drills.kinds.sums_on_the_clock.situations import (
     beforehand,
     codes,
     marks,
@@ -10,7 +10,7 @@ from exercises.drills.kinds.sums.situations import (
     run_ups,
     spans,
 )
-from exercises.drills.kinds.sums.total import Total
+from exercises.drills.kinds.sums_on_the_clock.total import Total
 from exercises.drills.setting.scene import Scene
 
 Situation = Callable[[Scene], Total | None]
@@ -37,7 +37,3 @@ SITUATIONS: tuple[Situation, ...] = (
     beforehand.longer_pre_roll,
     beforehand.black_and_bars,
 )
-
-
-def name(situation: Situation) -> str:
-    return situation.__name__.replace("_", "-")

@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Moment
 from exercises.drills.judging.rules import BLACK_COUNTS, NO_RUN_UP_BY_PRE_ROLL, TOUCHING_TAKES
-from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.kinds.sums_on_the_clock.total import Part, Term, Total
 from exercises.drills.setting.quay_street import ACTIONS, TAPES
 from exercises.drills.setting.scene import Scene
 

@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Amount, Moment
 from exercises.drills.judging.rules import COUNTER, DROP_LABELS
-from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.kinds.sums_on_the_clock.total import Part, Term, Total
 from exercises.drills.setting.quay_street import ACTIONS, TAPES
 from exercises.drills.setting.scene import Scene
 from exercises.tape import Rate, TimecodeError, frame_of, label

@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Amount, Moment
 from exercises.drills.judging.rules import AT_ONCE, KEEP_CLEAR
-from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.kinds.sums_on_the_clock.total import Part, Term, Total
 from exercises.drills.setting.quay_street import ACTIONS
 from exercises.drills.setting.scene import Scene
 

@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Moment
 from exercises.drills.judging.rules import ROOM_FOR_RUN_UP
-from exercises.drills.kinds.sums.total import Part, Term, Total
+from exercises.drills.kinds.sums_on_the_clock.total import Part, Term, Total
 from exercises.drills.setting.phrases import listed
 from exercises.drills.setting.quay_street import ACTIONS, TAPES
 from exercises.drills.setting.scene import Scene

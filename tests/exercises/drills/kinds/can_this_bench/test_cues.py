@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 import pytest
 
-from exercises.drills.kinds.can_this_bench import CAN_THIS_BENCH
+from exercises.drills.kinds.can_this_bench import KIND as CAN_THIS_BENCH
 from tests.exercises.drills.blind import Asked, asked, chance, right, rules, words_of
 from tests.exercises.drills.skeletons import skeleton
 

@@ -6,7 +6,8 @@ import pytest
 
 from exercises.drills.beliefs.telling_apart import subsets
 from exercises.drills.judging.rules import ONE_RECORDER, OTHERS_TAPE
-from exercises.drills.kinds.can_this_bench import CAN_THIS_BENCH, answers
+from exercises.drills.kinds.can_this_bench import KIND as CAN_THIS_BENCH
+from exercises.drills.kinds.can_this_bench import answers
 from exercises.drills.kinds.can_this_bench.effect import OPTIONS, Effect
 from exercises.drills.kinds.can_this_bench.effects import EFFECTS
 from exercises.drills.setting.draw import Draw

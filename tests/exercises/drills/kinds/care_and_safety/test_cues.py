@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.drills.kinds.care import CARE
+from exercises.drills.kinds.care_and_safety import KIND as CARE
 from tests.exercises.drills.blind import Asked, asked, by_word, chance, longest, right, rules
 
 SEEDS = range(1_000)

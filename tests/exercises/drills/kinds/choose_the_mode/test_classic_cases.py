@@ -6,8 +6,8 @@ drill's own situations; 29.97, so 150 frames of run-up and 60 wiped past an asse
 
 import pytest
 
-from exercises.drills.kinds.choose_mode.answers import right_answers
-from exercises.drills.kinds.choose_mode.scenario import Task, news, stays
+from exercises.drills.kinds.choose_the_mode.answers import right_answers
+from exercises.drills.kinds.choose_the_mode.scenario import Task, news, stays
 from exercises.drills.setting.change import Change
 from exercises.tape import SIDES, Assemble, Bench, Rate, Side, Source, Take, Tape, record
 

@@ -4,10 +4,10 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question
-from exercises.drills.kinds.choose_mode import CHOOSE_MODE
-from exercises.drills.kinds.choose_mode.answers import CANNOT
-from exercises.drills.kinds.choose_mode.situations import WEIGHTS, name
+from exercises.drills.kind import Question, slug_of
+from exercises.drills.kinds.choose_the_mode import KIND as CHOOSE_MODE
+from exercises.drills.kinds.choose_the_mode.answers import CANNOT
+from exercises.drills.kinds.choose_the_mode.situations import WEIGHTS
 from exercises.tape import TapeMap
 from tests.exercises.drills.frames import Machines, threaded
 from tests.exercises.drills.skeletons import skeleton
@@ -100,7 +100,9 @@ def test_new_wants_are_the_change_on_its_tracks() -> None:
 
 
 def test_every_situation_is_reached() -> None:
-    assert {question.situation for question in many()} == {name(each) for each in WEIGHTS}
+    assert {question.situation for question in many()} == {
+        slug_of(each.__name__) for each in WEIGHTS
+    }
     assert len(WEIGHTS) >= 10
 
 

@@ -3,8 +3,8 @@ from functools import cache
 import pytest
 
 from exercises.drills.kind import Question
-from exercises.drills.kinds.choose_mode import CHOOSE_MODE
-from exercises.drills.kinds.choose_mode.answers import CANNOT
+from exercises.drills.kinds.choose_the_mode import KIND as CHOOSE_MODE
+from exercises.drills.kinds.choose_the_mode.answers import CANNOT
 from exercises.tape import TapeMap
 
 

@@ -5,9 +5,9 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import AnswerRefused
-from exercises.drills.kind import Question
-from exercises.drills.kinds.enough_run_up import ENOUGH_RUN_UP
-from exercises.drills.kinds.enough_run_up.situations import SITUATIONS, name
+from exercises.drills.kind import Question, slug_of
+from exercises.drills.kinds.enough_run_up import KIND as ENOUGH_RUN_UP
+from exercises.drills.kinds.enough_run_up.situations import SITUATIONS
 from exercises.tape import Rate, frame_of
 from tests.believers import believed
 from tests.exercises.drills.frames import threaded
@@ -46,7 +46,9 @@ def test_earliest_edit_in_is_five_seconds_into_the_take(seed: int) -> None:
 
 
 def test_every_situation_occurs() -> None:
-    assert {question.situation for question in many()} == {name(each) for each in SITUATIONS}
+    assert {question.situation for question in many()} == {
+        slug_of(each.__name__) for each in SITUATIONS
+    }
 
 
 def test_reason_stands_beside_every_shot() -> None:

@@ -5,9 +5,9 @@ from django.template.loader import render_to_string
 
 from exercises.drills.asks import AnswerRefused
 from exercises.drills.kind import Question
-from exercises.drills.kinds.free_answer import FREE_ANSWER
+from exercises.drills.kinds.free_answer import KIND as FREE_ANSWER
+from exercises.drills.kinds.free_answer import LEAST
 from exercises.drills.kinds.free_answer.prompts import PROMPTS
-from exercises.drills.kinds.free_answer.question import LEAST
 
 TEXT = "An assemble wipes the tape past its end. " * 3
 

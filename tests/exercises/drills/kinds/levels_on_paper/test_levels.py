@@ -6,14 +6,14 @@ from functools import cache
 import pytest
 
 from exercises.drills.kind import Question
-from exercises.drills.kinds.paper_levels import PAPER_LEVELS
-from exercises.drills.kinds.paper_levels.afterwards import Step, WhiteShot, next_step
-from exercises.drills.kinds.paper_levels.holding import TEXTS, Heard, Outcome, Way, outcome
-from exercises.drills.kinds.paper_levels.question import question
-from exercises.drills.kinds.paper_levels.situations import pictures, sounds
-from exercises.drills.kinds.paper_levels.situations.held import SOFTLY, SUDDENLY
-from exercises.drills.kinds.paper_levels.situations.laid import SHOTS
-from exercises.drills.kinds.paper_levels.verdict import grade, turned
+from exercises.drills.kinds.levels_on_paper import KIND as PAPER_LEVELS
+from exercises.drills.kinds.levels_on_paper import question
+from exercises.drills.kinds.levels_on_paper.afterwards import Step, WhiteShot, next_step
+from exercises.drills.kinds.levels_on_paper.holding import TEXTS, Heard, Outcome, Way, outcome
+from exercises.drills.kinds.levels_on_paper.situations import pictures, sounds
+from exercises.drills.kinds.levels_on_paper.situations.held import SOFTLY, SUDDENLY
+from exercises.drills.kinds.levels_on_paper.situations.laid import SHOTS
+from exercises.drills.kinds.levels_on_paper.verdict import grade, turned
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene
 from exercises.drills.setting.settings import USUAL

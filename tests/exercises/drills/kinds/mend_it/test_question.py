@@ -8,10 +8,10 @@ from typing import Any
 import pytest
 
 from exercises.drills.asks import AnswerRefused, Table
-from exercises.drills.kind import Question
-from exercises.drills.kinds.mend_it import MEND_IT
+from exercises.drills.kind import Question, slug_of
+from exercises.drills.kinds.mend_it import KIND as MEND_IT
 from exercises.drills.kinds.mend_it.repair import Repair
-from exercises.drills.kinds.mend_it.situations import SITUATIONS, name
+from exercises.drills.kinds.mend_it.situations import SITUATIONS
 from exercises.tape import Brief, Plan, Side, Wanted, plan, read_edit_session
 from tests.believers import believed
 from tests.exercises.drills.frames import threaded
@@ -83,7 +83,7 @@ def test_planner_needs_as_many_recordings(seed: int) -> None:
     assert len(best.edits) == len(question.right["recordings"])
 
 
-@pytest.mark.parametrize("situation", [name(each) for each in SITUATIONS])
+@pytest.mark.parametrize("situation", [slug_of(each.__name__) for each in SITUATIONS])
 def test_no_single_recording_does_where_two_are_asked_for(situation: str) -> None:
     question = next(each for each in many() if each.situation == situation)
     repair = Repair.from_json(question.key)
@@ -150,7 +150,9 @@ def test_tape_that_was_expected_stands_beside_the_tape_as_it_is() -> None:
 
 
 def test_every_situation_occurs() -> None:
-    assert {question.situation for question in many()} == {name(each) for each in SITUATIONS}
+    assert {question.situation for question in many()} == {
+        slug_of(each.__name__) for each in SITUATIONS
+    }
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 import pytest
 
 from exercises.drills.kind import Question
-from exercises.drills.kinds.put_in_order import PUT_IN_ORDER
+from exercises.drills.kinds.put_in_order import KIND as PUT_IN_ORDER
 from tests.exercises.drills.blind import Asked, chance, right, rules
 from tests.exercises.drills.skeletons import skeleton
 

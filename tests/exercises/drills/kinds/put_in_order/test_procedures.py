@@ -4,7 +4,7 @@ import pytest
 
 from exercises.drills.beliefs.telling_apart import subsets
 from exercises.drills.judging.rules import RUN_UP
-from exercises.drills.kinds.put_in_order import PUT_IN_ORDER
+from exercises.drills.kinds.put_in_order import KIND as PUT_IN_ORDER
 from exercises.drills.kinds.put_in_order.job import made
 from exercises.drills.kinds.put_in_order.procedure import Before, Procedure
 from exercises.drills.kinds.put_in_order.procedures import EDITS, STANDING

@@ -8,8 +8,8 @@ from functools import cache
 import pytest
 
 from exercises.drills.kind import Question
+from exercises.drills.kinds.read_the_bench import KIND as READ_THE_BENCH
 from exercises.drills.kinds.read_the_bench import (
-    READ_THE_BENCH,
     codes,
     erasing,
     lamps,

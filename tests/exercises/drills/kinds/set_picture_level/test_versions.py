@@ -7,7 +7,7 @@ import pytest
 
 from exercises.drills.kind import Question
 from exercises.drills.kinds.knobs.verdict import grade
-from exercises.drills.kinds.set_picture_level import SET_PICTURE_LEVEL
+from exercises.drills.kinds.set_picture_level import KIND as SET_PICTURE_LEVEL
 from exercises.drills.kinds.set_picture_level.version import DRAWN
 
 SEEDS = range(240)

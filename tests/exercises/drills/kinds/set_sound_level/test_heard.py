@@ -5,7 +5,7 @@ import pytest
 
 from exercises.drills.asks import Json
 from exercises.drills.kind import Question
-from exercises.drills.kinds.set_sound_level import SET_SOUND_LEVEL
+from exercises.drills.kinds.set_sound_level import KIND as SET_SOUND_LEVEL
 from exercises.drills.media.rendering import soundtrack
 from exercises.signal.meters.vu import peak
 from exercises.signal.sound.hearing import Hearing

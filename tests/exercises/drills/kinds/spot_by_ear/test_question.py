@@ -7,7 +7,7 @@ import pytest
 
 from exercises.drills.judging.spotted import grade
 from exercises.drills.kind import Question
-from exercises.drills.kinds.spot_by_ear import SPOT_BY_EAR
+from exercises.drills.kinds.spot_by_ear import KIND as SPOT_BY_EAR
 from exercises.drills.kinds.spot_by_ear.answers import FAULT, NOTHING, TAPE
 from exercises.drills.kinds.spot_by_ear.faults import Heard, stretches
 from exercises.drills.kinds.spot_by_ear.situations import FAULTS, WELL, WORN

@@ -7,7 +7,7 @@ import pytest
 
 from exercises.drills.judging.spotted import grade
 from exercises.drills.kind import Question
-from exercises.drills.kinds.spot_by_eye import SPOT_BY_EYE
+from exercises.drills.kinds.spot_by_eye import KIND as SPOT_BY_EYE
 from exercises.drills.kinds.spot_by_eye.faults import Seen, stretches, worn
 from exercises.drills.kinds.spot_by_eye.situations import FAULTS, WELL
 from exercises.tape import read_edit_session

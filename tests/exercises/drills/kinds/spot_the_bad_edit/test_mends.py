@@ -1,8 +1,8 @@
 import pytest
 
-from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
-from exercises.drills.kinds.spot_described.case import EditsCase
-from exercises.drills.kinds.spot_described.mends import BY_WORK, Mend, least, ready_before
+from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
+from exercises.drills.kinds.spot_the_bad_edit.mends import BY_WORK, Mend, least, ready_before
 from exercises.drills.setting.change import Mode
 from exercises.tape import Condition, Tape, play
 

@@ -5,9 +5,9 @@ from typing import Any
 import pytest
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question
-from exercises.drills.kinds.spot_described import SPOT_DESCRIBED
-from exercises.drills.kinds.spot_described.situations import FAULTY, PLAYED_OFF, WELL, name
+from exercises.drills.kind import Question, slug_of
+from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
+from exercises.drills.kinds.spot_the_bad_edit.situations import FAULTY, PLAYED_OFF, WELL
 from exercises.tape import simulate
 from tests.exercises.drills.frames import Machines, threaded
 from tests.exercises.drills.skeletons import skeleton
@@ -123,7 +123,7 @@ def test_blame_agrees_with_what_playback_names() -> None:
 
 def test_every_situation_is_reached() -> None:
     assert {question.situation for question in many()} == {
-        name(each) for each in (*WELL, *PLAYED_OFF, *FAULTY)
+        slug_of(each.__name__) for each in (*WELL, *PLAYED_OFF, *FAULTY)
     }
     assert len(FAULTY) >= 10
 
@@ -136,7 +136,7 @@ def test_nothing_is_wrong_with_about_one_in_six() -> None:
 
 def test_session_goes_as_its_situation_says() -> None:
     """Not used for the answer: only that what was built as faulty is found so, and the reverse."""
-    going_well = {name(each) for each in (*WELL, *PLAYED_OFF)}
+    going_well = {slug_of(each.__name__) for each in (*WELL, *PLAYED_OFF)}
 
     for question in many():
         well = question.right["fault"] == "nothing"

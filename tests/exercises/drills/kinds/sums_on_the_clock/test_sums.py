@@ -1,17 +1,16 @@
 import pytest
 
-from exercises.drills.kind import Question
-from exercises.drills.kinds.sums import SUMS
-from exercises.drills.kinds.sums.question import question
-from exercises.drills.kinds.sums.situations import (
+from exercises.drills.kind import Question, slug_of
+from exercises.drills.kinds.sums_on_the_clock import KIND as SUMS
+from exercises.drills.kinds.sums_on_the_clock import question
+from exercises.drills.kinds.sums_on_the_clock.situations import (
     SITUATIONS,
     beforehand,
     marks,
-    name,
     recordings,
     run_ups,
 )
-from exercises.drills.kinds.sums.verdict import EDITS_IN, ENDS, grade, slip
+from exercises.drills.kinds.sums_on_the_clock.verdict import EDITS_IN, ENDS, grade, slip
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene
 from exercises.drills.setting.settings import USUAL
@@ -30,7 +29,9 @@ def rate(asked: Question) -> Rate:
 
 
 def test_every_situation_occurs() -> None:
-    assert {SUMS.make(seed).situation for seed in range(400)} == set(map(name, SITUATIONS))
+    assert {SUMS.make(seed).situation for seed in range(400)} == {
+        slug_of(each.__name__) for each in SITUATIONS
+    }
 
 
 @pytest.mark.parametrize("seed", SEEDS)

@@ -4,8 +4,7 @@ import math
 from collections import Counter
 
 from exercises.drills.kinds.set_tracking.seen import seen
-from exercises.drills.kinds.watch_it_drift.question import NEVER
-from exercises.drills.kinds.watch_it_drift.rehearsals import TAKES, rehearsals
+from exercises.drills.kinds.watch_it_drift.rehearsals import NEVER, TAKES, rehearsals
 from exercises.drills.register import KINDS
 from exercises.drills.setting.draw import Draw
 from exercises.tape.limits import LIMITS

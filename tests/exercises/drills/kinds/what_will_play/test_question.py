@@ -10,11 +10,9 @@ import pytest
 
 from exercises.drills.asks import AnswerRefused, Table
 from exercises.drills.beliefs.including import goes_without_saying
-from exercises.drills.kind import Question
-from exercises.drills.kinds.what_plays import WHAT_PLAYS
-from exercises.drills.kinds.what_plays.question import candidates
-from exercises.drills.kinds.what_plays.situations import SITUATIONS, name
-from exercises.drills.setting.settings import USUAL
+from exercises.drills.kind import Question, slug_of
+from exercises.drills.kinds.what_will_play import KIND as WHAT_PLAYS
+from exercises.drills.kinds.what_will_play.situations import SITUATIONS
 from exercises.tape import Rate, label
 from tests.exercises.drills.frames import Machines, threaded
 
@@ -123,7 +121,9 @@ def test_all_that_anybody_expects_is_among_the_options() -> None:
 
 
 def test_every_situation_occurs() -> None:
-    assert {question.situation for question in many()} == {name(each) for each in SITUATIONS}
+    assert {question.situation for question in many()} == {
+        slug_of(each.__name__) for each in SITUATIONS
+    }
 
 
 def test_beliefs_are_touched_by_more_than_one_situation() -> None:
@@ -152,7 +152,7 @@ def test_beliefs_are_touched_by_more_than_one_situation() -> None:
 
 
 def test_hardly_a_seed_is_rejected() -> None:
-    drawn = [next(candidates(seed, USUAL)) for seed in range(300)]
+    drawn = [next(WHAT_PLAYS.candidates(seed)) for seed in range(300)]
 
     assert sum(question is None for question in drawn) < 30
 

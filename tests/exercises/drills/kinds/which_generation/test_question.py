@@ -6,9 +6,9 @@ from itertools import pairwise
 import pytest
 
 from exercises.drills.asks import Choice
-from exercises.drills.kind import Question
-from exercises.drills.kinds.which_generation import WHICH_GENERATION
-from exercises.drills.kinds.which_generation.chains import CHAINS, name
+from exercises.drills.kind import Question, slug_of
+from exercises.drills.kinds.which_generation import KIND as WHICH_GENERATION
+from exercises.drills.kinds.which_generation.chains import CHAINS
 from exercises.tape import simulate
 
 
@@ -81,7 +81,9 @@ def test_tape_that_is_gone_is_still_among_the_options() -> None:
 
 
 def test_every_chain_occurs() -> None:
-    assert {question.situation for question in many()} == {name(chain) for chain in CHAINS}
+    assert {question.situation for question in many()} == {
+        slug_of(chain.__name__) for chain in CHAINS
+    }
 
 
 def test_figures_of_believers_are_far_apart() -> None:

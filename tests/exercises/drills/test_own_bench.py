@@ -14,68 +14,74 @@ from exercises.drills.setting.settings import USUAL, Meter, Settings
 from exercises.tape import Rate, read_edit_session
 from tests.believers import believed, touched
 from tests.exercises.drills.benches import LIMITS, least
+from tests.exercises.drills.each import EACH_JUDGED
+from tests.exercises.drills.made import made
 
-# What an instructor reads has no right answer to compute.
-JUDGED = {slug: kind for slug, kind in KINDS.items() if not kind.by_hand}
-EACH_KIND = pytest.mark.parametrize("drill", JUDGED.values(), ids=JUDGED)
-EACH_BENCH = pytest.mark.parametrize("settings", LIMITS.values(), ids=LIMITS)
 SEEDS = range(20)
 PLAIN_CODE = re.compile(r"\d\d:\d\d:\d\d:\d\d")
-ON_TAPE = {
-    slug: kind
-    for slug, kind in KINDS.items()
-    if "session" in kind.make(0).key and slug != "sums-on-the-clock"
-}
 
 
 def asked(drill: Kind, settings: Settings) -> Iterator[Question]:
-    return (drill.make(seed, settings) for seed in SEEDS)
+    return (made(drill, seed, settings) for seed in SEEDS)
 
 
-@EACH_BENCH
-def test_bench_at_the_limits_is_one_that_can_be(settings: Settings) -> None:
-    assert settings.refusals() == {}
+def on_tape() -> Iterator[Kind]:
+    """The kinds that are about a tape: all whose questions have one, but sums about its code."""
+    for slug, kind in KINDS.items():
+        if "session" in made(kind, 0).key and slug != "sums-on-the-clock":
+            yield kind
 
 
-@EACH_KIND
-@EACH_BENCH
-def test_right_answer_is_right_at_any_bench(drill: Kind, settings: Settings) -> None:
-    verdicts = [drill.grade(each, dict(each.right)) for each in asked(drill, settings)]
-
-    assert {(each.right, each.score, each.misconceptions) for each in verdicts} == {(True, 100, ())}
+def test_benches_at_the_limits_are_such_that_can_be() -> None:
+    assert [(bench, each.refusals()) for bench, each in LIMITS.items() if each.refusals()] == []
 
 
-@EACH_KIND
-@EACH_BENCH
-def test_believer_is_diagnosed_at_any_bench(drill: Kind, settings: Settings) -> None:
-    for question in asked(drill, settings):
-        beliefs = touched(question)
-        found = [drill.grade(question, believed(question, {belief})) for belief in beliefs]
+@EACH_JUDGED
+def test_right_answer_is_right_at_any_bench(drill: Kind) -> None:
+    for bench, settings in LIMITS.items():
+        for seed, question in enumerate(asked(drill, settings)):
+            verdict = drill.grade(question, dict(question.right))
 
-        assert [verdict.misconceptions for verdict in found] == [(each,) for each in beliefs]
-
-
-@pytest.mark.parametrize("drill", ON_TAPE.values(), ids=ON_TAPE)
-@EACH_BENCH
-def test_session_has_the_figures_of_the_bench(drill: Kind, settings: Settings) -> None:
-    benches = {read_edit_session(each.key["session"]).bench for each in asked(drill, settings)}
-
-    assert benches == {settings.bench}
+            told = (verdict.right, verdict.score, verdict.misconceptions)
+            assert told == (True, 100, ()), (bench, seed)
 
 
-@pytest.mark.parametrize("drill", ON_TAPE.values(), ids=ON_TAPE)
-def test_all_time_code_of_a_drop_frame_bench_is_drop_frame(drill: Kind) -> None:
-    for question in asked(drill, least(Rate.R29_97)):
-        feedback = drill.grade(question, dict(question.right)).feedback
+@EACH_JUDGED
+def test_believer_is_diagnosed_at_any_bench(drill: Kind) -> None:
+    for bench, settings in LIMITS.items():
+        for seed, question in enumerate(asked(drill, settings)):
+            beliefs = touched(question)
+            found = [drill.grade(question, believed(question, {belief})) for belief in beliefs]
 
-        assert PLAIN_CODE.findall(json.dumps([question.shown, feedback])) == []
+            diagnosed = [verdict.misconceptions for verdict in found]
+            assert diagnosed == [(each,) for each in beliefs], (bench, seed)
 
 
-@EACH_KIND
+@pytest.mark.parametrize("settings", LIMITS.values(), ids=LIMITS)
+def test_session_has_the_figures_of_the_bench(settings: Settings) -> None:
+    kinds = list(on_tape())
+
+    assert len(kinds) > 10
+    for kind in kinds:
+        for seed, question in enumerate(asked(kind, settings)):
+            bench = read_edit_session(question.key["session"]).bench
+            assert bench == settings.bench, (kind.slug, seed)
+
+
+def test_all_time_code_of_a_drop_frame_bench_is_drop_frame() -> None:
+    for kind in on_tape():
+        for seed, question in enumerate(asked(kind, least(Rate.R29_97))):
+            feedback = kind.grade(question, dict(question.right)).feedback
+            codes = PLAIN_CODE.findall(json.dumps([question.shown, feedback]))
+
+            assert codes == [], (kind.slug, seed)
+
+
+@EACH_JUDGED
 def test_own_bench_with_the_usual_figures_asks_what_is_asked_without_one(drill: Kind) -> None:
     """Where the seed drew its rate."""
     own = Settings.usual(Rate.R25)
-    pairs = ((drill.make(seed), drill.make(seed, own)) for seed in SEEDS)
+    pairs = zip(asked(drill, USUAL), asked(drill, own), strict=True)
     at_25 = [
         (usual, mine) for usual, mine in pairs if usual.key.get("session", {}).get("rate") == "25"
     ]
@@ -124,6 +130,6 @@ def test_rule_of_a_bench_that_wipes_nothing_speaks_of_no_wiping() -> None:
 @pytest.mark.parametrize("slug", ["choose-the-mode", "spot-by-ear", "spot-by-eye"])
 def test_long_run_up_leaves_the_situations_that_there_are(slug: str) -> None:
     kind, settings = KINDS[slug], LIMITS["625, most"]
-    situations = [kind.make(seed).situation for seed in range(60)]
+    situations = [made(kind, seed).situation for seed in range(60)]
 
-    assert [kind.make(seed, settings).situation for seed in range(60)] == situations
+    assert [made(kind, seed, settings).situation for seed in range(60)] == situations

@@ -5,20 +5,21 @@ import json
 from exercises.drills.kind import Question
 from exercises.drills.register import KINDS
 from exercises.drills.setting.settings import Settings
+from tests.exercises.drills.made import made
 
 OWN = Settings.usual()
 
 
 def test_question_comes_back_as_it_was_kept() -> None:
     for kind in KINDS.values():
-        question = kind.make(3)
+        question = made(kind, 3)
 
         assert Question.from_json(json.loads(json.dumps(question.as_json()))) == question
 
 
 def test_question_of_an_earlier_version_is_read() -> None:
     """There the key had what every kind has: rule, media, beliefs and the figures of the bench."""
-    question = KINDS["spot-by-eye"].make(3)
+    question = made(KINDS["spot-by-eye"], 3)
     now = json.loads(json.dumps(question.as_json()))
     common = {name: now.pop(name) for name in ("rule", "believed", "media")}
     del now["bench"]

@@ -111,6 +111,11 @@ class Verdict:
     pending: bool = False
     feedback: Json = field(default_factory=dict)
 
+    @classmethod
+    def waiting(cls, **feedback: Any) -> Self:
+        """No judgement: an instructor has to make it."""
+        return cls(right=False, score=0, pending=True, feedback=feedback)
+
     def as_told(self) -> Self:
         """As it is kept and shown: what its misconceptions say to a learner is in the feedback."""
         beliefs = [MISCONCEPTIONS[belief].learner for belief in self.misconceptions]

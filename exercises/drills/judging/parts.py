@@ -1,10 +1,10 @@
 """An answer part by part: what was asked, what was said, what is right."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question
+from exercises.drills.kind import Question, Verdict
 
 
 def parts(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
@@ -17,6 +17,19 @@ def parts(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:
             "right": right[ask.name],
             "is_right": answer[ask.name] == question.right[ask.name],
         }
+
+
+def judged(
+    found: Sequence[Json], beliefs: tuple[str, ...], what: str = "answers", **more: Any
+) -> Verdict:
+    """Parts that count alike; right only when all are. `more` is told beside them."""
+    rights = sum(part["is_right"] for part in found)
+    return Verdict(
+        right=rights == len(found),
+        score=round(100 * rights / len(found)),
+        misconceptions=beliefs,
+        feedback={**more, "parts": list(found), "credit": counted(rights, len(found), what)},
+    )
 
 
 def counted(rights: int, count: int, what: str = "answers") -> str:

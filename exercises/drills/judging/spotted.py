@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.parts import counted, parts
+from exercises.drills.judging.parts import judged, parts
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.setting.phrases import begun
 from exercises.tape import TapeMap
@@ -15,22 +15,14 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
 
     Raises AnswerRefused for an answer that isn't one of the options.
     """
-    found = list(parts(question, answer))
-    rights = sum(part["is_right"] for part in found)
-    beliefs = question.revealed(answer)
     key = question.key
-    return Verdict(
-        right=rights == len(found),
-        score=round(100 * rights / len(found)),
-        misconceptions=beliefs,
-        feedback={
-            "parts": found,
-            "credit": counted(rights, len(found)),
-            "happened": list(_beyond_the_map(key)),
-            "pictures": [*key["afterwards"], *_chosen(question, answer["fault"])],
-            "map": key["map"],
-            "caption": key["caption"],
-        },
+    return judged(
+        list(parts(question, answer)),
+        question.revealed(answer),
+        happened=list(_beyond_the_map(key)),
+        pictures=[*key["afterwards"], *_chosen(question, answer["fault"])],
+        map=key["map"],
+        caption=key["caption"],
     )
 
 

@@ -46,7 +46,7 @@ def candidate(draw: Draw, settings: Settings) -> Question:
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """Kept, and waiting. Raises AnswerRefused for a text that is too short or too long."""
     text = question.checked(answer)["text"]
-    return Verdict(right=False, score=0, pending=True, feedback={"text": text})
+    return Verdict.waiting(text=text)
 
 
 KIND = Kind(

@@ -7,6 +7,7 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.kind import Kind, Question, Verdict
+from exercises.drills.kinds import free_answer
 from exercises.drills.own import bad_edit, mode, pictured, written
 from exercises.drills.own.described import Described
 from exercises.drills.own.made import DescribedEdits
@@ -78,7 +79,7 @@ FORMS: dict[str, Form] = {
             template="drills/own/written.html",
             by_hand=True,
             make=_text,
-            grade=written.grade,
+            grade=free_answer.grade,
         ),
         Form(
             slug="picture",

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from exercises.drills.asks import Choice, Json
+from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, recorded
 from exercises.drills.judging.outcome import NAMES
 from exercises.drills.judging.rules import (
@@ -18,7 +18,7 @@ from exercises.drills.judging.rules import (
 from exercises.drills.judging.wants import Trouble, misses
 from exercises.drills.kind import Question
 from exercises.drills.kinds.choose_the_mode import MARGIN
-from exercises.drills.kinds.choose_the_mode.answers import CANNOT, OPTIONS, revealed, right_answers
+from exercises.drills.kinds.choose_the_mode.answers import ASK, CANNOT, revealed, right_answers
 from exercises.drills.kinds.choose_the_mode.consequences import consequences, expectations
 from exercises.drills.kinds.choose_the_mode.scenario import Task
 from exercises.drills.kinds.choose_the_mode.verdict import TEXTS, grade
@@ -97,11 +97,7 @@ def question(described: Described, *, skill: str, situation: str) -> Question | 
     return Question(
         situation=situation,
         skill=skill,
-        asks=(
-            Choice(
-                name="mode", legend="Which single recording makes this change?", options=OPTIONS
-            ),
-        ),
+        asks=(ASK,),
         shown=shown(described, task),
         right={"mode": right},
         reveals={"mode": reveals},

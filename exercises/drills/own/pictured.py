@@ -41,5 +41,4 @@ def question(pictured: PictureTask, *, skill: str, situation: str) -> Question:
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     """No judgement: it waits for somebody to look at it. AnswerRefused for what is no answer."""
     question.checked(answer)
-    feedback = {"rubric": question.key["rubric"]}
-    return Verdict(right=False, score=0, pending=True, feedback=feedback)
+    return Verdict.waiting(rubric=question.key["rubric"])

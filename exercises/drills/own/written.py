@@ -1,12 +1,11 @@
 """A task that an instructor writes and whose answers they read: some sentences."""
 
 import json
-from collections.abc import Mapping
 from dataclasses import asdict, dataclass
-from typing import Any, Self
+from typing import Self
 
 from exercises.drills.asks import FreeText, Json
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Question
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,15 +41,4 @@ def question(written: WrittenTask, *, skill: str, situation: str) -> Question:
         shown={"task": written.task},
         right={},
         key={"rubric": list(written.rubric)},
-    )
-
-
-def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
-    """No judgement: it waits for somebody to look at it. AnswerRefused for what is no answer."""
-    question.checked(answer)
-    return Verdict(
-        right=False,
-        score=0,
-        pending=True,
-        feedback={"rubric": question.key["rubric"], **answer},
     )

@@ -1,18 +1,15 @@
 """Can this bench do it? What two machines can do, how, or what to propose instead."""
 
-from exercises.drills.asks import Choice, Json, Option
-from exercises.drills.beliefs.telling_apart import told_apart
-from exercises.drills.kind import Believed, Kind, Question, slug_of
+from exercises.drills.asks import Json
+from exercises.drills.judging import reply
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.can_this_bench.effect import Effect
 from exercises.drills.kinds.can_this_bench.effects import EFFECTS
-from exercises.drills.kinds.can_this_bench.verdict import grade
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
-
-LETTERS = "abcd"
 
 
 def candidate(draw: Draw, settings: Settings) -> Question | None:
@@ -21,15 +18,15 @@ def candidate(draw: Draw, settings: Settings) -> Question | None:
 
 
 def question(effect: Effect, scene: Scene) -> Question | None:
-    letters = dict(zip(effect.texts(scene.draw), LETTERS, strict=True))
-    beliefs = believed(effect, letters)
-    if beliefs is None:
+    letters = reply.lettered(effect.texts(scene.draw))
+    believed = reply.believed(effect, letters)
+    if believed is None:
         return None
-    options = tuple(Option(value=letter, text=text) for text, letter in letters.items())
+    texts = {letter: text for text, letter in letters.items()}
     return Question(
         situation=effect.name.replace(" ", "-"),
         skill=effect.skill or effect.rule.skill,
-        asks=(Choice(name="reply", legend="Can this bench do it, and how?", options=options),),
+        asks=(reply.ask("Can this bench do it, and how?", texts),),
         shown={
             "story": opening(scene),
             "wish": begun(effect.wish.format(**drawn(scene))),
@@ -37,18 +34,11 @@ def question(effect: Effect, scene: Scene) -> Question | None:
         },
         right={"reply": letters[effect.right]},
         rule=effect.rule.at(scene.bench),
-        believed=beliefs,
+        believed=believed,
         key={
             "whys": {letter: effect.whys[text] for text, letter in letters.items()},
         },
     )
-
-
-def believed(effect: Effect, letters: dict[str, str]) -> Believed | None:
-    """What believers answer, where beliefs have answers; None where two would answer alike."""
-    if not effect.held:
-        return []
-    return told_apart(effect.beliefs, lambda held: {"reply": letters[effect.believed(held)]})
 
 
 def drawn(scene: Scene) -> Json:
@@ -83,5 +73,5 @@ KIND = Kind(
     revision=7,
     template="drills/judging/reply.html",
     candidate=candidate,
-    grade=grade,
+    grade=reply.grade,
 )

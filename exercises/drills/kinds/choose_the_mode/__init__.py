@@ -1,8 +1,8 @@
 """Choose the mode: which recording makes a wanted change, if any does?"""
 
-from exercises.drills.asks import Choice, Json
+from exercises.drills.asks import Json
 from exercises.drills.kind import Kind, Question, slug_of
-from exercises.drills.kinds.choose_the_mode.answers import OPTIONS, revealed, right_answers
+from exercises.drills.kinds.choose_the_mode.answers import ASK, revealed, right_answers
 from exercises.drills.kinds.choose_the_mode.consequences import consequences, expectations
 from exercises.drills.kinds.choose_the_mode.scenario import Scenario
 from exercises.drills.kinds.choose_the_mode.situations import DRAWN, Situation
@@ -30,11 +30,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     return Question(
         situation=slug_of(situation.__name__),
         skill=scenario.rule.skill,
-        asks=(
-            Choice(
-                name="mode", legend="Which single recording makes this change?", options=OPTIONS
-            ),
-        ),
+        asks=(ASK,),
         shown=shown(scenario),
         right={"mode": right},
         reveals={"mode": reveals},

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import combinations, islice
 
-from exercises.drills.asks import Option
+from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs import BELIEFS, PROMISING, Attempt, as_played, recorded
 from exercises.drills.judging.wants import Want, given
 from exercises.drills.kinds.choose_the_mode.scenario import Task
@@ -16,6 +16,7 @@ OPTIONS = (
     *(Option(value=mode.value, text=mode.words) for mode in Mode),
     Option(value=CANNOT, text="No single recording makes it"),
 )
+ASK = Choice(name="mode", legend="Which single recording makes this change?", options=OPTIONS)
 
 MIX = "two-machines-dissolve"
 BOTH = "insert-takes-both"

@@ -1,9 +1,11 @@
 """Free answer: some sentences for the instructor to read."""
 
+from collections.abc import Mapping
+from typing import Any
+
 from exercises.drills.asks import FreeText
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, Question, Verdict, slug_of
 from exercises.drills.kinds.free_answer.prompts import PROMPTS, Prompt
-from exercises.drills.kinds.free_answer.verdict import grade
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
@@ -42,6 +44,12 @@ def question(prompt: Prompt, scene: Scene) -> Question:
         rule=prompt.rule.at(scene.bench),
         key={"rubric": list(prompt.rubric)},
     )
+
+
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+    """Kept, and waiting. Raises AnswerRefused for a text that is too short or too long."""
+    text = question.checked(answer)["text"]
+    return Verdict.waiting(text=text, rubric=question.key["rubric"])
 
 
 KIND = Kind(

@@ -1,6 +1,6 @@
 """Read the bench: what lamps, meters, switches and leads tell, and what to do then."""
 
-from exercises.drills.asks import Choice, Option
+from exercises.drills.judging import reply
 from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.read_the_bench import (
     channels,
@@ -12,12 +12,10 @@ from exercises.drills.kinds.read_the_bench import (
     monitors,
 )
 from exercises.drills.kinds.read_the_bench.reading import BenchReading
-from exercises.drills.kinds.read_the_bench.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
 
-LETTERS = "abcd"
 DRAWN = (
     loops.loop_of_boxes,
     lamps.lit,
@@ -37,12 +35,12 @@ def candidate(draw: Draw, settings: Settings) -> Question:
 
 
 def question(reading: BenchReading, scene: Scene) -> Question:
-    letters = dict(zip(scene.draw.shuffled(list(reading.replies)), LETTERS, strict=False))
-    options = [Option(value=letter, text=text) for text, letter in letters.items()]
+    letters = reply.lettered(scene.draw.shuffled(list(reading.replies)))
+    texts = {letter: text for text, letter in letters.items()}
     return Question(
         situation=reading.name,
         skill=reading.rule.skill,
-        asks=(Choice(name="reply", legend=reading.legend, options=tuple(options)),),
+        asks=(reply.ask(reading.legend, texts),),
         shown={
             "story": f"{opening(scene)} {reading.story}",
             "facts": [list(pair) for pair in reading.facts],
@@ -70,5 +68,5 @@ KIND = Kind(
     revision=4,
     template="drills/kinds/read_the_bench.html",
     candidate=candidate,
-    grade=grade,
+    grade=reply.grade,
 )

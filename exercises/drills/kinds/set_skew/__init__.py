@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from exercises.drills.asks import Choice, Option
 from exercises.drills.judging.rules import NO_BAND, STRAIGHT
 from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds import set_tracking
@@ -10,7 +11,6 @@ from exercises.drills.kinds.knobs.control import POSITIONS, best_of, start_of
 from exercises.drills.kinds.knobs.job import Job
 from exercises.drills.kinds.knobs.question import Knob
 from exercises.drills.kinds.knobs.verdict import grade, near
-from exercises.drills.kinds.set_skew.controls import CONTROLS, SKEW, TRACKING, revealed
 from exercises.drills.kinds.set_skew.seen import DISPLAYS, named, seen, step
 from exercises.drills.kinds.set_tracking.version import BAND, errors, where_seen
 from exercises.drills.media.medium import PictureStrip
@@ -18,6 +18,18 @@ from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.footage import UPRIGHT
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Settings
+
+# The controls that a picture may ask for.
+TRACKING, SKEW = "tracking", "skew"
+
+CONTROLS = Choice(
+    name="control",
+    legend="Which control is it?",
+    options=(
+        Option(value=TRACKING, text="The player’s tracking"),
+        Option(value=SKEW, text="The player’s skew"),
+    ),
+)
 
 STEP = 3  # 0.1 µs that a position is
 SKEW_BAND = 6  # 0.1 µs (this course's own choice, below the model's limit)
@@ -110,6 +122,12 @@ DRAWN: tuple[tuple[str, Made, str], ...] = (
     ("tracking-on-underscan", tracking_on("underscan"), "underscan"),
     ("tracking-on-cross-pulse", tracking_on("cross-pulse"), "cross-pulse"),
 )
+
+
+def revealed(right: str) -> dict[str, list[str]]:
+    """What taking the wrong control reveals."""
+    swapped = SKEW if right == TRACKING else TRACKING
+    return {swapped: ["tracking-skew-swapped"]}
 
 
 def arrived(job: Job) -> str:

@@ -1,15 +1,17 @@
 """Set the sound level: each take by hand, and what limiter and automatic gain make of it."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from typing import Any
 
 from exercises.drills.judging.rules import SOUND_LEVEL
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, Question, Verdict, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, told
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.knobs.question import Knob
-from exercises.drills.kinds.knobs.verdict import near
-from exercises.drills.kinds.set_sound_level.heard import clips
+from exercises.drills.kinds.knobs.verdict import dial_of, graded, near
+from exercises.drills.kinds.set_sound_level.heard import clips, number
 from exercises.drills.kinds.set_sound_level.outcomes import (
     TEXTS,
     Outcome,
@@ -20,7 +22,6 @@ from exercises.drills.kinds.set_sound_level.outcomes import (
     setting,
 )
 from exercises.drills.kinds.set_sound_level.takes import TakeLevels, Takes
-from exercises.drills.kinds.set_sound_level.verdict import grade
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Meter, Settings
@@ -127,6 +128,16 @@ def lures(readings: list[int], start: int) -> Iterator[tuple[int, str]]:
             yield position, ONE
         elif reading > WELL_OVER * BAND:
             yield position, HOT
+
+
+def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
+    """Raises AnswerRefused for what can't be answered."""
+    question.checked(answer)
+    position = answer[dial_of(question).name]
+    verdict = graded(question, answer, question.key["makings"][position])
+    other, best = len(question.media) - 2, len(question.media) - 1
+    beside = [] if position == question.right[dial_of(question).name] else [number(position)]
+    return replace(verdict, feedback={**verdict.feedback, "clips": [*beside, other, best]})
 
 
 KIND = Kind(

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.parts import counted, parts
+from exercises.drills.judging.parts import judged, parts
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.kinds.spot_the_bad_edit.answers import LEAVE, TRACKING
 
@@ -22,21 +22,9 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
 
     Raises AnswerRefused for an answer that isn't one of the options.
     """
-    told = question.key["told"]
-    found = list(parts(question, answer))
-    rights = sum(part["is_right"] for part in found)
-    beliefs = question.revealed(answer)
-    return Verdict(
-        right=rights == len(found),
-        score=round(100 * rights / len(found)),
-        misconceptions=beliefs,
-        feedback={
-            **told,
-            "parts": found,
-            "credit": counted(rights, len(found)),
-            "mends": _mends(told, answer["mend"], question.right["mend"]),
-        },
-    )
+    told, found = question.key["told"], list(parts(question, answer))
+    mends = _mends(told, answer["mend"], question.right["mend"])
+    return judged(found, question.revealed(answer), **{**told, "mends": mends})
 
 
 def _mends(told: Json, chosen: str, right: str) -> list[str]:

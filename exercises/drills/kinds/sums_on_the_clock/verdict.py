@@ -5,7 +5,7 @@ from typing import Any
 
 from exercises.drills.asks import Json, Moment
 from exercises.drills.beliefs.telling_apart import explained
-from exercises.drills.judging.parts import counted
+from exercises.drills.judging.parts import judged
 from exercises.drills.kind import Question, Verdict
 
 EDITS_IN = ("in", "source", "master")  # asks for an edit in
@@ -22,17 +22,7 @@ def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:
     question.checked(answer)
     beliefs = revealed(question, answer)
     parts = list(told(question, answer, explained=bool(beliefs)))
-    rights = sum(part["is_right"] for part in parts)
-    return Verdict(
-        right=rights == len(parts),
-        score=round(100 * rights / len(parts)),
-        misconceptions=beliefs,
-        feedback={
-            "parts": parts,
-            "note": question.key["note"],
-            "credit": counted(rights, len(parts), "results"),
-        },
-    )
+    return judged(parts, beliefs, "results", note=question.key["note"])
 
 
 def told(question: Question, answer: Mapping[str, Any], *, explained: bool) -> Iterator[Json]:

@@ -4,12 +4,12 @@ from string import Formatter
 import pytest
 
 from exercises.drills.beliefs.telling_apart import subsets
+from exercises.drills.judging.reply import grade
 from exercises.drills.kind import Kind
 from exercises.drills.kinds.care_and_safety import KIND as CARE
 from exercises.drills.kinds.care_and_safety.case import LICENSED, CareCase
 from exercises.drills.kinds.care_and_safety.cases import CASES
 from exercises.drills.kinds.care_and_safety.limits import KEEPING, OPERATING, STORING, Air
-from exercises.drills.kinds.care_and_safety.verdict import grade
 from exercises.drills.kinds.put_in_order import KIND as PUT_IN_ORDER
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from tests.believers import believed, touched

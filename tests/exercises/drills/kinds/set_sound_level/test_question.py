@@ -7,8 +7,8 @@ import pytest
 from exercises.drills.kind import Question
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.set_sound_level import KIND as SET_SOUND_LEVEL
+from exercises.drills.kinds.set_sound_level import grade
 from exercises.drills.kinds.set_sound_level.outcomes import LEGENDS, Outcome, Way, outcome, setting
-from exercises.drills.kinds.set_sound_level.verdict import grade
 
 SEEDS = range(400)
 

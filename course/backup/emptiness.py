@@ -3,7 +3,7 @@
 from django.contrib.auth import get_user_model
 from django.db.backends.base.base import BaseDatabaseWrapper
 
-from course.backup import kept
+from course.backup import kept, sqlite
 from course.backup.archive import PICTURES
 from course.backup.manifest import Manifest
 from course.backup.refusal import BackupRefused
@@ -18,13 +18,23 @@ def refuse_full_database(database: BaseDatabaseWrapper, which: str) -> None:
 
 
 def people_in(database: BaseDatabaseWrapper) -> int:
-    """How many accounts a database has; none where it was never prepared."""
+    """How many accounts a database has; none where it was never prepared, or never made."""
+    if not is_there(database):
+        return 0
     table = get_user_model()._meta.db_table
     if table not in database.introspection.table_names():
         return 0
     with database.cursor() as cursor:
         cursor.execute(f"SELECT count(*) FROM {database.ops.quote_name(table)}")  # noqa: S608
         return int(cursor.fetchone()[0])
+
+
+def is_there(database: BaseDatabaseWrapper) -> bool:
+    """Whether there is anything to ask: asking a file that is missing would make it."""
+    if database.vendor != "sqlite":
+        return True
+    path = sqlite.path_of(database)
+    return path.exists()
 
 
 def refuse_other_pictures(manifest: Manifest) -> None:

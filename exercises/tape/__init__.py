@@ -38,6 +38,7 @@ from exercises.tape.made import Carried, Made
 from exercises.tape.making import Drift, Making, Player, Recorder, SoundLevel, SoundMode
 from exercises.tape.map.tape_map import TapeMap, tape_map
 from exercises.tape.marks import Marks, Span
+from exercises.tape.passages import Passage, passages
 from exercises.tape.planning import NoPlan, Plan, Planned, plan
 from exercises.tape.playback import Condition, State, play
 from exercises.tape.rate import Rate
@@ -82,6 +83,7 @@ __all__ = [
     "Measured",
     "NoPlan",
     "Pace",
+    "Passage",
     "Plan",
     "Planned",
     "Player",
@@ -114,6 +116,7 @@ __all__ = [
     "frame_of",
     "judge",
     "label",
+    "passages",
     "plan",
     "play",
     "read_edit_session",

@@ -1,13 +1,14 @@
 """What a machine shows when the tape is played, frame by frame, and which edit is why."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from enum import StrEnum
 from typing import NamedTuple
 
 from exercises.tape.bench import Bench
+from exercises.tape.passages import Passage, passages
 from exercises.tape.runs import Run, Runs
 from exercises.tape.tape import Tape
-from exercises.tape.track import Cause, Laid, Pulses, Track
+from exercises.tape.track import Cause
 
 
 class Condition(StrEnum):
@@ -22,6 +23,9 @@ class Condition(StrEnum):
     CLEAN = "clean"
 
 
+WORST_FIRST = tuple(Condition)
+
+
 class State(NamedTuple):
     """``[start, end)`` in one condition; ``edit`` is the index of the edit that caused it."""
 
@@ -29,9 +33,6 @@ class State(NamedTuple):
     end: int
     state: Condition
     edit: int | None
-
-
-Stretch = tuple[int, Condition]  # where it ends, and what is true up to there
 
 
 def play(tape: Tape, bench: Bench) -> tuple[State, ...]:
@@ -58,42 +59,46 @@ def track_states(
 
     Neighbours may be alike.
     """
+    along = list(passages(tape, relock=bench.relock))
     return (
-        _blamed(_control(tape.control, bench.relock, tape.length), tape.control.causes),
-        _blamed(
-            _copies(tape.picture, tape.length, Condition.NO_PICTURE, Condition.UNSETTLED),
-            tape.picture.causes,
-        ),
-        _blamed(
-            _copies(tape.sound, tape.length, Condition.NO_SOUND, Condition.UNSETTLED_SOUND),
-            tape.sound.causes,
-        ),
+        _blamed(along, control_of, tape.control.causes),
+        _blamed(along, picture_of, tape.picture.causes),
+        _blamed(along, sound_of, tape.sound.causes),
     )
 
 
-def _control(track: Track[Pulses], relock: int, length: int) -> Iterator[Stretch]:
-    for run in track.laid:
-        yield run.start, Condition.NO_CONTROL
-        yield min(run.start + relock, run.end), Condition.RELOCK
-        yield run.end, Condition.CLEAN
-    yield length, Condition.NO_CONTROL
+def control_of(passage: Passage) -> Condition:
+    if passage.pulses is None:
+        return Condition.NO_CONTROL
+    return Condition.RELOCK if passage.rolls else Condition.CLEAN
 
 
-def _copies(
-    track: Track[Laid], length: int, missing: Condition, unsettled: Condition
-) -> Iterator[Stretch]:
-    for run in track.laid:
-        yield run.start, missing
-        yield run.end, Condition.CLEAN if run.value.settled else unsettled
-    yield length, missing
+def picture_of(passage: Passage) -> Condition:
+    if passage.picture is None:
+        return Condition.NO_PICTURE
+    return Condition.CLEAN if passage.picture.value.settled else Condition.UNSETTLED
 
 
-def _blamed(stretches: Iterable[Stretch], causes: Runs[Cause]) -> Iterator[State]:
-    """States of one track over the whole tape; every stretch cut where its cause changes."""
+def sound_of(passage: Passage) -> Condition:
+    if passage.sound is None:
+        return Condition.NO_SOUND
+    return Condition.CLEAN if passage.sound.value.settled else Condition.UNSETTLED_SOUND
+
+
+def condition_of(passage: Passage) -> Condition:
+    """What a passage shows: the worst of its three tracks."""
+    found = (control_of(passage), picture_of(passage), sound_of(passage))
+    return min(found, key=WORST_FIRST.index)
+
+
+def _blamed(
+    along: Iterable[Passage], of: Callable[[Passage], Condition], causes: Runs[Cause]
+) -> Iterator[State]:
+    """States of one track over the whole tape; every passage cut where its cause changes."""
     pending = iter(causes)
     cause: Run[Cause] | None = next(pending, None)
-    at = 0
-    for end, state in stretches:
+    for passage in along:
+        at, end, state = passage.start, passage.end, of(passage)
         while at < end:
             while cause is not None and cause.end <= at:
                 cause = next(pending, None)

@@ -1,9 +1,10 @@
 """Tape without pulses: what is blank of it, and where something is recorded all the same."""
 
 from collections.abc import Iterator
-from itertools import groupby, pairwise
+from itertools import groupby
 from typing import NamedTuple
 
+from exercises.tape.passages import Passage, passages
 from exercises.tape.tape import Tape
 
 
@@ -21,13 +22,10 @@ def unpulsed(tape: Tape, start: int, end: int) -> Iterator[Unpulsed]:
     Neither can be used, but they look and sound different: blank tape gives snow or is muted;
     recorded without pulses, nothing locks, and what is there drifts and tears.
     """
-    tracks = (tape.picture.laid, tape.sound.laid)
-    edges = {edge for track in tracks for run in track.between(start, end) for edge in run[:2]}
-    cuts = sorted({start, end, *(edge for edge in edges if start < edge < end)})
-    pieces = [
-        Unpulsed(first, last, bool(tape.picture.at(first) or tape.sound.at(first)))
-        for first, last in pairwise(cuts)
-    ]
-    for recorded, alike in groupby(pieces, key=lambda piece: piece.recorded):
+    for recorded, alike in groupby(passages(tape, start, end, relock=0), key=_recorded):
         joined = list(alike)
         yield Unpulsed(joined[0].start, joined[-1].end, recorded)
+
+
+def _recorded(passage: Passage) -> bool:
+    return bool(passage.picture or passage.sound)

@@ -15,7 +15,6 @@ from exercises.drills.judging.rules import (
     RUN_UP,
     Rule,
 )
-from exercises.drills.judging.wants import Trouble, misses
 from exercises.drills.kind import Question
 from exercises.drills.kinds.choose_the_mode import MARGIN
 from exercises.drills.kinds.choose_the_mode.answers import ASK, CANNOT, revealed, right_answers
@@ -26,6 +25,7 @@ from exercises.drills.own.described import Described
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, length, listed, span
 from exercises.tape import tape_map
+from exercises.tape.judging import Trouble, misses
 
 __all__ = ["Drawn", "drawn", "grade", "question", "rule"]
 

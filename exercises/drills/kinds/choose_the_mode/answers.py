@@ -6,9 +6,9 @@ from itertools import combinations, islice
 
 from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs import BELIEFS, PROMISING, Attempt, as_played, recorded
-from exercises.drills.judging.wants import Want, given
 from exercises.drills.kinds.choose_the_mode.scenario import Task
 from exercises.drills.setting.change import Mode
+from exercises.tape.judging import Demand, met
 
 CANNOT = "cannot"
 
@@ -29,10 +29,10 @@ def works(task: Task, mode: Mode, beliefs: tuple[str, ...] = ()) -> bool:
     wants = unmixed(task.wants) if MIX in beliefs else task.wants
     attempt = Attempt(task.master, task.change, mode, task.bench)
     rules = [belief for belief in beliefs if belief != MIX]
-    return given(wants, as_played(recorded(attempt, rules), task.bench, rules), task.bench)
+    return met(wants, as_played(recorded(attempt, rules), task.bench, rules), task.bench)
 
 
-def unmixed(wants: tuple[Want, ...]) -> tuple[Want, ...]:
+def unmixed(wants: tuple[Demand, ...]) -> tuple[Demand, ...]:
     """The wants of somebody who takes a cut for the mix."""
     return tuple(replace(want, mixed=False) for want in wants)
 

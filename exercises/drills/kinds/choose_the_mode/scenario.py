@@ -5,10 +5,10 @@ from dataclasses import dataclass, replace
 
 from exercises.drills.asks import Json
 from exercises.drills.judging.rules import Rule
-from exercises.drills.judging.wants import Want, playing
 from exercises.drills.setting.change import Change
 from exercises.drills.setting.scene import Clip, Scene
 from exercises.tape import SIDES, Bench, EditSession, Side, Tape, read_edit_session, record
+from exercises.tape.judging import Demand, playing
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,7 +18,7 @@ class Task:
     bench: Bench
     master: Tape
     change: Change
-    wants: tuple[Want, ...]
+    wants: tuple[Demand, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -94,18 +94,18 @@ def replayed(session: EditSession) -> Tape:
     return tape
 
 
-def news(change: Change, mixed: tuple[int, int] | None) -> Iterator[Want]:
+def news(change: Change, mixed: tuple[int, int] | None) -> Iterator[Demand]:
     """What is to be new, track by track."""
     for track in change.tracks:
         start, end = mixed if mixed and track == "picture" else (change.at, change.at)
         for first, last in ((change.at, start), (start, end), (end, change.end)):
             if first < last:
-                yield Want(
-                    track=track,
-                    start=first,
-                    end=last,
-                    source=change.source.name,
-                    frame=change.in_ + first - change.at,
+                yield Demand.over(
+                    track,
+                    first,
+                    last,
+                    change.source.name,
+                    change.in_ + first - change.at,
                     new=True,
                     mixed=first == start and start < end,
                 )
@@ -119,7 +119,7 @@ def stays(
     loose: Collection[Side],
     free_from: int,
     pushed: bool,
-) -> Iterator[Want]:
+) -> Iterator[Demand]:
     """What plays now and must play after, where it is or (`pushed`) later by the change."""
     for track in SIDES:
         replaced = track in change.tracks or track in loose
@@ -129,5 +129,5 @@ def stays(
             yield _moved(want, change.end - change.at) if pushed else want
 
 
-def _moved(want: Want, frames: int) -> Want:
-    return replace(want, start=want.start + frames, end=want.end + frames, moved=frames)
+def _moved(want: Demand, frames: int) -> Demand:
+    return replace(want, at=want.at + frames, moved=frames)

@@ -6,12 +6,12 @@ from functools import cache, cached_property
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import as_played, telling_apart
-from exercises.drills.judging.wants import Want, misses
 from exercises.drills.kind import Believed
 from exercises.drills.kinds.mend_it.repair import Repair
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.draw import Draw
 from exercises.tape import Tape
+from exercises.tape.judging import Demand, first_miss
 
 MOST = 3  # recordings
 BY_WORK = (Mode.INSERT_PICTURE, Mode.INSERT_SOUND, Mode.INSERT_BOTH, Mode.ASSEMBLE)
@@ -74,7 +74,7 @@ class Search:
     """Ways to get one film, as somebody with these beliefs expects."""
 
     repair: Repair
-    film: tuple[Want, ...]
+    film: tuple[Demand, ...]
     beliefs: frozenset[str]
 
     def first(self, count: int) -> Rows | None:
@@ -98,13 +98,8 @@ class Search:
 
     def wrong(self, tape: Tape) -> int | None:
         """The first frame that is not as it should be."""
-        bench, first = self.repair.session.bench, None
-        played = as_played(tape, bench, self.beliefs)
-        for want in self.film:
-            if first is None or want.start < first:
-                miss = next(misses((want,), played, bench), None)
-                first = miss.start if miss and (first is None or miss.start < first) else first
-        return first
+        bench = self.repair.session.bench
+        return first_miss(self.film, as_played(tape, bench, self.beliefs), bench)
 
     @cached_property
     def rows(self) -> list[tuple[int, Row]]:
@@ -122,7 +117,7 @@ class Search:
         offer, tracks = self.repair.offers[shot], mode.tracks
         end = at + offer.out - offer.in_
         return end <= self.repair.spoilt.length and all(
-            (want.source, want.frame - want.start) == (offer.tape, offer.in_ - at)
+            (want.source, want.shift) == (offer.tape, at - offer.in_)
             for want in self.film
-            if want.start < end and want.end > at and want.track in tracks
+            if want.at < end and want.end > at and want.track in tracks
         )

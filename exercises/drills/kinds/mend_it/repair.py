@@ -5,9 +5,9 @@ from dataclasses import dataclass
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
-from exercises.drills.judging.wants import Miss, Want, given, misses
 from exercises.drills.setting.change import Change, Mode
 from exercises.tape import EditSession, Tape, read_edit_session
+from exercises.tape.judging import Demand, Miss, met, misses
 
 Rows = Sequence[Sequence[str]]  # mode, shot, place: as they are chosen
 
@@ -32,7 +32,7 @@ class Repair:
     def __init__(
         self,
         session: EditSession,
-        films: Sequence[Sequence[Want]],
+        films: Sequence[Sequence[Demand]],
         offers: Sequence[Offer],
         places: Sequence[int],
         *,
@@ -49,7 +49,7 @@ class Repair:
     def from_json(cls, key: Json) -> "Repair":
         return cls(
             read_edit_session(key["session"]),
-            [[Want(**want) for want in film] for film in key["films"]],
+            [[Demand.from_json(want) for want in film] for film in key["films"]],
             [Offer(**offer) for offer in key["offers"]],
             key["places"],
             onward=key["onward"],
@@ -94,7 +94,7 @@ class Repair:
     def enough(self, rows: Rows, belief: str) -> bool:
         """Whether somebody with a belief expects these recordings to mend the film."""
         tape = as_played(self.mended(rows, (belief,)), self.session.bench, (belief,))
-        return any(given(film, tape, self.session.bench) for film in self.films)
+        return any(met(film, tape, self.session.bench) for film in self.films)
 
     def explained(self, rows: Rows) -> tuple[str, ...]:
         """The first belief by which these recordings would be enough; none for others.

@@ -1,11 +1,11 @@
 """How a film comes to be spoilt, told as the edits that were made."""
 
-from exercises.drills.judging.wants import Want
 from exercises.drills.kinds.mend_it.repair import Offer
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, TALKS
 from exercises.drills.setting.scene import Clip, Scene
 from exercises.tape import SIDES, Side
+from exercises.tape.judging import Demand
 
 PLACES = 9  # to choose from, for an edit in
 
@@ -71,7 +71,7 @@ class Film:
                     kept.append((each, begun_at + later - start, later, stop))
             self.meant[side] = [*kept, (clip, skip, at, end)]
 
-    def films(self) -> list[list[Want]]:
+    def films(self) -> list[list[Demand]]:
         """What will do, the best first."""
         return [wants(meant) for meant in (self.preferred, self.meant) if meant]
 
@@ -111,9 +111,9 @@ class Film:
         return self.middle + self.scene.seconds(7, 10)
 
 
-def wants(meant: dict[Side, list[Placed]]) -> list[Want]:
+def wants(meant: dict[Side, list[Placed]]) -> list[Demand]:
     return [
-        Want(track=side, start=start, end=end, source=clip.tape, frame=clip.in_ + skip)
+        Demand.over(side, start, end, clip.tape, clip.in_ + skip)
         for side in SIDES
         for clip, skip, start, end in sorted(meant[side], key=lambda placed: placed[2])
     ]

@@ -5,11 +5,11 @@ from typing import Any
 
 from exercises.drills.asks import AnswerRefused, Json, Table
 from exercises.drills.beliefs import telling_apart
-from exercises.drills.judging.wants import Miss, Trouble
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.kinds.mend_it.repair import Repair, Rows
 from exercises.drills.setting.phrases import begun, listed, span
 from exercises.tape import EditRefused, Tape, tape_map
+from exercises.tape.judging import Miss, Trouble
 
 TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs
 

@@ -2,12 +2,11 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 from typing import NamedTuple
 
 from exercises.drills.kinds.spot_the_bad_edit.wear import Wear, dropping_out, drops
 from exercises.drills.setting.quay_street import Shot
-from exercises.tape import SIDES, Bench, Laid, Run, Tape
+from exercises.tape import Bench, Laid, Passage, Tape, passages
 
 # A machine without pulses can't lock and its counter, which counts pulses, stands still.
 # Common practice.
@@ -47,8 +46,9 @@ class Playing:
     def rows(self, start: int, end: int) -> Iterator[Row]:
         """Rows over a window of the tape; neighbours differ."""
         held: Row | None = None
-        for first, last in pairwise(self._cuts(start, end)):
-            row = Row(first, last, *self._noticed(first))
+        drops = [cut for each in dropping_out(self.tape, self.worn) for cut in each[:2]]
+        for passage in passages(self.tape, start, end, relock=self.bench.relock, also=drops):
+            row = Row(passage.start, passage.end, *self._noticed(passage))
             if held and held[2:] == row[2:]:
                 held = held._replace(end=row.end)
                 continue
@@ -58,62 +58,42 @@ class Playing:
         if held:
             yield held
 
-    def _cuts(self, start: int, end: int) -> list[int]:
-        cuts = {start, end}
-        for pulses in self.tape.control.runs:
-            steady = min(pulses.start + self.bench.relock, pulses.end)
-            cuts.update((pulses.start, steady, pulses.end))
-        for track in SIDES:
-            for laid in self.tape.on(track).runs:
-                cuts.update((laid.start, laid.end))
-        for first, last, _ in dropping_out(self.tape, self.worn):
-            cuts.update((first, last))
-        return sorted(cut for cut in cuts if start <= cut <= end)
-
-    def _noticed(self, frame: int) -> tuple[str, str, str]:
-        pulses = self.tape.control.at(frame)
-        picture, sound = self.tape.picture.at(frame), self.tape.sound.at(frame)
-        if pulses is None:
-            seen = _shot(picture, frame, self.shots).picture
-            heard = _shot(sound, frame, self.shots).sound
+    def _noticed(self, passage: Passage) -> tuple[str, str, str]:
+        picture, sound = passage.laid("picture"), passage.laid("sound")
+        shown, heard = _shot(picture, self.shots), _shot(sound, self.shots)
+        if passage.pulses is None:
             return (
-                f"{seen}, drifting and tearing" if picture else seen,
-                f"{heard}, wavering" if sound else heard,
+                f"{shown.picture}, drifting and tearing" if picture else shown.picture,
+                f"{heard.sound}, wavering" if sound else heard.sound,
                 STANDS,
             )
-        rolling = frame < pulses.start + self.bench.relock
-        seen = _picture(picture, _shot(picture, frame, self.shots), rolling)
-        heard = _sound(sound, _shot(sound, frame, self.shots), rolling)
-        streaked, dipping = drops(self.tape, self.worn, frame)
+        streaked, dipping = drops(self.tape, self.worn, passage.start)
+        seen = _picture(picture, shown, passage.rolls)
         if picture:
             seen += STREAKS * streaked + BAND * self.off
-        return seen, heard + DIPS * dipping, SEEKS if rolling else LOCKED
+        sounds = _sound(sound, heard, passage.rolls) + DIPS * dipping
+        return seen, sounds, SEEKS if passage.rolls else LOCKED
 
 
-def _shot(
-    run: Run[Laid] | None, frame: int, shots: Mapping[str, list[tuple[int, int, Shot]]]
-) -> Shot:
-    if run is None:
+def _shot(laid: Laid | None, shots: Mapping[str, list[tuple[int, int, Shot]]]) -> Shot:
+    if laid is None:
         return Shot("snow", "hiss")
-    value = run.tail(frame).value
-    for first, last, shot in shots.get(value.source, ()):
-        if first <= value.frame < last:
+    for first, last, shot in shots.get(laid.source, ()):
+        if first <= laid.frame < last:
             return shot
-    return PASSES.get(value.source, Shot(value.source, value.source))
+    return PASSES.get(laid.source, Shot(laid.source, laid.source))
 
 
-def _picture(run: Run[Laid] | None, shot: Shot, rolling: bool) -> str:
-    if run is None:
-        return shot.picture
-    if shot is BLACK:
+def _picture(laid: Laid | None, shot: Shot, rolling: bool) -> str:
+    if laid is None or shot is BLACK:
         return shot.picture
     if rolling:
         return f"{shot.picture}, rolling"
-    return shot.picture if run.value.settled else f"{shot.picture}, slipping and tearing"
+    return shot.picture if laid.settled else f"{shot.picture}, slipping and tearing"
 
 
-def _sound(run: Run[Laid] | None, shot: Shot, rolling: bool) -> str:
-    steady = run is None or shot is BLACK or (run.value.settled and not rolling)
+def _sound(laid: Laid | None, shot: Shot, rolling: bool) -> str:
+    steady = laid is None or shot is BLACK or (laid.settled and not rolling)
     return shot.sound if steady else f"{shot.sound}, wavering"
 
 

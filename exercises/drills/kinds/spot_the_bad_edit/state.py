@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 from itertools import chain
 
-from exercises.drills.judging.wants import Trouble, Want, misses
 from exercises.drills.kinds.spot_the_bad_edit.wear import Wear, dropping_out
 from exercises.tape import SIDES, Bench, Condition, Laid, Run, Side, Tape, Track, play
 from exercises.tape.by_hand import with_runs
+from exercises.tape.judging import Demand, Trouble, misses
 
 
 class Fault(StrEnum):
@@ -108,11 +108,9 @@ def unmeant(track: Track[Laid], start: int, end: int) -> Iterator[tuple[int, int
         yield reached, end
 
 
-def wanted(meant: Tape) -> Iterator[Want]:
+def wanted(meant: Tape) -> Iterator[Demand]:
     """All that lies on a tape, as wants."""
     for track in SIDES:
         for run in meant.on(track).runs:
             laid = run.value
-            yield Want(
-                track=track, start=run.start, end=run.end, source=laid.source, frame=laid.frame
-            )
+            yield Demand.over(track, run.start, run.end, laid.source, laid.frame)

@@ -1,5 +1,6 @@
-from exercises.drills.beliefs import Attempt
 from exercises.drills.judging.outcome import Outcome
+
+from exercises.drills.beliefs import Attempt
 from exercises.drills.kinds.choose_the_mode.scenario import news, stays
 from exercises.drills.setting.change import Change, Mode
 from exercises.tape import SIDES, Assemble, Bench, Rate, Side, Source, Take, Tape, record

@@ -4,10 +4,10 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from exercises.drills.beliefs import Attempt, recorded
-from exercises.drills.judging.wants import Miss, Trouble, Want, misses
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, code, length, listed, span
 from exercises.tape import SIDES
+from exercises.tape.judging import Demand, Miss, Trouble, misses
 
 NAMES = {
     Mode.ASSEMBLE: "assemble",
@@ -66,7 +66,7 @@ def _kind(miss: Miss) -> tuple[str, bool, int, Trouble]:
 class Outcome:
     """One attempt and what came of it."""
 
-    def __init__(self, attempt: Attempt, wants: Iterable[Want]) -> None:
+    def __init__(self, attempt: Attempt, wants: Iterable[Demand]) -> None:
         self.attempt = attempt
         self.tape = recorded(attempt)
         laid = [want for want in wants if not want.new or want.track in attempt.mode.tracks]

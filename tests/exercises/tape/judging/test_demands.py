@@ -2,24 +2,24 @@ from typing import Any
 
 import pytest
 
-from exercises.drills.judging.wants import Miss, Trouble, Want, given, misses, playing
 from exercises.tape import Assemble, Bench, Insert, Rate, Source, Take, Tape, record
+from exercises.tape.judging import Demand, Miss, Trouble, met, misses, playing
 
 BENCH = Bench.default(Rate.R29_97)
 SHOTS = Source("Tape 1", (Take(0, 3000),))
 BLACK = Tape.blank(3000).with_pass(0, 2000, "black")
 
 
-def want(start: int, end: int, source: str, frame: int, **more: Any) -> Want:
-    return Want(track="picture", start=start, end=end, source=source, frame=frame, **more)
+def want(start: int, end: int, source: str, frame: int, **more: Any) -> Demand:
+    return Demand.over("picture", start, end, source, frame, **more)
 
 
-def trouble(tape: Tape, wanted: Want) -> list[tuple[Trouble, int, int]]:
+def trouble(tape: Tape, wanted: Demand) -> list[tuple[Trouble, int, int]]:
     return [(miss.trouble, miss.start, miss.end) for miss in misses([wanted], tape, BENCH)]
 
 
 def test_what_plays_is_given() -> None:
-    assert given([want(30, 2000, "black", 30)], BLACK, BENCH)
+    assert met([want(30, 2000, "black", 30)], BLACK, BENCH)
 
 
 def test_first_second_of_a_phase_rolls() -> None:
@@ -70,18 +70,18 @@ def test_tape_gives_all_that_plays_on_it(track: Any) -> None:
     tape = record(BLACK, Assemble(SHOTS, 300, 600, 1000), BENCH)
     wants = list(playing(tape, BENCH, track))
 
-    assert [(w.start, w.end, w.source, w.rolls) for w in wants] == [
+    assert [(w.at, w.end, w.source, w.rolls) for w in wants] == [
         (0, 30, "black", True),
         (30, 1000, "black", False),
         (1000, 1300, "Tape 1", False),
         (1360, 1390, "black", True),
         (1390, 2000, "black", False),
     ]
-    assert given(wants, tape, BENCH)
+    assert met(wants, tape, BENCH)
 
 
 def test_want_survives_storing() -> None:
     wanted = want(0, 30, "black", 0, rolls=True, moved=12)
 
-    assert Want(**wanted.as_json()) == wanted
+    assert Demand.from_json(wanted.as_json()) == wanted
     assert list(misses([wanted], Tape.blank(60), BENCH)) == [Miss(wanted, Trouble.NO_PULSES, 0, 30)]

@@ -29,6 +29,10 @@ class Mode(StrEnum):
         }[self]
 
 
+# From the least work to the most; assemble lays everything from there on again.
+BY_WORK = (Mode.INSERT_PICTURE, Mode.INSERT_SOUND, Mode.INSERT_BOTH, Mode.ASSEMBLE)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:
     """`[in_, out)` of a source tape, wanted on some tracks of the master from `at` on.

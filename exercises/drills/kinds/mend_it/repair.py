@@ -75,6 +75,10 @@ class Repair:
 
     def after(self, tape: Tape, row: Sequence[str], beliefs: Collection[str]) -> Tape:
         """A tape after one more recording."""
+        return recorded(self.attempt(tape, row), beliefs)
+
+    def attempt(self, tape: Tape, row: Sequence[str]) -> Attempt:
+        """A recording on a tape, as it was chosen."""
         mode, shot, place = row
         offer, way = self.offers[int(shot)], Mode(mode)
         change = Change(
@@ -84,7 +88,7 @@ class Repair:
             at=self.places[int(place)],
             tracks=way.tracks,
         )
-        return recorded(Attempt(tape, change, way, self.session.bench), beliefs)
+        return Attempt(tape, change, way, self.session.bench)
 
     def left(self, tape: Tape) -> list[Miss]:
         """What is still not as it should be, by the film that it comes nearest to."""

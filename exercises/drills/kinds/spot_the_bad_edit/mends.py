@@ -4,13 +4,10 @@ from collections.abc import Collection
 from functools import cached_property
 
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, as_meant
+from exercises.drills.kinds.spot_the_bad_edit.case import as_meant
 from exercises.drills.kinds.spot_the_bad_edit.state import State
-from exercises.drills.setting.change import Change, Mode
+from exercises.drills.setting.change import BY_WORK, Change, Mode
 from exercises.tape import Source, Take, Tape
-
-# From the least work to the most; assemble lays everything from there on again.
-BY_WORK = (Mode.INSERT_PICTURE, Mode.INSERT_SOUND, Mode.INSERT_BOTH, Mode.ASSEMBLE)
 
 AGAIN = "laid again"
 

@@ -1,0 +1,65 @@
+"""The fewest of some recordings on offer, by whatever rules a tape is taken to be recorded by.
+
+`plan` finds recordings; this only chooses among those that somebody offers, in the order in
+which they prefer them. How a tape is recorded and what is wrong with it are parameters, so that
+what a believer would choose is found as well as what is right.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import product
+from typing import Generic, TypeVar
+
+from exercises.tape.edit import Edit
+from exercises.tape.judging.brief import Wanted
+from exercises.tape.planning.stand import lays
+from exercises.tape.tape import Tape
+from exercises.tape.work import spend
+
+R = TypeVar("R")
+
+
+@dataclass(frozen=True, slots=True)
+class Offered(Generic[R]):
+    """Recordings to choose from, for one thing that a tape may become.
+
+    recordings  each with the frame where it begins; those that are preferred come first
+    after       a tape after one more recording
+    wrong       the first frame of a tape that is not as it should be; None where all is
+    """
+
+    recordings: Sequence[tuple[int, R]]
+    after: Callable[[Tape, R], Tape]
+    wrong: Callable[[Tape], int | None]
+
+    def ways(self, tape: Tape, count: int, beyond: int = -1) -> Iterator[tuple[R, ...]]:
+        """Every way with so many recordings, each further along than the one before.
+
+        No recording mends what lies before it: each begins where the first thing is wrong,
+        or earlier.
+        """
+        wrong = self.wrong(tape)
+        if count == 0 or wrong is None:
+            yield from [()] if count == 0 and wrong is None else []
+            return
+        for at, recording in self.recordings:
+            if beyond < at <= wrong:
+                spend()
+                then = self.after(tape, recording)
+                for rest in self.ways(then, count - 1, at):
+                    yield (recording, *rest)
+
+
+def fewest(tape: Tape, offers: Sequence[Offered[R]], most: int) -> tuple[R, ...] | None:
+    """As few recordings as will do, up to `most`, for any of what is offered; None if none do."""
+    tries = product(range(1, most + 1), offers)
+    return next((way for count, offered in tries for way in offered.ways(tape, count)), None)
+
+
+def lays_nothing_else(edit: Edit, wanted: Iterable[Wanted]) -> bool:
+    """Whether the edit lays what is wanted, wherever something is wanted on its tracks."""
+    return all(
+        (shot.source, shot.shift) == (edit.source.name, edit.at - edit.in_)
+        for shot in wanted
+        if shot.at < edit.end and edit.at < shot.end and lays(edit, shot.track)
+    )

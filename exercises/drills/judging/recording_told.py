@@ -1,74 +1,21 @@
 """What a recording does to a tape, in sentences made from the tape model's own facts."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from exercises.drills.beliefs import Attempt, recorded
 from exercises.drills.setting.change import Mode
-from exercises.drills.setting.phrases import begun, code, length, listed, span
-from exercises.tape import SIDES
-from exercises.tape.judging import Demand, Miss, Trouble, misses
-
-NAMES = {
-    Mode.ASSEMBLE: "assemble",
-    Mode.INSERT_PICTURE: "insert picture",
-    Mode.INSERT_SOUND: "insert sound",
-    Mode.INSERT_BOTH: "insert picture and sound",
-}
+from exercises.drills.setting.phrases import code, length, listed, span
+from exercises.tape.explaining import Account, Harm, harms
+from exercises.tape.judging import Demand, Trouble, misses
 
 
-@dataclass(frozen=True, slots=True)
-class Harm:
-    """`[start, end)` of wanted tracks that isn't there, for one reason."""
-
-    tracks: tuple[str, ...]
-    new: bool
-    trouble: Trouble
-    moved: int
-    start: int
-    end: int
-
-
-def harms(missing: Iterable[Miss]) -> Iterator[Harm]:
-    """The misses put together, what is new first: neighbours, and tracks that suffer alike.
-
-    That what follows doesn't move is one harm, the first: it says it all.
-    """
-    alike: dict[tuple[bool, int, int, Trouble, int], list[str]] = {}
-    for miss in _joined(missing):
-        want = miss.want
-        place = (not want.new, miss.start, miss.end, miss.trouble, want.moved)
-        alike.setdefault(place, []).append(want.track)
-    moved_told = False
-    for (kept, start, end, trouble, moved), tracks in sorted(alike.items()):
-        if not (moved and moved_told):
-            yield Harm(tuple(tracks), not kept, trouble, moved, start, end)
-        moved_told = moved_told or bool(moved)
-
-
-def _joined(missing: Iterable[Miss]) -> Iterator[Miss]:
-    held: Miss | None = None
-    for miss in missing:
-        if held and held.end == miss.start and _kind(held) == _kind(miss):
-            held = Miss(held.want, held.trouble, held.start, miss.end)
-            continue
-        if held:
-            yield held
-        held = miss
-    if held:
-        yield held
-
-
-def _kind(miss: Miss) -> tuple[str, bool, int, Trouble]:
-    return miss.want.track, miss.want.new, miss.want.moved, miss.trouble
-
-
-class Outcome:
-    """One attempt and what came of it."""
+class RecordingTold:
+    """One attempt, what came of it, and the words for that."""
 
     def __init__(self, attempt: Attempt, wants: Iterable[Demand]) -> None:
         self.attempt = attempt
         self.tape = recorded(attempt)
+        self.account = Account(attempt.master, attempt.edit, attempt.bench)
         laid = [want for want in wants if not want.new or want.track in attempt.mode.tracks]
         self.unrecorded = [
             track for track in attempt.change.tracks if track not in attempt.mode.tracks
@@ -97,20 +44,19 @@ class Outcome:
         return code(frame, self.attempt.bench)
 
     def _recorded(self) -> Iterator[str]:
-        change, mode, bench = self.attempt.change, self.attempt.mode, self.attempt.bench
+        change, mode = self.attempt.change, self.attempt.mode
         where = self._span(change.at, change.end)
         if mode is not Mode.ASSEMBLE:
-            left = [track for track in SIDES if track not in mode.tracks]
-            yield f"{begun(NAMES[mode])} records {listed(mode.tracks)} {where}."
-            yield f"It leaves the {listed([*left, 'pulses'])} as they are."
+            yield f"{mode.words} records {listed(mode.tracks)} {where}."
+            yield f"It leaves the {listed([*self.account.left, 'pulses'])} as they are."
             return
         yield f"Assemble records picture, sound and pulses {where}."
-        if self.attempt.master.run_up(change.at) >= bench.lock:
+        if self.account.in_phase:
             yield "Its pulses run on in phase from those before."
-        wiped = min(bench.erase_gap, self.tape.length - change.end)
-        if wiped:
-            until = self._code(change.end + wiped)
-            yield f"Past its end it wipes {self._long(wiped)} of tape, as far as {until}."
+        start, end = self.account.wiped
+        if start < end:
+            until = self._code(end)
+            yield f"Past its end it wipes {self._long(end - start)} of tape, as far as {until}."
 
     def _told(self, harm: Harm) -> str:
         if harm.moved:
@@ -144,16 +90,11 @@ class Outcome:
 
     def _unlocked(self) -> str:
         """Why the machines were not locked when the copy began."""
-        master, change = self.attempt.master, self.attempt.change
         lock = self.attempt.bench.lock
-        run_ups = {
-            "the take": change.source.run_up(change.in_),
-            "the edit master": master.run_up(change.at),
-        }
         short = [
-            f"{which} has {self._long(frames) if frames else 'none'}"
-            for which, frames in run_ups.items()
-            if frames < lock
+            f"{'the take' if each.source else 'the edit master'} has "
+            f"{self._long(each.frames) if each.frames else 'none'}"
+            for each in self.account.short
         ]
         return f"of the {self._long(lock)} of run-up before the edit in, {listed(short)}"
 

@@ -4,7 +4,6 @@ from dataclasses import dataclass
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, recorded
-from exercises.drills.judging.outcome import NAMES
 from exercises.drills.judging.rules import (
     CONTINUE,
     ENDS,
@@ -62,10 +61,10 @@ def drawn(described: Described) -> Drawn:
         right=[TEXTS[answer] for answer in right],
         modes=[
             {
-                "name": begun(NAMES[mode]),
+                "name": mode.words,
                 "right": mode.value in right,
                 "map": told["modes"][mode.value]["map"],
-                "caption": f"After {NAMES[mode]}",
+                "caption": f"After {mode.words.lower()}",
                 "happened": told["modes"][mode.value]["happened"],
             }
             for mode in Mode
@@ -78,7 +77,7 @@ def answers_warned(right: list[str]) -> list[str]:
     if right == [CANNOT]:
         return ["No mode makes this change: “No single recording makes it” is the right answer."]
     if len(right) > 1:
-        names = listed([NAMES[Mode(each)] for each in right])
+        names = listed([Mode(each).words.lower() for each in right])
         return [
             f"{len(right)} choices are right: {names}. It can’t be published like this. Say more "
             "of what must stay, or change what is on the tape."

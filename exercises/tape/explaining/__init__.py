@@ -2,7 +2,8 @@
 
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Edit
-from exercises.tape.explaining.account import Account
+from exercises.tape.explaining.account import Account, ShortRunUp
+from exercises.tape.explaining.harms import Harm, harms
 from exercises.tape.explaining.machines import mishaps
 from exercises.tape.explaining.wishes import misses
 from exercises.tape.judging import Brief
@@ -10,7 +11,7 @@ from exercises.tape.recording import refuse_misfit
 from exercises.tape.tape import Tape
 from exercises.tape.wording import listed
 
-__all__ = ["explain"]
+__all__ = ["Account", "Harm", "ShortRunUp", "explain", "harms"]
 
 
 def explain(tape: Tape, edit: Edit, bench: Bench, brief: Brief | None = None) -> str:

@@ -1,7 +1,9 @@
 """One recording and what can be told of it."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit, Insert
@@ -10,11 +12,20 @@ from exercises.tape.judging.judgement import Judgement, judge
 from exercises.tape.judging.ranges import asked, kept_on, overlapping
 from exercises.tape.judging.stretches import stretches
 from exercises.tape.recording import record, unsettled
+from exercises.tape.source import Take
 from exercises.tape.tape import SIDES, Side, Tape, TrackName
 from exercises.tape.timecode import label
 from exercises.tape.wording import lasting, run_up, span
 
 MARK = 1_000_000_000  # the index that the recording is known by; no session has so many
+
+
+class ShortRunUp(NamedTuple):
+    """Too little run-up before a frame of a source tape; of the master, if ``source`` is None."""
+
+    source: str | None
+    at: int
+    frames: int
 
 
 @dataclass(frozen=True)
@@ -71,14 +82,20 @@ class Account:
         return min(unsettled(self.tape, self.edit, self.bench), self.edit.out - self.edit.in_)
 
     @cached_property
-    def short(self) -> tuple[tuple[str, int, int], ...]:
-        """The run-ups that were too short: of which tape, at which frame of it, how long."""
+    def short(self) -> tuple[ShortRunUp, ...]:
+        """The run-ups that were too short, the source's first."""
         edit = self.edit
         run_ups = (
-            (edit.source.name, edit.in_, edit.source.run_up(edit.in_)),
-            ("the master", edit.at, self.tape.run_up(edit.at)),
+            ShortRunUp(edit.source.name, edit.in_, edit.source.run_up(edit.in_)),
+            ShortRunUp(None, edit.at, self.tape.run_up(edit.at)),
         )
-        return tuple(each for each in run_ups if each[2] < self.bench.lock)
+        return tuple(each for each in run_ups if each.frames < self.bench.lock)
+
+    @property
+    def new_takes(self) -> Iterator[Take]:
+        """The takes that begin within it: there the player meets a jump."""
+        within = self.edit.source.takes_in(self.edit.in_, self.edit.out)
+        return (take for take in within if take.start > self.edit.in_)
 
     @property
     def in_phase(self) -> bool:

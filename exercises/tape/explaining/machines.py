@@ -74,8 +74,8 @@ def _not_locked(account: Account) -> Iterator[str]:
     start, frames = account.edit.at, account.unlocked
     if frames and any(account.asked(side, start, start + frames) for side in account.sides):
         short = [
-            f"{name} has {account.run_up(run_up)} before {account.code(at)}"
-            for name, at, run_up in account.short
+            f"{source or 'the master'} has {account.run_up(run_up)} before {account.code(at)}"
+            for source, at, run_up in account.short
         ]
         yield (
             f"The first {account.long(frames)} of it came over before the machines were locked: "
@@ -85,10 +85,10 @@ def _not_locked(account: Account) -> Iterator[str]:
 
 def _new_take(account: Account) -> Iterator[str]:
     edit = account.edit
-    for take in edit.source.takes_in(edit.in_, edit.out):
+    for take in account.new_takes:
         at = take.start + edit.at - edit.in_
         rolls = min(at + account.bench.relock, edit.end)
-        if at > edit.at and any(account.asked(side, at, rolls) for side in account.sides):
+        if any(account.asked(side, at, rolls) for side in account.sides):
             yield (
                 f"A new take begins at {account.code(take.start)} on {edit.source.name}, so the "
                 f"copy is unsteady {account.span(at, rolls)}."

@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.judging.outcome import Outcome
+from exercises.drills.judging.recording_told import RecordingTold
 from exercises.drills.kinds.choose_the_mode.answers import CANNOT
 from exercises.drills.kinds.choose_the_mode.scenario import Task
 from exercises.drills.setting.change import Mode
@@ -42,7 +42,7 @@ def _expected(task: Task, mode: Mode, beliefs: Collection[str]) -> Tape:
 
 
 def _consequence(task: Task, mode: Mode, window: tuple[int, int]) -> Json:
-    outcome = Outcome(Attempt(task.master, task.change, mode, task.bench), task.wants)
+    outcome = RecordingTold(Attempt(task.master, task.change, mode, task.bench), task.wants)
     return {
         "map": _map(task, outcome.tape, window),
         "happened": outcome.told(),

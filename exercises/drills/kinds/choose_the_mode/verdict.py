@@ -7,10 +7,9 @@ from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.judging.outcome import NAMES
 from exercises.drills.kind import Question, Verdict
 from exercises.drills.kinds.choose_the_mode.answers import CANNOT, OPTIONS
-from exercises.drills.setting.phrases import begun
+from exercises.drills.setting.change import Mode
 
 TEXTS = {option.value: option.text for option in OPTIONS}
 
@@ -55,7 +54,7 @@ def _told(question: Question, chosen: str) -> Json:
 def _others(key: Json, chosen: str) -> list[list[str]]:
     """Why the modes that were not chosen don't do it either: their names, the reason."""
     reasons: dict[str, list[str]] = {}
-    for mode, name in NAMES.items():
+    for mode in Mode:
         if mode.value != chosen:
-            reasons.setdefault(key["told"]["modes"][mode.value]["wrong"], []).append(name)
-    return [[begun("; ".join(names)), reason] for reason, names in reasons.items()]
+            reasons.setdefault(key["told"]["modes"][mode.value]["wrong"], []).append(mode.words)
+    return [["; ".join(names).capitalize(), reason] for reason, names in reasons.items()]

@@ -9,6 +9,7 @@ from exercises.drills.kind import Question, Verdict
 from exercises.drills.kinds.mend_it.repair import Repair, Rows
 from exercises.drills.setting.phrases import begun, listed, span
 from exercises.tape import EditRefused, Tape, tape_map
+from exercises.tape.explaining import Harm, harms
 from exercises.tape.judging import Miss, Trouble
 
 TOO_MANY = 75  # hundredths, where the film is mended by more recordings than it needs
@@ -102,24 +103,9 @@ def _reason(left: list[Miss], count: int, best: int) -> str:
 
 def told(repair: Repair, left: list[Miss]) -> list[str]:
     """What is still wrong, each thing once."""
-    tracks: dict[tuple[int, int, Trouble], list[str]] = {}
-    for start, end, trouble, track in _joined(left):
-        tracks.setdefault((start, end, trouble), []).append(track)
-    return [_sentence(repair, *where, names) for where, names in sorted(tracks.items())]
+    return [_sentence(repair, harm) for harm in harms(left)]
 
 
-def _joined(left: list[Miss]) -> list[tuple[int, int, Trouble, str]]:
-    """The misses of each track, neighbours with the same trouble as one."""
-    found: list[tuple[int, int, Trouble, str]] = []
-    for miss in left:
-        start, end, trouble, track = found[-1] if found else (0, 0, None, "")
-        if (end, trouble, track) == (miss.start, miss.trouble, miss.want.track):
-            found[-1] = (start, miss.end, miss.trouble, track)
-        else:
-            found.append((miss.start, miss.end, miss.trouble, miss.want.track))
-    return found
-
-
-def _sentence(repair: Repair, start: int, end: int, trouble: Trouble, tracks: list[str]) -> str:
-    where = begun(span(start, end, repair.session.bench))
-    return f"{where}, {listed(tracks)}: {WHAT[trouble]}."
+def _sentence(repair: Repair, harm: Harm) -> str:
+    where = begun(span(harm.start, harm.end, repair.session.bench))
+    return f"{where}, {listed(harm.tracks)}: {WHAT[harm.trouble]}."

@@ -19,6 +19,7 @@ from exercises.drills.kinds.spot_the_bad_edit.state import Fault, Stretch
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import code, length, listed, span
 from exercises.tape import Tape
+from exercises.tape.explaining import Account
 
 
 class Cause(NamedTuple):
@@ -61,6 +62,7 @@ class Blame:
         self.change = self.step.change
         self.edit = f"Edit {index + 1}"
         self.before: Tape = case.all_states[index - 1].tape if index else case.master
+        self.account = Account(self.before, self.change.edit(self.step.mode), case.bench)
 
     def cause(self) -> Cause | None:
         inserted = self.step.mode is not Mode.ASSEMBLE
@@ -113,12 +115,12 @@ class Blame:
         )
 
     def _assemble_out_of_phase(self) -> Cause | None:
-        change, lock = self.change, self.bench.lock
-        ready, end = self.before.run_up(change.at), self._code(change.end)
-        if self.worst.start == change.at and ready < lock:
+        change, end = self.change, self._code(self.change.end)
+        if self.worst.start == change.at and not self.account.in_phase:
+            ready = self._long(self.before.run_up(change.at))
             return Cause(
-                f"{self.edit} is an assemble with {self._long(ready)} of pulses in "
-                f"phase before it. A machine needs {self._long(lock)}; so its pulses "
+                f"{self.edit} is an assemble with {ready} of pulses in phase before it. "
+                f"A machine needs {self._long(self.bench.lock)}; so its pulses "
                 "begin anew instead of running on.",
                 RUN_UP,
             )
@@ -130,21 +132,21 @@ class Blame:
         )
 
     def _unlocked(self) -> Cause | None:
-        change, lock = self.change, self.bench.lock
-        source, needs = change.source, self._long(lock)
-        if (ready := source.run_up(change.in_)) < lock:
+        needs = self._long(self.bench.lock)
+        for short in self.account.short:
+            ready = self._long(short.frames)
+            if short.source is None:
+                return Cause(
+                    f"Before {self.edit.lower()} the edit master has {ready} of pulses in phase; "
+                    f"the recorder needs {needs}.",
+                    RUN_UP,
+                )
             return Cause(
-                f"{self.edit} begins {self._long(ready)} after the start of its take; "
+                f"{self.edit} begins {ready} after the start of its take; "
                 f"the player needs {needs}.",
                 RUN_UP,
             )
-        if (ready := self.before.run_up(change.at)) < lock:
-            return Cause(
-                f"Before {self.edit.lower()} the edit master has {self._long(ready)} of pulses in "
-                f"phase; the recorder needs {needs}.",
-                RUN_UP,
-            )
-        if not any(change.in_ < take.start < change.out for take in source.takes):
+        if not any(self.account.new_takes):
             return None
         return Cause(
             f"Within {self.edit.lower()} one take gives way to another. There the player loses "

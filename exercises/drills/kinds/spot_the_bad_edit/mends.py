@@ -4,7 +4,7 @@ from collections.abc import Collection
 from functools import cached_property
 
 from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.kinds.spot_the_bad_edit.case import as_meant
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, as_meant
 from exercises.drills.kinds.spot_the_bad_edit.state import State
 from exercises.drills.setting.change import BY_WORK, Change, Mode
 from exercises.tape import Source, Take, Tape

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from exercises.drills.judging.outcome import NAMES
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.cause import cause_of
 from exercises.drills.kinds.spot_the_bad_edit.mends import Mend, least
@@ -35,8 +34,8 @@ class Told:
         left = mend.result().faults()
         if left:
             seen = self._seen(mend.result(), left[0])
-            return f"{begun(NAMES[mode])} does not put it right. {seen}"
-        what = f"{begun(NAMES[mode])} {self._span(mend.start, mend.end)}"
+            return f"{mode.words} does not put it right. {seen}"
+        what = f"{mode.words} {self._span(mend.start, mend.end)}"
         if mode is not least(self.case):
             return f"{what} would do too, but it lays again what is not wrong."
         if mode is not Mode.ASSEMBLE:

@@ -61,9 +61,8 @@ def _unpulsed(tape: Tape, frame: int, edit: str) -> str:
 
 def _short_of(visit: Visit, state: State) -> str:
     """The tape on which an edit had too little run-up; of both, the source tape."""
-    change = visit.changes[state.edit or 0]
-    on_source = change.source.run_up(change.in_)
-    return change.source.name if on_source < visit.session.bench.lock else "the edit master"
+    short = visit.accounts[state.edit or 0].short
+    return (short[0].source if short else None) or "the edit master"
 
 
 def _rolling(visit: Visit, state: State, edit: str) -> str:

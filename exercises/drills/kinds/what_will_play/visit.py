@@ -11,6 +11,7 @@ from exercises.drills.setting.phrases import begun, listed
 from exercises.drills.setting.quay_street import Shot
 from exercises.drills.setting.scene import Clip, Scene
 from exercises.tape import EditSession, Side, Tape, read_edit_session, record
+from exercises.tape.explaining import Account
 
 AROUND = 4  # seconds of tape before the first edit and after the last that are asked about
 
@@ -79,6 +80,15 @@ class Visit:
         for index, (change, job) in enumerate(zip(self.changes, self.jobs, strict=True)):
             tape = record(tape, change.edit(job.mode), self.session.bench, index)
         return tape
+
+    @cached_property
+    def accounts(self) -> list[Account]:
+        """What can be told of each edit, on the tape as those before left it."""
+        found: list[Account] = []
+        for change, job in zip(self.changes, self.jobs, strict=True):
+            tape = found[-1].after if found else self.before
+            found.append(Account(tape, change.edit(job.mode), self.session.bench))
+        return found
 
     @property
     def window(self) -> tuple[int, int]:

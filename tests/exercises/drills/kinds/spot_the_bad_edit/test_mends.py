@@ -1,6 +1,7 @@
 import pytest
 
-from exercises.drills.kinds.spot_the_bad_edit import SPOT_DESCRIBED
+from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.mends import Mend, least, ready_before
 from exercises.drills.setting.change import BY_WORK, Mode
 from exercises.tape import Condition, Tape, play

@@ -51,8 +51,8 @@ def test_page_says_that_the_answer_waits_and_shows_no_markup_of_the_writer() -> 
     context = {
         "verdict": verdict,
         "attempt": {"result": {"waits": True}},
-        "question_template": "drills/free_answer.html#question",
-        "feedback_template": "drills/free_answer.html#feedback",
+        "question_template": f"{FREE_ANSWER.template}#question",
+        "feedback_template": f"{FREE_ANSWER.template}#feedback",
         "answers": [("The answer", text)],
     }
     page = render_to_string("practice/answered.html", context)

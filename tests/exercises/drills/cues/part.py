@@ -37,7 +37,7 @@ class Pick:
 
     def share(self, picked: list[int]) -> float:
         """How likely it is right to pick any of these."""
-        return sum(at in self.right for at in picked) / len(picked)
+        return len(self.right.intersection(picked)) / len(picked)
 
 
 @dataclass(frozen=True)

@@ -1,21 +1,24 @@
 """Rules of answering without knowing anything, in families: by what they go."""
 
 import re
-from collections import Counter, defaultdict
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import cache
 
 from tests.exercises.drills.cues.part import Part, Pick, Whole
 
 ALIKE = 2  # characters: texts that differ by less look alike
-COMMON = 0.25  # of the questions: a text that stands in so many is seen again and again
 NUMBER = re.compile(r"[-−]?\d+(?:[.,:;]\d+)*")
 
 Guess = tuple[str, str, float]  # family, rule, how likely it is right
+FAMILIES = ("whole", "place", "length", "word", "number", "page", "count")
 
 
-def guesses(part: Part) -> Iterator[Guess]:
-    """What every rule that says something of a part comes to."""
+def guesses(part: Part, counts: Counter[str]) -> Iterator[Guess]:
+    """What every rule that says something of a part comes to.
+
+    `counts` has how often each text is shown among all questions.
+    """
     if isinstance(part, Whole):
         yield from (("whole", rule, float(way == part.right)) for rule, way in part.ways.items())
         return
@@ -26,6 +29,7 @@ def guesses(part: Part) -> Iterator[Guess]:
     yield from (("word", rule, part.share(at)) for rule, at in words(part.texts))
     yield from (("number", rule, part.share([at])) for rule, at in ranks(part.raw))
     yield from (("page", rule, part.share([at])) for rule, at in named(part))
+    yield from (("count", rule, part.share(at)) for rule, at in met(part.texts, counts))
 
 
 def places(part: Pick) -> Iterator[tuple[str, int]]:
@@ -100,25 +104,8 @@ def named(part: Pick) -> Iterator[tuple[str, int]]:
     yield "named least often", min(often, key=lambda at: often[at])
 
 
-class Usual:
-    """Among common texts, the one that was right most often where it could be picked."""
-
-    def __init__(self, seen: Sequence[Part]) -> None:
-        shown: dict[str, int] = defaultdict(int)
-        right: dict[str, float] = defaultdict(float)
-        for part in seen:
-            if isinstance(part, Pick) and not part.is_known and part.start is None:
-                for at, text in enumerate(part.texts):
-                    shown[text] += 1
-                    right[text] += at in part.right
-        common = (text for text, count in shown.items() if count >= COMMON * len(seen))
-        self.shares = {text: right[text] / shown[text] for text in common}
-
-    def share(self, part: Part) -> float:
-        """How likely it is right to go by what was right before."""
-        if isinstance(part, Whole):
-            return part.chance
-        known = {at: self.shares[text] for at, text in enumerate(part.texts) if text in self.shares}
-        if not known:
-            return part.chance
-        return part.share([at for at in known if known[at] == max(known.values())])
+def met(texts: Sequence[str], counts: Counter[str]) -> Iterator[tuple[str, list[int]]]:
+    """Those that are shown most often, or least, among all questions."""
+    often = [counts[text] for text in texts]
+    for rule, count in (("commonest", max(often)), ("rarest", min(often))):
+        yield rule, [at for at, each in enumerate(often) if each == count]

@@ -7,7 +7,8 @@ from math import sqrt
 
 from exercises.drills.kind import Question
 from tests.exercises.drills.cues.part import Part, Whole, parts
-from tests.exercises.drills.cues.rules import Usual, guesses
+from tests.exercises.drills.cues.rules import FAMILIES
+from tests.exercises.drills.cues.seen import Seen, Usual, shown
 
 MORE = 0.05  # than by chance
 ENOUGH = 500  # asked so often, a share is held to the line as it was measured
@@ -76,41 +77,47 @@ def with_chance(one: list[Part], other: list[Part]) -> tuple[list[Part], list[Pa
 
 
 def line(slug: str, name: str, one: Sequence[Part], other: Sequence[Part]) -> Line:
+    counts = shown([*one, *other])
+    halves = Seen(one, counts), Seen(other, counts)
+    ways = zip(measured(*halves), measured(*reversed(halves)), strict=True)
     count = len(one) + len(other)
-    chance = sum(part.chance for part in (*one, *other)) / count
-    ways = zip(measured(one, other), measured(other, one), strict=True)
     found = []
-    for (rule, share), (back, back_share) in ways:
+    for (share, rule), (back_share, back) in ways:
         rules = rule if rule == back else f"{rule}; {back}"
         found.append(((share * len(other) + back_share * len(one)) / count, rules))
+    return best(slug, name, [*one, *other], found)
+
+
+def best(slug: str, name: str, parts: Sequence[Part], found: list[tuple[float, str]]) -> Line:
+    chance = sum(part.chance for part in parts) / len(parts)
     share, rule = max(found)
-    return Line(share - chance, slug, name, count, chance, share, rule)
+    return Line(share - chance, slug, name, len(parts), chance, share, rule)
 
 
-def measured(chosen_on: Sequence[Part], others: Sequence[Part]) -> list[tuple[str, float]]:
-    """For each family, the best rule on some parts, and how often it is right on others."""
-    tried, held = gains(chosen_on), gains(others)
-    chance = sum(part.chance for part in others) / len(others)
-    found = []
+def measured(chosen_on: Seen, others: Seen) -> list[tuple[float, str]]:
+    """For each family, how often the best rule on some parts is right on others."""
+    usual = Usual(chosen_on.parts)
+    by_usual = sum(map(usual.share, others.parts)) / len(others.parts)
+    return [*by_rule(chosen_on, others), (by_usual, "usual text")]
+
+
+def by_rule(chosen_on: Seen, others: Seen) -> Iterator[tuple[float, str]]:
     for family in FAMILIES:
-        rules = tried.get(family, {"none": 0.0})
-        best = max(rules, key=lambda rule: rules[rule])
-        least = 0 if family == "whole" and family in tried else chance
-        found.append((best, least + held.get(family, {}).get(best, 0) / len(others)))
-    usual = Usual(chosen_on)
-    return [*found, ("usual text", sum(map(usual.share, others)) / len(others))]
+        rule = chosen_on.best(family)
+        is_whole = family == "whole" and family in chosen_on.gains
+        yield others.share(family, rule, is_whole=is_whole), rule
 
 
-FAMILIES = ("whole", "place", "length", "word", "number", "page")
+def whole_lines(slug: str, questions: Iterable[Question]) -> Iterator[Line]:
+    """The best rule is chosen on all questions, and measured on the same.
 
-
-def gains(seen: Sequence[Part]) -> dict[str, dict[str, float]]:
-    """By family and rule, in how many more parts it is right than by chance.
-
-    What is given as a whole is wrong wherever a rule isn't named.
+    So what a rule gains by chance is counted too: for kinds of which few texts say it all.
     """
-    found: dict[str, dict[str, float]] = defaultdict(lambda: defaultdict(float))
-    for part in seen:
-        for family, rule, share in guesses(part):
-            found[family][rule] += share - (0 if family == "whole" else part.chance)
-    return found
+    found: dict[str, list[Part]] = defaultdict(list)
+    for question in questions:
+        for part in parts(question):
+            found[part.name].append(part)
+    for name, those in found.items():
+        known, _ = with_chance(those, [])
+        seen = Seen(known, shown(known))
+        yield best(slug, name, known, list(by_rule(seen, seen)))

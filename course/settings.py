@@ -47,6 +47,7 @@ INSTALLED_APPS = [
     "django.contrib.sessions",
     "django.contrib.messages",
     "django.contrib.staticfiles",
+    "django.forms",
     "django_htmx",
     "template_partials",
     "course",
@@ -92,6 +93,8 @@ TEMPLATES = [
         },
     },
 ]
+
+FORM_RENDERER = "course.form_renderer.FormRenderer"
 
 LANGUAGE_CODE = "en-gb"
 TIME_ZONE = env.time_zone("TIME_ZONE", default="Europe/London")

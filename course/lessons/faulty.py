@@ -6,7 +6,7 @@ from typing import Any
 from course.lessons.drawn import session_of
 from course.lessons.figures import duration
 from course.lessons.lesson import Answer, Lesson
-from exercises.tape import Fault, Kind, faults
+from exercises.tape import Fault, FaultKind, faults
 from exercises.tape.faults.wording import amount
 
 
@@ -37,7 +37,7 @@ def fault_measured(lesson: Lesson, *, fault: str, edit: int, **at: Any) -> Answe
 
 
 def _found(lesson: Lesson, fault: str, at: dict[str, Any]) -> Iterator[Fault]:
-    session, kind = session_of(lesson, **at), Kind(fault)
+    session, kind = session_of(lesson, **at), FaultKind(fault)
     return (each for each in faults(session.recorded(), session.bench) if each.kind is kind)
 
 

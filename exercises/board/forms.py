@@ -5,7 +5,7 @@ from typing import Any
 from django import forms
 
 from course.cohorts.fields import SAID_PLAINLY, TextField
-from exercises.board.reads import Wanted
+from exercises.board.reads import BoardWanted
 from exercises.mastery.states import State
 from exercises.standing.scores import practised_skills
 
@@ -55,10 +55,10 @@ class BoardForm(forms.Form):
         self.fields["skill"].choices = [("", "Any"), *skills]  # type: ignore[attr-defined]
         self.fields["state"].choices = [("", "Any"), *states]  # type: ignore[attr-defined]
 
-    def wanted(self, *, page: str, whole: bool) -> Wanted:
+    def wanted(self, *, page: str, whole: bool) -> BoardWanted:
         """What was asked for; everybody by name, where something in it is wrong."""
         chosen = self.cleaned_data if self.is_valid() else {}
-        return Wanted(
+        return BoardWanted(
             sort=chosen.get("sort") or "name",
             show=chosen.get("show", ""),
             skill=chosen.get("skill", ""),

@@ -30,7 +30,7 @@ ORDERS = {
 
 
 @dataclass(frozen=True, kw_only=True)
-class Wanted:
+class BoardWanted:
     """What of a board is to be seen. Every part is one of the form's choices, or empty."""
 
     sort: str = "name"
@@ -96,7 +96,7 @@ class BoardPage:
     overview: Overview
 
 
-def readiness(cohort: Cohort, wanted: Wanted, *, now: datetime) -> BoardPage:
+def readiness(cohort: Cohort, wanted: BoardWanted, *, now: datetime) -> BoardPage:
     """One page of the board. Five queries, however many people and attempts there are."""
     since = (now - timedelta(days=wanted.idle_days), now + CLOCKS_DIFFER)
     everybody = Person.objects.learning_in(cohort).select_related("summary").defer(*UNREAD)
@@ -107,7 +107,7 @@ def readiness(cohort: Cohort, wanted: Wanted, *, now: datetime) -> BoardPage:
     return BoardPage(skills, rows, page, overview(everybody, since))
 
 
-def chosen_of(people: QuerySet[Person], wanted: Wanted, since: Since) -> QuerySet[Person]:
+def chosen_of(people: QuerySet[Person], wanted: BoardWanted, since: Since) -> QuerySet[Person]:
     if wanted.show == "idle":
         people = people.filter(is_idle(since))
     if wanted.show == "stuck":

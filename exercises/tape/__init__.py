@@ -17,7 +17,7 @@ from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.edit_session import EditSession
 from exercises.tape.errors import DocumentError, EditRefused, TapeError, TimecodeError
 from exercises.tape.explaining import explain
-from exercises.tape.faults import Fault, Kind, Measured, Severity, Unit, faults
+from exercises.tape.faults import Fault, FaultKind, Measured, Severity, Unit, faults
 from exercises.tape.from_json import read_edit_session
 from exercises.tape.gain_control import AutomaticGain, Limiter
 from exercises.tape.judging import (
@@ -40,7 +40,7 @@ from exercises.tape.map.tape_map import TapeMap, tape_map
 from exercises.tape.marks import Marks, Span
 from exercises.tape.passages import Passage, passages
 from exercises.tape.planning import NoPlan, Plan, Planned, plan
-from exercises.tape.playback import Condition, State, play
+from exercises.tape.playback import Condition, PlaybackState, play
 from exercises.tape.rate import Rate
 from exercises.tape.recording import record
 from exercises.tape.runs import Run, Runs
@@ -68,10 +68,10 @@ __all__ = [
     "EditRefused",
     "EditSession",
     "Fault",
+    "FaultKind",
     "Insert",
     "Judgement",
     "Kept",
-    "Kind",
     "Laid",
     "Levels",
     "Limiter",
@@ -86,6 +86,7 @@ __all__ = [
     "Passage",
     "Plan",
     "Planned",
+    "PlaybackState",
     "Player",
     "Pulses",
     "Rate",
@@ -98,7 +99,6 @@ __all__ = [
     "SoundMode",
     "Source",
     "Span",
-    "State",
     "Take",
     "Tape",
     "TapeError",

@@ -5,7 +5,7 @@ from exercises.tape.bench import Bench
 from exercises.tape.edit import Edit
 from exercises.tape.judging import Brief, Judgement, Pace, judge
 from exercises.tape.planning import NoPlan, Plan, plan
-from exercises.tape.playback import State, play
+from exercises.tape.playback import PlaybackState, play
 from exercises.tape.recording import record
 from exercises.tape.source import Source
 from exercises.tape.tape import Tape
@@ -64,5 +64,5 @@ class EditSession:
             first=self.after,
         )
 
-    def played(self) -> tuple[State, ...]:
+    def played(self) -> tuple[PlaybackState, ...]:
         return play(self.recorded(), self.bench)

@@ -26,7 +26,7 @@ class Condition(StrEnum):
 WORST_FIRST = tuple(Condition)
 
 
-class State(NamedTuple):
+class PlaybackState(NamedTuple):
     """``[start, end)`` in one condition; ``edit`` is the index of the edit that caused it."""
 
     start: int
@@ -35,7 +35,7 @@ class State(NamedTuple):
     edit: int | None
 
 
-def play(tape: Tape, bench: Bench) -> tuple[State, ...]:
+def play(tape: Tape, bench: Bench) -> tuple[PlaybackState, ...]:
     """The states of a tape, from its first frame to its last, each as long as can be.
 
     Each frame shows the worst thing that is true of it. The edit is the last one that
@@ -46,15 +46,17 @@ def play(tape: Tape, bench: Bench) -> tuple[State, ...]:
 
 
 def worst(
-    control: Iterable[State], picture: Iterable[State], sound: Iterable[State]
-) -> Iterator[State]:
+    control: Iterable[PlaybackState],
+    picture: Iterable[PlaybackState],
+    sound: Iterable[PlaybackState],
+) -> Iterator[PlaybackState]:
     """What is seen where three tracks are in these states, each told from end to end."""
     return _longest(_worse(_worse(control, picture), sound))
 
 
 def track_states(
     tape: Tape, bench: Bench
-) -> tuple[Iterator[State], Iterator[State], Iterator[State]]:
+) -> tuple[Iterator[PlaybackState], Iterator[PlaybackState], Iterator[PlaybackState]]:
     """Control, picture and sound, each for itself: here no track's trouble hides another's.
 
     Neighbours may be alike.
@@ -93,7 +95,7 @@ def condition_of(passage: Passage) -> Condition:
 
 def _blamed(
     along: Iterable[Passage], of: Callable[[Passage], Condition], causes: Runs[Cause]
-) -> Iterator[State]:
+) -> Iterator[PlaybackState]:
     """States of one track over the whole tape; every passage cut where its cause changes."""
     pending = iter(causes)
     cause: Run[Cause] | None = next(pending, None)
@@ -108,14 +110,16 @@ def _blamed(
                 stop, edit = cause.start, None
             else:
                 stop, edit = min(end, cause.end), cause.value.edit
-            yield State(at, stop, state, edit)
+            yield PlaybackState(at, stop, state, edit)
             at = stop
 
 
-def _worse(upper: Iterable[State], lower: Iterable[State]) -> Iterator[State]:
+def _worse(
+    upper: Iterable[PlaybackState], lower: Iterable[PlaybackState]
+) -> Iterator[PlaybackState]:
     """The upper states; where they are clean, what the lower ones say of the same frames."""
     lowers = iter(lower)
-    below = State(0, 0, Condition.CLEAN, None)
+    below = PlaybackState(0, 0, Condition.CLEAN, None)
     for above in upper:
         if above.state is not Condition.CLEAN:
             yield above
@@ -125,13 +129,13 @@ def _worse(upper: Iterable[State], lower: Iterable[State]) -> Iterator[State]:
             while below.end <= at:
                 below = next(lowers)
             stop = min(above.end, below.end)
-            yield State(at, stop, below.state, below.edit)
+            yield PlaybackState(at, stop, below.state, below.edit)
             at = stop
 
 
-def _longest(states: Iterable[State]) -> Iterator[State]:
+def _longest(states: Iterable[PlaybackState]) -> Iterator[PlaybackState]:
     """Neighbours with the same state and edit as one."""
-    held: State | None = None
+    held: PlaybackState | None = None
     for state in states:
         if held is None:
             held = state

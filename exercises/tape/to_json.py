@@ -7,13 +7,13 @@ from exercises.tape.faults import Fault
 from exercises.tape.judging import Difference, Economy, Judgement, Match
 from exercises.tape.making import Recorder, SoundLevel
 from exercises.tape.planning import NoPlan, Plan
-from exercises.tape.playback import State
+from exercises.tape.playback import PlaybackState
 from exercises.tape.rate import Rate
 
 Plain = dict[str, object]
 
 
-def plain_state(state: State) -> Plain:
+def plain_state(state: PlaybackState) -> Plain:
     start, end, condition, edit = state
     return {"start": start, "end": end, "state": condition.value, "edit": edit}
 

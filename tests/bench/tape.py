@@ -17,9 +17,9 @@ from exercises.tape import (
     Bench,
     Edit,
     Insert,
+    PlaybackState,
     Rate,
     Source,
-    State,
     Take,
     Tape,
     play,
@@ -54,7 +54,7 @@ def random_edits(count: int, *, shortest: int, longest: int, assembles: float) -
     return edits
 
 
-def on_the_model(edits: Iterable[Edit]) -> tuple[State, ...]:
+def on_the_model(edits: Iterable[Edit]) -> tuple[PlaybackState, ...]:
     tape = Tape.blank(MASTER).with_pass(0, MASTER, "black")
     for index, edit in enumerate(edits):
         tape = record(tape, edit, BENCH, index)

@@ -10,7 +10,7 @@ from course.lessons.reading import reach, readings_of
 from course.lessons.shelf import shelf
 from exercises.assignments.assigned import mine
 from exercises.assignments.verbs import Terms, begin_sitting, practical_of, set_assignment
-from exercises.board.reads import Wanted, readiness
+from exercises.board.reads import BoardWanted, readiness
 from exercises.drills.register import KINDS
 from exercises.items.reads import first_answers, given_by, kind_lines
 from exercises.items.wrong_answers import wrong_answers
@@ -89,11 +89,11 @@ def test_beliefs_are_dated_by_the_last_answer_that_shows_them(mina: Person) -> N
 def test_whoever_is_dated_into_the_future_is_not_there(mina: Person, harbour: Cohort) -> None:
     answer(mina, right=True, at=AHEAD)
 
-    board = readiness(harbour, Wanted(show="idle"), now=RIGHT)
+    board = readiness(harbour, BoardWanted(show="idle"), now=RIGHT)
 
     assert ([row.person for row in board.rows], board.overview.idle_number) == ([mina], 1)
     answer(mina, right=True, at=RIGHT)
-    assert readiness(harbour, Wanted(show="idle"), now=RIGHT).rows == []
+    assert readiness(harbour, BoardWanted(show="idle"), now=RIGHT).rows == []
 
 
 def test_items_take_the_answer_that_was_given_first(mina: Person) -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.tape import Kind, simulate
+from exercises.tape import FaultKind, simulate
 from exercises.tape.noise import (
     chain_snr,
     equal_copies_snr,
@@ -56,7 +56,7 @@ def test_tape_model_measures_the_table(generation: int, decibels: float) -> None
     faults = answer["faults"]
     assert isinstance(faults, list)
     assert [(fault["kind"], fault["measured"]["value"]) for fault in faults] == [
-        (Kind.TOO_MANY_GENERATIONS, round(10 * decibels))
+        (FaultKind.TOO_MANY_GENERATIONS, round(10 * decibels))
     ]
 
 

@@ -7,7 +7,7 @@ from exercises.drills.kinds.spot_by_ear.described import over_line_up
 from exercises.drills.media.medium import SourceSound
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import Reel, reel
-from exercises.tape import Condition, EditSession, Laid, Run, State, Tape
+from exercises.tape import Condition, EditSession, Laid, PlaybackState, Run, Tape
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.pauses import lifted
 from exercises.tape.making import SoundMode
@@ -95,7 +95,9 @@ class HeardStretch:
     def _states(self, tape: Tape) -> Iterator[str]:
         control, _, sound = track_states(tape, self.session.bench)
         within = [
-            State(max(each.start, self.start), min(each.end, self.end), each.state, each.edit)
+            PlaybackState(
+                max(each.start, self.start), min(each.end, self.end), each.state, each.edit
+            )
             for each in (*self._drifting(tape, control), *sound)
             if each.start < self.end and each.end > self.start
         ]
@@ -105,13 +107,13 @@ class HeardStretch:
                     times = f"{self._seconds(each.start)} to {self._seconds(each.end)}"
                     yield f"{what} from {times} seconds."
 
-    def _drifting(self, tape: Tape, control: Iterable[State]) -> Iterator[State]:
+    def _drifting(self, tape: Tape, control: Iterable[PlaybackState]) -> Iterator[PlaybackState]:
         """Where the machine is not locked: without pulses, only where a sound lies."""
         for state in control:
             if state.state is Condition.NO_CONTROL:
                 for run in tape.sound.laid.between(state.start, state.end):
                     first, last = max(run.start, state.start), min(run.end, state.end)
-                    yield State(first, last, Condition.UNSETTLED_SOUND, state.edit)
+                    yield PlaybackState(first, last, Condition.UNSETTLED_SOUND, state.edit)
             else:
                 yield state
 

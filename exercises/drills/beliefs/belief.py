@@ -1,30 +1,30 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from exercises.drills.beliefs.attempt import Attempt
+from exercises.drills.beliefs.trial import Trial
 from exercises.drills.setting.change import Mode
 from exercises.tape import Bench, Tape
 
 
-def never(_: Attempt) -> bool:
+def never(_: Trial) -> bool:
     return False
 
 
-def always(_: Attempt) -> bool:
+def always(_: Trial) -> bool:
     return True
 
 
-def as_it_is(attempt: Attempt) -> Attempt:
-    return attempt
+def as_it_is(trial: Trial) -> Trial:
+    return trial
 
 
-def nothing(_: Attempt) -> int:
+def nothing(_: Trial) -> int:
     return 0
 
 
-def over_blank_tape(attempt: Attempt) -> bool:
+def over_blank_tape(trial: Trial) -> bool:
     """Whether the recorder runs up over tape without pulses."""
-    return attempt.change.at > 0 and attempt.master.control.at(attempt.change.at - 1) is None
+    return trial.change.at > 0 and trial.master.control.at(trial.change.at - 1) is None
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,10 +40,10 @@ class Belief:
 
     id: str
     modes: tuple[Mode, ...]
-    taken: Callable[[Attempt], Attempt] = as_it_is
-    before: Callable[[Attempt, Tape], Tape] = lambda _attempt, tape: tape
-    after: Callable[[Attempt, Tape, Tape], Tape] = lambda _attempt, _before, tape: tape
-    player_locked: Callable[[Attempt], bool] = never
-    recorder_locked: Callable[[Attempt], bool] = never
-    made_up: Callable[[Attempt], int] = nothing
+    taken: Callable[[Trial], Trial] = as_it_is
+    before: Callable[[Trial, Tape], Tape] = lambda _attempt, tape: tape
+    after: Callable[[Trial, Tape, Tape], Tape] = lambda _attempt, _before, tape: tape
+    player_locked: Callable[[Trial], bool] = never
+    recorder_locked: Callable[[Trial], bool] = never
+    made_up: Callable[[Trial], int] = nothing
     played: Callable[[Tape, Bench], Tape] | None = None

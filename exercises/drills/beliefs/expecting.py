@@ -2,7 +2,6 @@
 
 from collections.abc import Collection
 
-from exercises.drills.beliefs.attempt import Attempt
 from exercises.drills.beliefs.belief import Belief, always, over_blank_tape
 from exercises.drills.beliefs.marking import bridged, one_frame_more, spoilt_joint
 from exercises.drills.beliefs.playing import pulses_under_all, pulses_under_sound
@@ -16,6 +15,7 @@ from exercises.drills.beliefs.recording import (
     ragged_end,
 )
 from exercises.drills.beliefs.run_ups import black_for_nothing, by_the_pre_roll, takes_joined
+from exercises.drills.beliefs.trial import Trial
 from exercises.drills.setting.change import Mode
 from exercises.tape import Bench, Tape, record
 from exercises.tape.by_hand import in_phase, with_runs
@@ -73,18 +73,18 @@ PROMISING = tuple(
 )
 
 
-def recorded(attempt: Attempt, beliefs: Collection[str] = ()) -> Tape:
+def recorded(trial: Trial, beliefs: Collection[str] = ()) -> Tape:
     """The master after the attempt, by the rules or as somebody with these beliefs expects it."""
-    held = [each for each in BELIEFS.values() if each.id in beliefs and attempt.mode in each.modes]
+    held = [each for each in BELIEFS.values() if each.id in beliefs and trial.mode in each.modes]
     for belief in held:
-        attempt = belief.taken(attempt)
-    before = attempt.master
+        trial = belief.taken(trial)
+    before = trial.master
     for belief in held:
-        before = belief.before(attempt, before)
-    tape = record(before, attempt.edit, attempt.bench)
-    tape = locked(attempt, held, before, tape)
+        before = belief.before(trial, before)
+    tape = record(before, trial.edit, trial.bench)
+    tape = locked(trial, held, before, tape)
     for belief in held:
-        tape = belief.after(attempt, before, tape)
+        tape = belief.after(trial, before, tape)
     return tape
 
 
@@ -100,15 +100,15 @@ def as_played(tape: Tape, bench: Bench, beliefs: Collection[str] = ()) -> Tape:
     return tape
 
 
-def locked(attempt: Attempt, held: Collection[Belief], before: Tape, tape: Tape) -> Tape:
+def locked(trial: Trial, held: Collection[Belief], before: Tape, tape: Tape) -> Tape:
     """The copy as steady as those machines make it that nobody expects to be locked anyhow.
 
     Where the recorder is, an assemble's pulses run on from any that lie before it.
     """
-    edit, bench = attempt.edit, attempt.bench
-    player = any(belief.player_locked(attempt) for belief in held)
-    recorder = any(belief.recorder_locked(attempt) for belief in held)
-    needed = bench.lock - max((belief.made_up(attempt) for belief in held), default=0)
+    edit, bench = trial.edit, trial.bench
+    player = any(belief.player_locked(trial) for belief in held)
+    recorder = any(belief.recorder_locked(trial) for belief in held)
+    needed = bench.lock - max((belief.made_up(trial) for belief in held), default=0)
     if not (player or recorder or needed < bench.lock):
         return tape
     recorder = recorder or before.run_up(edit.at) >= needed
@@ -116,8 +116,8 @@ def locked(attempt: Attempt, held: Collection[Belief], before: Tape, tape: Tape)
     run_ups += [] if recorder else [before.run_up(edit.at)]
     missing = max(0, needed - min(run_ups, default=needed))
     laid = list(copied(edit, unsettled=missing, relock=bench.relock))
-    tape = with_runs(tape, attempt.mode.tracks, edit.at, edit.end, laid)
-    return run_on(before, tape, edit.at) if recorder and attempt.mode is Mode.ASSEMBLE else tape
+    tape = with_runs(tape, trial.mode.tracks, edit.at, edit.end, laid)
+    return run_on(before, tape, edit.at) if recorder and trial.mode is Mode.ASSEMBLE else tape
 
 
 def run_on(before: Tape, tape: Tape, at: int) -> Tape:

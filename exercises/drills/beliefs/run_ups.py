@@ -2,34 +2,34 @@
 
 from dataclasses import replace
 
-from exercises.drills.beliefs.attempt import Attempt
+from exercises.drills.beliefs.trial import Trial
 from exercises.tape import Laid, Run, Source, Take, Tape, Track
 
 BLACK = "black"
 
 
-def by_the_pre_roll(attempt: Attempt) -> int:
-    return attempt.spare
+def by_the_pre_roll(trial: Trial) -> int:
+    return trial.spare
 
 
-def takes_joined(attempt: Attempt) -> Attempt:
+def takes_joined(trial: Trial) -> Trial:
     """Takes that touch counted as one, where they were recorded alike."""
-    source = attempt.change.source
+    source = trial.change.source
     joined: list[Take] = []
     for take in source.takes:
         if joined and _touch(joined[-1], take):
             joined[-1] = replace(joined[-1], end=take.end)
         else:
             joined.append(take)
-    change = replace(attempt.change, source=Source(source.name, tuple(joined)))
-    return replace(attempt, change=change)
+    change = replace(trial.change, source=Source(source.name, tuple(joined)))
+    return replace(trial, change=change)
 
 
 def _touch(first: Take, second: Take) -> bool:
     return replace(first, start=first.end, end=second.end) == second
 
 
-def black_for_nothing(_: Attempt, tape: Tape) -> Tape:
+def black_for_nothing(_: Trial, tape: Tape) -> Tape:
     return without_black(tape)
 
 

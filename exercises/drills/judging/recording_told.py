@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 
-from exercises.drills.beliefs import Attempt, recorded
+from exercises.drills.beliefs import Trial, recorded
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import code, length, listed, span
 from exercises.tape.explaining import Account, Harm, harms
@@ -12,15 +12,13 @@ from exercises.tape.judging import Demand, Trouble, misses
 class RecordingTold:
     """One attempt, what came of it, and the words for that."""
 
-    def __init__(self, attempt: Attempt, wants: Iterable[Demand]) -> None:
-        self.attempt = attempt
-        self.tape = recorded(attempt)
-        self.account = Account(attempt.master, attempt.edit, attempt.bench)
-        laid = [want for want in wants if not want.new or want.track in attempt.mode.tracks]
-        self.unrecorded = [
-            track for track in attempt.change.tracks if track not in attempt.mode.tracks
-        ]
-        self.harms = tuple(harms(misses(laid, self.tape, attempt.bench)))
+    def __init__(self, trial: Trial, wants: Iterable[Demand]) -> None:
+        self.trial = trial
+        self.tape = recorded(trial)
+        self.account = Account(trial.master, trial.edit, trial.bench)
+        laid = [want for want in wants if not want.new or want.track in trial.mode.tracks]
+        self.unrecorded = [track for track in trial.change.tracks if track not in trial.mode.tracks]
+        self.harms = tuple(harms(misses(laid, self.tape, trial.bench)))
 
     def told(self) -> list[str]:
         """What it records, then what is wrong with that; or that all is well."""
@@ -35,16 +33,16 @@ class RecordingTold:
             yield self._told(harm)
 
     def _span(self, start: int, end: int) -> str:
-        return span(start, end, self.attempt.bench)
+        return span(start, end, self.trial.bench)
 
     def _long(self, frames: int) -> str:
-        return length(frames, self.attempt.bench.rate)
+        return length(frames, self.trial.bench.rate)
 
     def _code(self, frame: int) -> str:
-        return code(frame, self.attempt.bench)
+        return code(frame, self.trial.bench)
 
     def _recorded(self) -> Iterator[str]:
-        change, mode = self.attempt.change, self.attempt.mode
+        change, mode = self.trial.change, self.trial.mode
         where = self._span(change.at, change.end)
         if mode is not Mode.ASSEMBLE:
             yield f"{mode.words} records {listed(mode.tracks)} {where}."
@@ -64,7 +62,7 @@ class RecordingTold:
         return self._told_new(harm) if harm.new else self._told_kept(harm)
 
     def _told_moved(self) -> str:
-        change = self.attempt.change
+        change = self.trial.change
         return (
             f"Nothing moves along: what lay from {self._code(change.at)} on stays where it was, "
             f"and the new shot is recorded over {self._long(change.end - change.at)} of it."
@@ -90,7 +88,7 @@ class RecordingTold:
 
     def _unlocked(self) -> str:
         """Why the machines were not locked when the copy began."""
-        lock = self.attempt.bench.lock
+        lock = self.trial.bench.lock
         short = [
             f"{'the take' if each.source else 'the edit master'} has "
             f"{self._long(each.frames) if each.frames else 'none'}"

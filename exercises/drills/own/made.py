@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, Step
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, MeantEdit
 from exercises.drills.own.master import OnMaster
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job
@@ -63,6 +63,6 @@ class DescribedEdits(OnMaster):
         return super(DescribedEdits, cls).from_json({**stored, "edits": edits})
 
 
-def step(job: Job) -> Step:
+def step(job: Job) -> MeantEdit:
     takes = tuple(Take(*take) for take in job.clip.takes)
-    return Step(job.change(Source(job.clip.tape, takes)), job.mode)
+    return MeantEdit(job.change(Source(job.clip.tape, takes)), job.mode)

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import Attempt, recorded
+from exercises.drills.beliefs import Trial, recorded
 from exercises.drills.judging.rules import (
     CONTINUE,
     ENDS,
@@ -120,7 +120,7 @@ def rule(task: Task, right: str) -> Rule:
         return ONE_TRACK
     mode = next(mode for mode in Mode if set(mode.tracks) == set(task.change.tracks))
     insert = mode if mode is not Mode.ASSEMBLE else Mode.INSERT_BOTH
-    tape = recorded(Attempt(task.master, task.change, insert, task.bench))
+    tape = recorded(Trial(task.master, task.change, insert, task.bench))
     troubles = {miss.trouble for miss in misses(task.wants, tape, task.bench)}
     return forbidding(task, troubles)
 

@@ -14,7 +14,7 @@ from exercises.signal.sound.splice import RAMP, butted
 from exercises.signal.sound.wow import Unsteady
 from exercises.tape.bench import Bench
 from exercises.tape.faults.meter import RunMeter
-from exercises.tape.playback import Condition, State, track_states
+from exercises.tape.playback import Condition, PlaybackState, track_states
 from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid
@@ -95,7 +95,7 @@ class Hearing:
     def _count(self, start: int, end: int) -> int:
         return sample_at(end, self.bench.rate) - sample_at(start, self.bench.rate)
 
-    def _unsteady(self, control: list[State]) -> tuple[Unsteady, ...]:
+    def _unsteady(self, control: list[PlaybackState]) -> tuple[Unsteady, ...]:
         rate = self.bench.rate
         return tuple(
             Unsteady(
@@ -107,7 +107,7 @@ class Hearing:
             if state.state is not Condition.CLEAN
         )
 
-    def _plays(self, control: list[State], at: int, count: int) -> Samples:
+    def _plays(self, control: list[PlaybackState], at: int, count: int) -> Samples:
         """0 where the machine mutes: on blank tape. Sound without pulses is heard, unsteadily."""
         plays = np.ones(count, np.float32)
         for state in control:
@@ -115,7 +115,7 @@ class Hearing:
                 self._mute(plays, state, at)
         return plays
 
-    def _mute(self, plays: Samples, state: State, at: int) -> None:
+    def _mute(self, plays: Samples, state: PlaybackState, at: int) -> None:
         for piece in unpulsed(self.tape, state.start, state.end):
             if not piece.recorded:
                 first, last = (sample_at(each, self.bench.rate) - at for each in piece[:2])

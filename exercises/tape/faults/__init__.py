@@ -9,7 +9,7 @@ from itertools import chain
 
 from exercises.tape.bench import Bench
 from exercises.tape.faults.adjustment import bent_verticals, noise_bands, recorder_off_position
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit
 from exercises.tape.faults.flashes import flash_frames
 from exercises.tape.faults.generations import too_many_generations
 from exercises.tape.faults.jumps import mixed_recorders, picture_jumps, sound_jumps
@@ -28,9 +28,9 @@ from exercises.tape.faults.words import cut_words, stray_breaths
 from exercises.tape.tape import Tape
 from exercises.tape.work import spend
 
-__all__ = ["Fault", "Kind", "Measured", "Severity", "Unit", "faults"]
+__all__ = ["Fault", "FaultKind", "Measured", "Severity", "Unit", "faults"]
 
-ORDER = {kind: number for number, kind in enumerate(Kind)}
+ORDER = {kind: number for number, kind in enumerate(FaultKind)}
 RUN = 8  # steps of work to find what is wrong with one
 CONTENT = (flash_frames, cut_words, stray_breaths, sound_out_of_step)
 METERED = (

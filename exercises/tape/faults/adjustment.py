@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator, Sequence
 
 from exercises.tape.drift import Adjustment
 from exercises.tape.faults.blame import blamed
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit, joined
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.geometry import envelope_loss
@@ -24,7 +24,7 @@ def noise_bands(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     most = meter.bench.limits.envelope_loss
     return joined(
         Fault(
-            Kind.NOISE_BAND,
+            FaultKind.NOISE_BAND,
             "picture",
             start,
             end,
@@ -42,7 +42,7 @@ def bent_verticals(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     most = meter.bench.limits.skew
     return joined(
         Fault(
-            Kind.BENT_VERTICALS,
+            FaultKind.BENT_VERTICALS,
             "picture",
             start,
             end,
@@ -63,7 +63,7 @@ def recorder_off_position(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     most = meter.bench.limits.recorder_tracking
     return joined(
         Fault(
-            Kind.RECORDER_OFF_POSITION,
+            FaultKind.RECORDER_OFF_POSITION,
             "picture",
             start,
             end,

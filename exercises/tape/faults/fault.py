@@ -8,7 +8,7 @@ from exercises.tape.faults.severity import Severity
 from exercises.tape.tape import TrackName
 
 
-class Kind(StrEnum):
+class FaultKind(StrEnum):
     FLASH_FRAMES = "flash-frames"
     CLIPPED_WORD = "clipped-word"
     STRAY_BREATH = "stray-breath"
@@ -56,7 +56,7 @@ class Fault(NamedTuple):
     ``edit`` is the index of the edit that caused it; None where none did.
     """
 
-    kind: Kind
+    kind: FaultKind
     track: TrackName
     start: int
     end: int

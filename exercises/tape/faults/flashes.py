@@ -3,9 +3,9 @@ from itertools import pairwise
 
 from exercises.tape.bench import Bench
 from exercises.tape.faults.blame import latest
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit
 from exercises.tape.faults.severity import Severity, graded
-from exercises.tape.faults.stretches import Stretch, stretches
+from exercises.tape.faults.stretches import UncutStretch, stretches
 from exercises.tape.tape import Tape
 
 
@@ -18,7 +18,7 @@ def flash_frames(tape: Tape, bench: Bench) -> Iterator[Fault]:
     for start, end in _short(stretches(tape.picture.laid), most):
         frames = end - start
         yield Fault(
-            Kind.FLASH_FRAMES,
+            FaultKind.FLASH_FRAMES,
             "picture",
             start,
             end,
@@ -28,7 +28,7 @@ def flash_frames(tape: Tape, bench: Bench) -> Iterator[Fault]:
         )
 
 
-def _short(shots: list[Stretch], most: int) -> Iterator[tuple[int, int]]:
+def _short(shots: list[UncutStretch], most: int) -> Iterator[tuple[int, int]]:
     close = True  # whether something lies just before the stretch; nothing is before the first
     for number, (shot, after) in enumerate(pairwise(shots)):
         gap = after.start - shot.end

@@ -1,7 +1,7 @@
 from collections.abc import Iterator
 
 from exercises.tape.faults.blame import blamed
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit, joined
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import Severity
 from exercises.tape.noise import grade_snr, noise_grade
@@ -17,7 +17,7 @@ def too_many_generations(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     least = 10 * grade_snr(meter.bench.limits.grade)
     return joined(
         Fault(
-            Kind.TOO_MANY_GENERATIONS,
+            FaultKind.TOO_MANY_GENERATIONS,
             "picture",
             start,
             end,

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 from itertools import pairwise
 
 from exercises.tape.faults.blame import cutter
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import Severity, graded
 from exercises.tape.runs import Run
@@ -20,7 +20,7 @@ def picture_jumps(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     most = meter.bench.limits.picture_step
     for frame, step in _steps(tape.picture, meter.white, most):
         yield Fault(
-            Kind.PICTURE_LEVEL_JUMP,
+            FaultKind.PICTURE_LEVEL_JUMP,
             "picture",
             frame,
             frame + 1,
@@ -35,7 +35,7 @@ def sound_jumps(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     most = meter.bench.limits.sound_step
     for frame, step in _steps(tape.sound, meter.sound, most):
         yield Fault(
-            Kind.SOUND_LEVEL_JUMP,
+            FaultKind.SOUND_LEVEL_JUMP,
             "sound",
             frame,
             frame + 1,
@@ -54,7 +54,7 @@ def mixed_recorders(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     for before, after in _meetings(tape.picture) if most < 2 else ():
         if before.value.made.making.recorder.name != after.value.made.making.recorder.name:
             yield Fault(
-                Kind.MIXED_RECORDERS,
+                FaultKind.MIXED_RECORDERS,
                 "picture",
                 after.start,
                 after.start + 1,

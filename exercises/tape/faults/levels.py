@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 
 from exercises.tape.faults.blame import blamed
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit, joined
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.tape import Tape, TrackName
@@ -20,7 +20,7 @@ def flat_pictures(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     def low(laid: Laid) -> Measured | None:
         return below(meter.white(laid), Unit.IRE, least)
 
-    return _outside(tape.picture, "picture", Kind.FLAT_PICTURE, low, IRE_STEP)
+    return _outside(tape.picture, "picture", FaultKind.FLAT_PICTURE, low, IRE_STEP)
 
 
 def clipped_pictures(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
@@ -32,7 +32,7 @@ def clipped_pictures(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
         source = None if levels is None else above(levels.white, Unit.IRE, most)
         return source or above(meter.white(laid), Unit.IRE, most)
 
-    return _outside(tape.picture, "picture", Kind.CLIPPED_PICTURE, high, IRE_STEP)
+    return _outside(tape.picture, "picture", FaultKind.CLIPPED_PICTURE, high, IRE_STEP)
 
 
 def weak_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
@@ -42,7 +42,7 @@ def weak_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     def low(laid: Laid) -> Measured | None:
         return below(meter.sound(laid), Unit.DECIBEL_TENTHS, least)
 
-    return _outside(tape.sound, "sound", Kind.WEAK_SOUND, low, WEAK_STEP)
+    return _outside(tape.sound, "sound", FaultKind.WEAK_SOUND, low, WEAK_STEP)
 
 
 def distorted_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
@@ -54,7 +54,7 @@ def distorted_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
         source = None if levels is None else above(levels.sound, Unit.DECIBEL_TENTHS, most)
         return source or above(meter.sound(laid), Unit.DECIBEL_TENTHS, most)
 
-    return _outside(tape.sound, "sound", Kind.DISTORTED_SOUND, high, LOUD_STEP)
+    return _outside(tape.sound, "sound", FaultKind.DISTORTED_SOUND, high, LOUD_STEP)
 
 
 def pressed_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
@@ -64,13 +64,13 @@ def pressed_sounds(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     def taken(laid: Laid) -> Measured | None:
         return above(meter.limited(laid), Unit.DECIBEL_TENTHS, most)
 
-    return _outside(tape.sound, "sound", Kind.PRESSED_SOUND, taken, LOUD_STEP)
+    return _outside(tape.sound, "sound", FaultKind.PRESSED_SOUND, taken, LOUD_STEP)
 
 
 def _outside(
     track: Track[Laid],
     name: TrackName,
-    kind: Kind,
+    kind: FaultKind,
     measured: Callable[[Laid], Measured | None],
     step: int,
 ) -> Iterator[Fault]:

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from exercises.tape.bench import Bench
 from exercises.tape.faults.blame import blamed
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.levels import Levels
@@ -45,7 +45,7 @@ def noisy_pauses(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
             severity = graded(pause.noise - most - 1, STEP)
             measured = Measured(pause.noise, Unit.DECIBEL_TENTHS, most)
             for start, end, edit in blamed(tape.sound, pause.start + shift, pause.end + shift):
-                yield Fault(Kind.NOISY_PAUSES, "sound", start, end, severity, edit, measured)
+                yield Fault(FaultKind.NOISY_PAUSES, "sound", start, end, severity, edit, measured)
 
 
 def lifted(run: Run[Laid], levels: Levels, bench: Bench) -> Iterator[Pause]:

@@ -2,7 +2,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from exercises.tape.bench import Bench
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit, joined
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit, joined
 from exercises.tape.faults.severity import Severity
 from exercises.tape.limits import Limits
 from exercises.tape.runs import Run
@@ -34,7 +34,7 @@ def _out_of_step(tape: Tape, bench: Bench) -> Iterator[Fault]:
         limit, most = _limits(bench.limits, early=frames > 0)
         if abs(off) > abs(limit):
             yield Fault(
-                Kind.SOUND_OUT_OF_STEP,
+                FaultKind.SOUND_OUT_OF_STEP,
                 "sound",
                 start,
                 end,

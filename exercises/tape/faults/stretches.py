@@ -7,7 +7,7 @@ from exercises.tape.runs import Run
 from exercises.tape.track import Laid
 
 
-class Stretch(NamedTuple):
+class UncutStretch(NamedTuple):
     """Runs that continue one another, however each was recorded."""
 
     first: Run[Laid]
@@ -31,11 +31,11 @@ def runs_on(before: Run[Laid], after: Run[Laid]) -> bool:
     )
 
 
-def stretches(runs: Iterable[Run[Laid]]) -> list[Stretch]:
-    found: list[Stretch] = []
+def stretches(runs: Iterable[Run[Laid]]) -> list[UncutStretch]:
+    found: list[UncutStretch] = []
     for run in runs:
         if found and runs_on(found[-1].last, run):
-            found[-1] = Stretch(found[-1].first, run)
+            found[-1] = UncutStretch(found[-1].first, run)
         else:
-            found.append(Stretch(run, run))
+            found.append(UncutStretch(run, run))
     return found

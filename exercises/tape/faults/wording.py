@@ -1,51 +1,53 @@
 """Faults in words, from their measurements."""
 
-from exercises.tape.faults.fault import Fault, Kind, Unit
+from exercises.tape.faults.fault import Fault, FaultKind, Unit
 
 # What a mark on a map is labelled.
 LABELS = {
-    Kind.FLASH_FRAMES: "flash frames",
-    Kind.CLIPPED_WORD: "clipped word",
-    Kind.STRAY_BREATH: "stray breath",
-    Kind.PICTURE_LEVEL_JUMP: "picture jumps",
-    Kind.SOUND_LEVEL_JUMP: "sound jumps",
-    Kind.FLAT_PICTURE: "flat picture",
-    Kind.CLIPPED_PICTURE: "clipped picture",
-    Kind.WEAK_SOUND: "weak sound",
-    Kind.DISTORTED_SOUND: "distorted sound",
-    Kind.PRESSED_SOUND: "pressed sound",
-    Kind.NOISY_PAUSES: "noisy pause",
-    Kind.NOISE_BAND: "noise band",
-    Kind.BENT_VERTICALS: "bent verticals",
-    Kind.MIXED_RECORDERS: "mixed recorders",
-    Kind.RECORDER_OFF_POSITION: "recorder off position",
-    Kind.TOO_MANY_GENERATIONS: "too many generations",
-    Kind.SOUND_OUT_OF_STEP: "out of step",
+    FaultKind.FLASH_FRAMES: "flash frames",
+    FaultKind.CLIPPED_WORD: "clipped word",
+    FaultKind.STRAY_BREATH: "stray breath",
+    FaultKind.PICTURE_LEVEL_JUMP: "picture jumps",
+    FaultKind.SOUND_LEVEL_JUMP: "sound jumps",
+    FaultKind.FLAT_PICTURE: "flat picture",
+    FaultKind.CLIPPED_PICTURE: "clipped picture",
+    FaultKind.WEAK_SOUND: "weak sound",
+    FaultKind.DISTORTED_SOUND: "distorted sound",
+    FaultKind.PRESSED_SOUND: "pressed sound",
+    FaultKind.NOISY_PAUSES: "noisy pause",
+    FaultKind.NOISE_BAND: "noise band",
+    FaultKind.BENT_VERTICALS: "bent verticals",
+    FaultKind.MIXED_RECORDERS: "mixed recorders",
+    FaultKind.RECORDER_OFF_POSITION: "recorder off position",
+    FaultKind.TOO_MANY_GENERATIONS: "too many generations",
+    FaultKind.SOUND_OUT_OF_STEP: "out of step",
 }
 
 # What is seen or heard, and why; `value` and `limit` come with their unit.
 SENTENCES = {
-    Kind.FLASH_FRAMES: "{value} of something else between two shots",
-    Kind.CLIPPED_WORD: "an edit point inside a word cuts off {value} of it",
-    Kind.STRAY_BREATH: "{value} of a breath left at the edit point",
-    Kind.PICTURE_LEVEL_JUMP: "the white jumps by {value} at the cut (up to {limit} pass)",
-    Kind.SOUND_LEVEL_JUMP: "the sound jumps by {value} at the cut (up to {limit} pass)",
-    Kind.FLAT_PICTURE: "flat picture: the white is only at {value} (from {limit} on it passes)",
-    Kind.CLIPPED_PICTURE: "clipped picture: the white is at {value} (up to {limit} passes)",
-    Kind.WEAK_SOUND: "weak sound: {value} (from {limit} on it passes)",
-    Kind.DISTORTED_SOUND: "distorted sound: {value} (up to {limit} passes)",
-    Kind.PRESSED_SOUND: "pressed sound: the limiter takes {value} off the speech "
+    FaultKind.FLASH_FRAMES: "{value} of something else between two shots",
+    FaultKind.CLIPPED_WORD: "an edit point inside a word cuts off {value} of it",
+    FaultKind.STRAY_BREATH: "{value} of a breath left at the edit point",
+    FaultKind.PICTURE_LEVEL_JUMP: "the white jumps by {value} at the cut (up to {limit} pass)",
+    FaultKind.SOUND_LEVEL_JUMP: "the sound jumps by {value} at the cut (up to {limit} pass)",
+    FaultKind.FLAT_PICTURE: "flat picture: the white is only at {value} "
+    "(from {limit} on it passes)",
+    FaultKind.CLIPPED_PICTURE: "clipped picture: the white is at {value} (up to {limit} passes)",
+    FaultKind.WEAK_SOUND: "weak sound: {value} (from {limit} on it passes)",
+    FaultKind.DISTORTED_SOUND: "distorted sound: {value} (up to {limit} passes)",
+    FaultKind.PRESSED_SOUND: "pressed sound: the limiter takes {value} off the speech "
     "(up to {limit} passes)",
-    Kind.NOISY_PAUSES: "automatic gain lifts the pause to {value} (up to {limit} passes)",
-    Kind.NOISE_BAND: "noise band: bad tracking let the heads’ signal fall by {value} in the copy",
-    Kind.BENT_VERTICALS: "bent verticals: skew made a step of {value} in the copy",
-    Kind.MIXED_RECORDERS: "this picture and the one before it come from two recorders",
-    Kind.RECORDER_OFF_POSITION: "the recorder’s tracking was {value} off its fixed position",
-    Kind.TOO_MANY_GENERATIONS: "too many generations: signal-to-noise is {value}, not {limit}",
-    Kind.SOUND_OUT_OF_STEP: "the sound comes {value} its picture",
+    FaultKind.NOISY_PAUSES: "automatic gain lifts the pause to {value} (up to {limit} passes)",
+    FaultKind.NOISE_BAND: "noise band: bad tracking let the heads’ signal fall by {value} "
+    "in the copy",
+    FaultKind.BENT_VERTICALS: "bent verticals: skew made a step of {value} in the copy",
+    FaultKind.MIXED_RECORDERS: "this picture and the one before it come from two recorders",
+    FaultKind.RECORDER_OFF_POSITION: "the recorder’s tracking was {value} off its fixed position",
+    FaultKind.TOO_MANY_GENERATIONS: "too many generations: signal-to-noise is {value}, not {limit}",
+    FaultKind.SOUND_OUT_OF_STEP: "the sound comes {value} its picture",
 }
 
-LEVELS = {Kind.WEAK_SOUND, Kind.DISTORTED_SOUND, Kind.NOISY_PAUSES}
+LEVELS = {FaultKind.WEAK_SOUND, FaultKind.DISTORTED_SOUND, FaultKind.NOISY_PAUSES}
 
 
 def label(fault: Fault) -> str:
@@ -60,12 +62,12 @@ def sentence(fault: Fault) -> str:
     )
 
 
-def _told(kind: Kind, value: int, unit: Unit) -> str:
+def _told(kind: FaultKind, value: int, unit: Unit) -> str:
     """A measurement as it is spoken of: tenths as wholes, a sign as a word."""
     told = amount(abs(value), unit)
     if kind in LEVELS:
         return f"{told} {'under' if value < 0 else 'over'} line-up" if value else "line-up level"
-    if kind is Kind.SOUND_OUT_OF_STEP:
+    if kind is FaultKind.SOUND_OUT_OF_STEP:
         return f"{told} {'after' if value < 0 else 'before'}"
     return told
 

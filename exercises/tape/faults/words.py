@@ -9,9 +9,9 @@ from typing import NamedTuple
 
 from exercises.tape.bench import Bench
 from exercises.tape.faults.blame import cutter
-from exercises.tape.faults.fault import Fault, Kind, Measured, Unit
+from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit
 from exercises.tape.faults.severity import graded
-from exercises.tape.faults.stretches import Stretch, stretches
+from exercises.tape.faults.stretches import UncutStretch, stretches
 from exercises.tape.marks import Marks, Span
 from exercises.tape.tape import Tape
 
@@ -25,7 +25,7 @@ class SoundEnd(NamedTuple):
     frame: int
     starts: bool
     marks: Marks
-    stretch: Stretch
+    stretch: UncutStretch
 
     def heard(self, frames: int) -> tuple[int, int]:
         """So many frames next to the point, as they lie on the master."""
@@ -48,7 +48,7 @@ def cut_words(tape: Tape, bench: Bench) -> Iterator[Fault]:
         lost, kept = (before, after) if point.starts else (after, before)
         if lost > limit:
             yield Fault(
-                Kind.CLIPPED_WORD,
+                FaultKind.CLIPPED_WORD,
                 "sound",
                 *point.heard(kept),
                 graded(lost - limit - 1, WORD_STEP),
@@ -70,7 +70,7 @@ def stray_breaths(tape: Tape, bench: Bench) -> Iterator[Fault]:
             heard = point.frame - breath.start if breath.end >= point.frame else 0
         if heard > limit:
             yield Fault(
-                Kind.STRAY_BREATH,
+                FaultKind.STRAY_BREATH,
                 "sound",
                 *point.heard(heard),
                 graded(heard - limit - 1, BREATH_STEP),

@@ -3,21 +3,21 @@ from dataclasses import replace
 from typing import Any
 
 from exercises.tape.bench import Bench
-from exercises.tape.from_json.bounds import GRADES, LEVEL, SNR, WHITE, Bounds
+from exercises.tape.from_json.bounds import GRADES, LEVEL, SNR, WHITE, NumberBounds
 from exercises.tape.from_json.document_value import LIMIT, DocumentValue
 from exercises.tape.gain_control import AutomaticGain, Limiter
 from exercises.tape.limits import Limits
 from exercises.tape.rate import Rate
 
-FRAMES = Bounds(0, LIMIT)
-MILLISECONDS = Bounds(1, 60_000)
+FRAMES = NumberBounds(0, LIMIT)
+MILLISECONDS = NumberBounds(1, 60_000)
 
 BENCH = {"lock": FRAMES, "relock": FRAMES, "erase_gap": FRAMES, "snr": SNR}
 PARTS = ("limiter", "automatic_gain", "limits")
-LIMITER = {"threshold": LEVEL, "ratio": Bounds(1, 100)}
+LIMITER = {"threshold": LEVEL, "ratio": NumberBounds(1, 100)}
 AUTOMATIC_GAIN = {
     "target": LEVEL,
-    "most": Bounds(0, 600),
+    "most": NumberBounds(0, 600),
     "attack": MILLISECONDS,
     "release": MILLISECONDS,
 }
@@ -26,17 +26,17 @@ LIMITS = {
     "clipped_word": FRAMES,
     "stray_breath": FRAMES,
     "picture_step": WHITE,
-    "sound_step": Bounds(0, 600),
+    "sound_step": NumberBounds(0, 600),
     "flat_picture": WHITE,
     "clipped_picture": WHITE,
     "weak_sound": LEVEL,
     "distorted_sound": LEVEL,
-    "limiting": Bounds(0, 600),
+    "limiting": NumberBounds(0, 600),
     "noise_floor": LEVEL,
-    "envelope_loss": Bounds(0, 400),
-    "skew": Bounds(0, 200),
-    "recorder_tracking": Bounds(0, 100),
-    "recorders": Bounds(1, 2),
+    "envelope_loss": NumberBounds(0, 400),
+    "skew": NumberBounds(0, 200),
+    "recorder_tracking": NumberBounds(0, 100),
+    "recorders": NumberBounds(1, 2),
     "grade": GRADES,
     "sound_early": FRAMES,
     "sound_late": FRAMES,
@@ -86,7 +86,7 @@ def _limits(given: DocumentValue | None) -> Limits:
     return limits
 
 
-def _figures(given: DocumentValue | None, known: Mapping[str, Bounds]) -> dict[str, int]:
+def _figures(given: DocumentValue | None, known: Mapping[str, NumberBounds]) -> dict[str, int]:
     if given is None:
         return {}
     return {key: known[key].read(field) for key, field in given.known_fields((), known).items()}

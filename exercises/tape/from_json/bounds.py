@@ -5,7 +5,7 @@ from typing import NamedTuple
 from exercises.tape.from_json.document_value import DocumentValue
 
 
-class Bounds(NamedTuple):
+class NumberBounds(NamedTuple):
     least: int
     most: int
 
@@ -13,10 +13,10 @@ class Bounds(NamedTuple):
         return given.whole(self.least, self.most)
 
 
-WHITE = Bounds(0, 140)  # IRE; a whole composite signal is 140 IRE high
-LEVEL = Bounds(-900, 200)  # 0.1 dB over line-up
-GAIN = Bounds(-600, 600)  # 0.1 dB
-TRACK = Bounds(-100, 100)  # percent of a track; at 100 the heads are on the next track
-SKEW = Bounds(-200, 200)  # 0.1 µs; a tape stretched by one in a thousand
-SNR = Bounds(100, 900)  # 0.1 dB
-GRADES = Bounds(1, 5)
+WHITE = NumberBounds(0, 140)  # IRE; a whole composite signal is 140 IRE high
+LEVEL = NumberBounds(-900, 200)  # 0.1 dB over line-up
+GAIN = NumberBounds(-600, 600)  # 0.1 dB
+TRACK = NumberBounds(-100, 100)  # percent of a track; at 100 the heads are on the next track
+SKEW = NumberBounds(-200, 200)  # 0.1 µs; a tape stretched by one in a thousand
+SNR = NumberBounds(100, 900)  # 0.1 dB
+GRADES = NumberBounds(1, 5)

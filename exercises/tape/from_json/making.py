@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from exercises.tape.from_json.bounds import GAIN, SKEW, SNR, TRACK, Bounds
+from exercises.tape.from_json.bounds import GAIN, SKEW, SNR, TRACK, NumberBounds
 from exercises.tape.from_json.document_value import LIMIT, DocumentValue, Fields
 from exercises.tape.making import (
     WELL_ADJUSTED,
@@ -15,8 +15,8 @@ from exercises.tape.making import (
 )
 
 MAKING = ("player", "recorder", "picture_level", "sound_level")
-SEED = Bounds(0, LIMIT)
-STEP = Bounds(0, 100)
+SEED = NumberBounds(0, LIMIT)
+STEP = NumberBounds(0, 100)
 
 
 def read_making(fields: Mapping[str, DocumentValue]) -> Making:
@@ -78,6 +78,6 @@ def _optional(given: DocumentValue | None, known: tuple[str, ...]) -> Fields:
     return {} if given is None else given.known_fields((), known)
 
 
-def _figure(fields: Mapping[str, DocumentValue], key: str, bounds: Bounds) -> int:
+def _figure(fields: Mapping[str, DocumentValue], key: str, bounds: NumberBounds) -> int:
     """A figure that is 0 where it is not said."""
     return bounds.read(fields[key]) if key in fields else 0

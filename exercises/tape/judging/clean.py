@@ -8,11 +8,11 @@ from operator import attrgetter
 from exercises.tape.bench import Bench
 from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.ranges import TRACKS, Ranges, asked, kept_on, overlapping
-from exercises.tape.playback import Condition, State, track_states, worst
+from exercises.tape.playback import Condition, PlaybackState, track_states, worst
 from exercises.tape.tape import Tape
 
 
-def unclean(brief: Brief, before: Tape, after: Tape, bench: Bench) -> tuple[State, ...]:
+def unclean(brief: Brief, before: Tape, after: Tape, bench: Bench) -> tuple[PlaybackState, ...]:
     """The states that are not clean where something is wanted, or has to stay.
 
     Of all that is true of a frame the worst counts, as in play(); but a track that the
@@ -34,20 +34,20 @@ def unclean(brief: Brief, before: Tape, after: Tape, bench: Bench) -> tuple[Stat
     )
 
 
-def _filled(found: Iterable[State], length: int) -> Iterator[State]:
+def _filled(found: Iterable[PlaybackState], length: int) -> Iterator[PlaybackState]:
     """States of one track as a story from end to end, clean between them."""
     at = 0
     for state in sorted(found, key=attrgetter("start")):
         if state.end > at:
             if state.start > at:
-                yield State(at, state.start, Condition.CLEAN, None)
+                yield PlaybackState(at, state.start, Condition.CLEAN, None)
             yield state._replace(start=max(at, state.start))
             at = state.end
     if at < length:
-        yield State(at, length, Condition.CLEAN, None)
+        yield PlaybackState(at, length, Condition.CLEAN, None)
 
 
-def clipped(states: Iterable[State], ranges: Ranges) -> Iterator[State]:
+def clipped(states: Iterable[PlaybackState], ranges: Ranges) -> Iterator[PlaybackState]:
     """What of the states that are not clean lies in the ranges."""
     for state in states:
         if state.state is not Condition.CLEAN:
@@ -55,7 +55,7 @@ def clipped(states: Iterable[State], ranges: Ranges) -> Iterator[State]:
                 yield state._replace(start=start, end=end)
 
 
-def _worse(brief: Brief, before: Tape, after: Tape, bench: Bench) -> Iterator[list[State]]:
+def _worse(brief: Brief, before: Tape, after: Tape, bench: Bench) -> Iterator[list[PlaybackState]]:
     """What was not so before where something has to stay, on its track and in its pulses."""
     for track, old, new in zip(
         TRACKS, track_states(before, bench), track_states(after, bench), strict=True
@@ -65,7 +65,7 @@ def _worse(brief: Brief, before: Tape, after: Tape, bench: Bench) -> Iterator[li
         yield [part for state in clipped(new, ranges) for part in _less(state, former)]
 
 
-def _less(state: State, former: Sequence[State]) -> Iterator[State]:
+def _less(state: PlaybackState, former: Sequence[PlaybackState]) -> Iterator[PlaybackState]:
     """The state without those frames that were in the same condition before."""
     at = state.start
     for each in islice(former, bisect_right(former, at, key=attrgetter("end")), None):

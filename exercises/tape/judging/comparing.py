@@ -23,7 +23,7 @@ class Piece(NamedTuple):
     at: int | None = None
 
 
-class Place(NamedTuple):
+class ShotPlace(NamedTuple):
     """A wanted shot and the ones that it meets, if it does."""
 
     shot: Wanted
@@ -31,11 +31,11 @@ class Place(NamedTuple):
     after: Wanted | None
 
 
-def places(wanted: Sequence[Wanted]) -> Iterator[Place]:
+def places(wanted: Sequence[Wanted]) -> Iterator[ShotPlace]:
     for index, shot in enumerate(wanted):
         before = wanted[index - 1] if index else None
         after = wanted[index + 1] if index + 1 < len(wanted) else None
-        yield Place(
+        yield ShotPlace(
             shot,
             before if before and before.end == shot.at else None,
             after if after and after.at == shot.end else None,
@@ -52,7 +52,7 @@ def right(run: Run[Laid], shot: Wanted) -> bool:
     return run.value.source == shot.source and abs(lateness(run, shot)) <= shot.tolerance
 
 
-def compare(place: Place, before: Runs[Laid], after: Runs[Laid]) -> list[Piece]:
+def compare(place: ShotPlace, before: Runs[Laid], after: Runs[Laid]) -> list[Piece]:
     """The pieces that a wanted shot falls into, in order; neighbours differ."""
     shot = place.shot
     pieces: list[Piece] = []
@@ -66,7 +66,7 @@ def compare(place: Place, before: Runs[Laid], after: Runs[Laid]) -> list[Piece]:
     return _displaced(shot, _joined(pieces)) if len(pieces) > 1 else pieces
 
 
-def _blank(place: Place, before: Runs[Laid], blank: Stretch[Laid]) -> Iterator[Piece]:
+def _blank(place: ShotPlace, before: Runs[Laid], blank: Stretch[Laid]) -> Iterator[Piece]:
     for start, end, there in _edges(place, blank):
         if there:
             yield Piece(start, end, None)
@@ -77,7 +77,7 @@ def _blank(place: Place, before: Runs[Laid], blank: Stretch[Laid]) -> Iterator[P
             yield Piece(stretch.start, stretch.end, kind)
 
 
-def _not_right(place: Place, stretch: Stretch[Laid], run: Run[Laid]) -> Iterator[Piece]:
+def _not_right(place: ShotPlace, stretch: Stretch[Laid], run: Run[Laid]) -> Iterator[Piece]:
     """What of the stretch is the shot's own, but moved; the rest is wrong, but at an edge."""
     shot, (start, end, _) = place.shot, stretch
     late = lateness(run, shot)
@@ -92,17 +92,17 @@ def _not_right(place: Place, stretch: Stretch[Laid], run: Run[Laid]) -> Iterator
     yield from _wrong(place, Stretch(last, end, run))
 
 
-def _wrong(place: Place, stretch: Stretch[Laid]) -> Iterator[Piece]:
+def _wrong(place: ShotPlace, stretch: Stretch[Laid]) -> Iterator[Piece]:
     for start, end, there in _edges(place, stretch):
         yield Piece(start, end, None if there else WRONG[place.shot.track])
 
 
-def _is_at_edge(place: Place, stretch: Stretch[Laid]) -> bool:
+def _is_at_edge(place: ShotPlace, stretch: Stretch[Laid]) -> bool:
     """Whether it is no more than may be off at an edge of the shot."""
     return all(there for _, _, there in _edges(place, stretch))
 
 
-def _edges(place: Place, stretch: Stretch[Laid]) -> Iterator[tuple[int, int, bool]]:
+def _edges(place: ShotPlace, stretch: Stretch[Laid]) -> Iterator[tuple[int, int, bool]]:
     """The stretch, cut where the shot's edges may be off, and whether it may lie there.
 
     Where the shot meets another, the other may run on over the cut; where it meets none,

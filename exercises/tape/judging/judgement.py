@@ -13,7 +13,7 @@ from exercises.tape.judging.economy import Economy, Pace, economy
 from exercises.tape.judging.faulty import faulty
 from exercises.tape.judging.keeping import harms
 from exercises.tape.judging.shots import found, laid_of
-from exercises.tape.playback import State
+from exercises.tape.playback import PlaybackState
 from exercises.tape.tape import SIDES, Tape
 
 
@@ -27,7 +27,7 @@ class Judgement:
 
     matches: tuple[Match, ...]
     differences: tuple[Difference, ...]
-    states: tuple[State, ...]
+    states: tuple[PlaybackState, ...]
     faults: tuple[Fault, ...]
     economy: Economy
 

@@ -19,7 +19,7 @@ Ranges = Sequence[tuple[int, int]]
 Missing = dict[Strand, list[tuple[int, int]]]
 
 
-class Group(NamedTuple):
+class PartGroup(NamedTuple):
     """Parts of one track, by number, with nothing between them that has to stay."""
 
     numbers: tuple[int, ...]
@@ -183,11 +183,11 @@ class Bounds:
         }
 
     @cached_property
-    def _groups(self) -> dict[Side, list[Group] | None]:
+    def _groups(self) -> dict[Side, list[PartGroup] | None]:
         """The parts of each track; None where no stroke can lay two of them."""
         return {side: self._grouped(side) for side in SIDES}
 
-    def _grouped(self, side: Side) -> list[Group] | None:
+    def _grouped(self, side: Side) -> list[PartGroup] | None:
         numbers = self.target.sides[side]
         if len(self._on[side]) == len(numbers):
             return None
@@ -197,7 +197,7 @@ class Bounds:
                 groups.append([])
             groups[-1].append(number)
         return [
-            Group(tuple(group), from_nothing([self.target.parts[number] for number in group]))
+            PartGroup(tuple(group), from_nothing([self.target.parts[number] for number in group]))
             for group in groups
         ]
 

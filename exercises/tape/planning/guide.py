@@ -36,7 +36,7 @@ class Guide:
         sections = _sections(target)
         boards = [Board(target, stand, start, end) for start, end in sections]
         is_open = any(_is_open(target, start, end) for start, end in sections)
-        self.ways: dict[int, Way] = {}
+        self.ways: dict[int, StrokeOrder] = {}
         cost = self._solve(target, boards, black=needs.black, gift=False)
         if needs.black and is_open:  # the black that is laid in any case may serve there, too
             cost = self._solve(target, boards, black=needs.black, gift=True)
@@ -61,11 +61,11 @@ class Guide:
         if len(ways) == len(puzzles):
             cost = sum(solution.cost for solution in ways)
             strokes = tuple(stroke for solution in ways for stroke in solution.strokes)
-            self.ways[black + cost // STROKE] = Way(target, strokes)
+            self.ways[black + cost // STROKE] = StrokeOrder(target, strokes)
         return least
 
 
-class Way:
+class StrokeOrder:
     """Strokes in an order in which they could be recorded; how many frames they take."""
 
     def __init__(self, target: Target, strokes: Sequence[Stroke]) -> None:

@@ -12,7 +12,7 @@ from exercises.tape.planning.bounds import Bounds
 from exercises.tape.planning.keeping import is_solid, rolls
 from exercises.tape.planning.settling import source_start
 from exercises.tape.planning.stand import Stand, stand
-from exercises.tape.planning.target import Part, Target
+from exercises.tape.planning.target import Target, WantedPart
 from exercises.tape.timecode import label
 from exercises.tape.wording import lasting, listed, run_up, span
 from exercises.tape.work import spend
@@ -51,7 +51,7 @@ class Hindrances:
     def _run_up_of(self, frames: int) -> str:
         return run_up(frames, self.bench.rate)
 
-    def _on_source(self, part: Part) -> Iterator[str]:
+    def _on_source(self, part: WantedPart) -> Iterator[str]:
         name, shift = part.strand
         if name not in self.target.sources:
             yield f"The shot at {self._code(part.start)} is on {name}, and there is no such tape."
@@ -69,7 +69,7 @@ class Hindrances:
             bare = self._span(reached - shift, part.end - shift)
             yield f"The shot at {self._code(part.start)} is not on {name}: it is blank {bare}."
 
-    def _generation(self, part: Part, generation: int) -> Iterator[str]:
+    def _generation(self, part: WantedPart, generation: int) -> Iterator[str]:
         highest = self.target.brief.highest_generation
         if highest is not None and generation >= highest:
             yield (
@@ -77,7 +77,7 @@ class Hindrances:
                 f"{part.strand.source}; its copy is one more, and at most {highest} is wanted."
             )
 
-    def _run_up(self, part: Part, frame: int, begins: int) -> Iterator[str]:
+    def _run_up(self, part: WantedPart, frame: int, begins: int) -> Iterator[str]:
         """Of the take that begins at this master frame, at the first frame wanted of it."""
         if source_start(self.target, part.strand, frame) is not None:
             return
@@ -94,7 +94,7 @@ class Hindrances:
             f"{self._long(self.bench.lock)}."
         )
 
-    def _before(self, part: Part, start: int) -> Iterator[str]:
+    def _before(self, part: WantedPart, start: int) -> Iterator[str]:
         """What is too short on the master, before the first frame that is missing."""
         need = max(self.bench.lock, self.bench.relock)
         if start < need:

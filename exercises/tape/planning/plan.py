@@ -11,7 +11,7 @@ from exercises.tape.judging import Brief, Economy, Pace, judge
 from exercises.tape.planning.hindrances import Hindrances
 from exercises.tape.planning.moving import moved
 from exercises.tape.planning.reasons import reason
-from exercises.tape.planning.search import MOST, Search, Step
+from exercises.tape.planning.search import MOST, Search, SearchStep
 from exercises.tape.planning.target import Target
 from exercises.tape.recording import record
 from exercises.tape.source import Source
@@ -102,7 +102,7 @@ def _plan(
     return Plan(tuple(_planned(target, found)), judgement.economy, exact)
 
 
-def _planned(target: Target, found: Step) -> Iterator[Planned]:
+def _planned(target: Target, found: SearchStep) -> Iterator[Planned]:
     tape = target.before
     for edit in found.edits:
         yield Planned(edit, reason(target, tape, edit))

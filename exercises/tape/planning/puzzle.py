@@ -13,7 +13,7 @@ from typing import NamedTuple
 from exercises.tape.planning.cells import BLACK, Board, Sides
 from exercises.tape.planning.crossings import Masks, crossings, fewest
 from exercises.tape.planning.strokes import STROKE, from_nothing, to_complete
-from exercises.tape.planning.target import Part, Strand
+from exercises.tape.planning.target import Strand, WantedPart
 from exercises.tape.tape import SIDES, Side
 from exercises.tape.work import spend
 
@@ -28,7 +28,7 @@ TANGLED = 4  # strokes more than strands from which on it is given up sooner
 HASTE = 250
 
 
-class State(NamedTuple):
+class PuzzleState(NamedTuple):
     """The cells of each track that are right, and whether a black is still for nothing."""
 
     picture: int
@@ -58,15 +58,15 @@ class Puzzle:
 
     def __init__(self, board: Board, *, gift: bool) -> None:
         self.board = board
-        self.first = State(board.held[0], board.held[1], gift)
+        self.first = PuzzleState(board.held[0], board.held[1], gift)
         self._strands = [strand for strand in board.strands if strand != BLACK]
-        self._least: dict[State, int] = {}
-        self._tracks = [Track(board, side) for side in SIDES]
+        self._least: dict[PuzzleState, int] = {}
+        self._tracks = [PuzzleTrack(board, side) for side in SIDES]
 
     def solve(self) -> Solution | None:
         """The cheapest strokes; None if it takes too long to find them, or there are none."""
         costs = {self.first: 0}
-        ways: dict[State, tuple[State, Stroke]] = {}
+        ways: dict[PuzzleState, tuple[PuzzleState, Stroke]] = {}
         pending = [(0, 0, 0, self.first)]
         looked_at, tangle = 0, self._crossed(self._wrong(self.first), gift=False)
         patience = HASTE if tangle >= TANGLED else PATIENCE
@@ -83,7 +83,7 @@ class Puzzle:
                     heappush(pending, (total + self.least(after), -total, looked_at, after))
         return None
 
-    def least(self, state: State) -> int:
+    def least(self, state: PuzzleState) -> int:
         """A cost that no way from the state to the solution undercuts."""
         if state not in self._least:
             wrong = self._wrong(state)
@@ -91,7 +91,7 @@ class Puzzle:
             self._least[state] = max(self._by_strand(wrong, gift=state.gift), *tracks)
         return self._least[state]
 
-    def _wrong(self, state: State) -> dict[Strand, Masks]:
+    def _wrong(self, state: PuzzleState) -> dict[Strand, Masks]:
         """The cells that are wrong, for each strand that they belong to."""
         wrong = {}
         for strand in self._strands:
@@ -127,7 +127,7 @@ class Puzzle:
             yield cuts[first], cuts[last]
             cells &= -1 << last
 
-    def _by_track(self, state: State, wrong: dict[Strand, Masks]) -> Iterator[int]:
+    def _by_track(self, state: PuzzleState, wrong: dict[Strand, Masks]) -> Iterator[int]:
         """The strokes of one track, and one for each strand that has nothing on it."""
         for track, held in zip(self._tracks, state[:2], strict=True):
             others = (masks for strand, masks in wrong.items() if strand not in track.strands)
@@ -135,7 +135,7 @@ class Puzzle:
                 STROKE + self.board.length(picture | sound) for picture, sound in others
             )
 
-    def _next(self, state: State) -> Iterator[tuple[Stroke, int, State]]:
+    def _next(self, state: PuzzleState) -> Iterator[tuple[Stroke, int, PuzzleState]]:
         """What could be laid next, what it costs, and what comes of it.
 
         It begins and ends with a cell that it puts right, and serves each of its tracks.
@@ -149,12 +149,12 @@ class Puzzle:
 
     def _laid(
         self,
-        state: State,
+        state: PuzzleState,
         strand: Strand,
         sides: Sides,
         chosen: Chosen,
         new: tuple[int, ...],
-    ) -> Iterator[tuple[Stroke, int, State]]:
+    ) -> Iterator[tuple[Stroke, int, PuzzleState]]:
         board = self.board
         wrong = (new[0] if chosen[0] else 0) | (new[1] if chosen[1] else 0)
         edges = [cell for cell in range(board.count) if wrong >> cell & 1]
@@ -170,11 +170,11 @@ class Puzzle:
                         (held & ~cells) | (cells & board.good[strand][n]) if chosen[n] else held
                         for n, held in enumerate(state[:2])
                     )
-                    after = State(picture, sound, state.gift and not given)
+                    after = PuzzleState(picture, sound, state.gift and not given)
                     yield Stroke(strand, start, end, sides, board.cuts[first]), cost, after
 
 
-class Track:
+class PuzzleTrack:
     """One track of a board: strokes that it takes for itself, from any cells that are right."""
 
     def __init__(self, board: Board, side: Side) -> None:
@@ -187,7 +187,10 @@ class Track:
         }
         self._costs = {
             black: from_nothing(
-                [Part(board.cuts[n], board.cuts[n + 1], side, cells[n] or BLACK) for n in numbers]
+                [
+                    WantedPart(board.cuts[n], board.cuts[n + 1], side, cells[n] or BLACK)
+                    for n in numbers
+                ]
             )
             for black, numbers in self._numbers.items()
         }
@@ -202,7 +205,10 @@ class Track:
 
 
 def _told(
-    first: State, last: State, cost: int, ways: dict[State, tuple[State, Stroke]]
+    first: PuzzleState,
+    last: PuzzleState,
+    cost: int,
+    ways: dict[PuzzleState, tuple[PuzzleState, Stroke]],
 ) -> Solution:
     strokes: list[Stroke] = []
     while last != first:

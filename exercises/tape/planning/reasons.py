@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from exercises.tape.edit import Assemble, Edit
 from exercises.tape.explaining.account import Account
 from exercises.tape.planning.recordings import of_strand
-from exercises.tape.planning.target import Part, Target
+from exercises.tape.planning.target import Target, WantedPart
 from exercises.tape.tape import Tape
 from exercises.tape.wording import listed
 
@@ -21,7 +21,7 @@ def reason(target: Target, tape: Tape, edit: Edit) -> str:
     return f"Black covers the {listed(account.sides)} that was laid before its time."
 
 
-def _lays(account: Account, part: Part) -> bool:
+def _lays(account: Account, part: WantedPart) -> bool:
     edit = account.edit
     inside = part.start < edit.end and edit.at < part.end
     return inside and part.strand == of_strand(edit) and part.side in account.sides
@@ -38,7 +38,7 @@ def _mode(account: Account) -> str:
     return f"Assemble lays picture, sound and new pulses, {phase}."
 
 
-def _reach(account: Account, parts: list[Part]) -> Iterator[str]:
+def _reach(account: Account, parts: list[WantedPart]) -> Iterator[str]:
     """Where the recording begins before its shot, or runs on under others."""
     edit, start = account.edit, min(part.start for part in parts)
     if edit.at < start:
@@ -50,7 +50,7 @@ def _reach(account: Account, parts: list[Part]) -> Iterator[str]:
         yield "It runs on under what is recorded over it later."
 
 
-def _gaps(side: str, parts: list[Part], start: int, end: int) -> bool:
+def _gaps(side: str, parts: list[WantedPart], start: int, end: int) -> bool:
     laid = sum(part.end - part.start for part in parts if part.side == side)
     return laid < end - start
 

@@ -15,7 +15,7 @@ from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Edit
 from exercises.tape.planning.blacks import Blacks
 from exercises.tape.planning.bounds import Bounds, Needs
-from exercises.tape.planning.guide import Guide, Way
+from exercises.tape.planning.guide import Guide, StrokeOrder
 from exercises.tape.planning.keeping import harms
 from exercises.tape.planning.recordings import Choices, sides_of
 from exercises.tape.planning.settling import cuts
@@ -32,7 +32,7 @@ FEW = 12  # parts of a brief that is always searched patiently
 
 
 @dataclass(frozen=True, slots=True)
-class Step:
+class SearchStep:
     """A tape on the way, and how it was reached."""
 
     tape: Tape
@@ -42,7 +42,7 @@ class Step:
 
 
 @dataclass(frozen=True, slots=True)
-class Limits:
+class SearchLimits:
     """What a search keeps to; ``frames`` is None for any number of them.
 
     wider  where assembles may begin and end beside what is wanted
@@ -52,7 +52,7 @@ class Limits:
     recordings: int
     frames: int | None
     wider: tuple[int, ...] = ()
-    way: Way | None = None
+    way: StrokeOrder | None = None
 
 
 @dataclass(slots=True)
@@ -61,21 +61,21 @@ class Search:
 
     target: Target
     first: int = 0
-    best: Step | None = None
+    best: SearchStep | None = None
     exact: bool = True
     looked_at: int = 0
-    start: Step = field(init=False)
+    start: SearchStep = field(init=False)
     bounds: Bounds = field(init=False)
     cuts: tuple[int, ...] = field(init=False)
     short: bool = False  # whether a list was dropped for want of another recording
     seen: dict[object, tuple[int, int]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
-        self.start = Step(self.target.before, stand(self.target, self.target.before))
+        self.start = SearchStep(self.target.before, stand(self.target, self.target.before))
         self.bounds = Bounds(self.target)
         self.cuts = cuts(self.target)
 
-    def run(self) -> Step | None:
+    def run(self) -> SearchStep | None:
         """The best list of recordings, or None if there is none."""
         needs = self.bounds.needs(self.start.stand, self.start.tape)
         guide = Guide(self.target, self.bounds, self.start.stand)
@@ -94,19 +94,19 @@ class Search:
         self.exact = False
         return None
 
-    def _limits(self, most: int, least: int, guide: Guide) -> Iterator[Limits]:
+    def _limits(self, most: int, least: int, guide: Guide) -> Iterator[SearchLimits]:
         """By the guide first, if it has a way; then everywhere, ever wider."""
         way = guide.ways.get(most)
         if way and way.frames <= least:
-            yield Limits(most, least, way=way)
+            yield SearchLimits(most, least, way=way)
         if way:
-            yield Limits(most, None, way=way)
+            yield SearchLimits(most, None, way=way)
         for wider in ((), self.cuts):
             if self.best is None:
-                yield Limits(most, least, wider)
-            yield Limits(most, None, wider)
+                yield SearchLimits(most, least, wider)
+            yield SearchLimits(most, None, wider)
 
-    def _search(self, limits: Limits) -> None:
+    def _search(self, limits: SearchLimits) -> None:
         """Depth first; keeps the best."""
         self.seen.clear()
         pending = [iter((self.start,))]
@@ -133,7 +133,7 @@ class Search:
             return False
         return self.best is None or frames < self.best.frames
 
-    def _from(self, step: Step, limits: Limits) -> Iterator[Step]:
+    def _from(self, step: SearchStep, limits: SearchLimits) -> Iterator[SearchStep]:
         """The tapes that one more recording leads to, if they can lead to the target."""
         left = limits.recordings - len(step.edits)
         needs = self.bounds.needs(step.stand, step.tape)
@@ -151,7 +151,7 @@ class Search:
                 self.looked_at += 1
                 yield self._after(step, edit)
 
-    def _was_seen(self, step: Step) -> bool:
+    def _was_seen(self, step: SearchStep) -> bool:
         """Whether the same tape was reached before, and as cheaply."""
         key, cost = _look(step), (len(step.edits), step.frames)
         former = self.seen.get(key)
@@ -160,7 +160,9 @@ class Search:
         self.seen[key] = cost
         return False
 
-    def _edits(self, step: Step, needs: Needs, left: int, limits: Limits) -> Iterator[Edit]:
+    def _edits(
+        self, step: SearchStep, needs: Needs, left: int, limits: SearchLimits
+    ) -> Iterator[Edit]:
         """What records nothing in vain first, then black, then the rest."""
         wasteful: list[tuple[int, Edit]] = []
         if limits.way:
@@ -179,14 +181,14 @@ class Search:
             yield from Blacks(self.target, step.tape, step.stand, needed, limits.wider)
         yield from (edit for _, edit in sorted(wasteful, key=itemgetter(0)))
 
-    def _after(self, step: Step, edit: Edit) -> Step:
+    def _after(self, step: SearchStep, edit: Edit) -> SearchStep:
         spend(2 * len(self.target.parts))
         tape = record(step.tape, edit, self.target.bench, self.first + len(step.edits))
         lacks = stand_after(self.target, step.stand, edit, tape)
-        return Step(tape, lacks, (*step.edits, edit), step.frames + edit.out - edit.in_)
+        return SearchStep(tape, lacks, (*step.edits, edit), step.frames + edit.out - edit.in_)
 
 
-def _out_of_order(step: Step, edit: Edit, bench: Bench) -> bool:
+def _out_of_order(step: SearchStep, edit: Edit, bench: Bench) -> bool:
     """Of two recordings that can change places, the left one comes first."""
     if not step.edits:
         return False
@@ -201,7 +203,7 @@ def _out_of_order(step: Step, edit: Edit, bench: Bench) -> bool:
     return (edit.at, "picture" in sides_of(last)) < (last.at, "picture" in sides_of(edit))
 
 
-def _look(step: Step) -> object:
+def _look(step: SearchStep) -> object:
     """What two ways to the same tape, and to the same order of what follows, have in common."""
     last, tape = step.edits[-1] if step.edits else None, step.tape
     return (

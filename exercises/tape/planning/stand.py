@@ -7,7 +7,7 @@ from itertools import chain
 from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.judging.ranges import merged, overlapping
 from exercises.tape.judging.stretches import side_by_side, stretches
-from exercises.tape.planning.target import Part, Target
+from exercises.tape.planning.target import Target, WantedPart
 from exercises.tape.runs import Run
 from exercises.tape.tape import SIDES, Side, Tape
 from exercises.tape.track import Laid
@@ -68,7 +68,7 @@ def _missing(target: Target, tape: Tape, numbers: Iterable[int]) -> dict[int, Ra
     return {number: ranges for number, ranges in lacks if ranges}
 
 
-def lack(target: Target, tape: Tape, part: Part) -> Ranges:
+def lack(target: Target, tape: Tape, part: WantedPart) -> Ranges:
     """The frames of a part that the tape does not hold, or does not play cleanly."""
     run, pulses = tape.on(part.side).laid.at(part.start), tape.control.at(part.start)
     if run and pulses and run.end >= part.end and pulses.end >= part.end:
@@ -78,7 +78,7 @@ def lack(target: Target, tape: Tape, part: Part) -> Ranges:
     return tuple(merged(chain(_lacking(target, tape, part), _spoiled(target, tape, part))))
 
 
-def _lacking(target: Target, tape: Tape, part: Part) -> Iterator[tuple[int, int]]:
+def _lacking(target: Target, tape: Tape, part: WantedPart) -> Iterator[tuple[int, int]]:
     for start, end, run in stretches(tape.on(part.side).laid, part.start, part.end):
         if run is None or not _right(target, part, run):
             yield start, end
@@ -89,7 +89,7 @@ def _lacking(target: Target, tape: Tape, part: Part) -> Iterator[tuple[int, int]
                 yield first, min(steady, last)
 
 
-def _spoiled(target: Target, tape: Tape, part: Part) -> Iterator[tuple[int, int]]:
+def _spoiled(target: Target, tape: Tape, part: WantedPart) -> Iterator[tuple[int, int]]:
     """Where the part lies as it always did, with a fault that another copy may not have."""
     was, now = target.before.on(part.side), tape.on(part.side)
     for start, end in overlapping(target.spoiled[part.side], part.start, part.end):
@@ -98,7 +98,7 @@ def _spoiled(target: Target, tape: Tape, part: Part) -> Iterator[tuple[int, int]
                 yield old.start, old.end
 
 
-def _right(target: Target, part: Part, run: Run[Laid]) -> bool:
+def _right(target: Target, part: WantedPart, run: Run[Laid]) -> bool:
     laid, (source, shift) = run.value, part.strand
     highest = target.brief.highest_generation
     return (

@@ -7,7 +7,7 @@ later stroke may cover a part of it. Costs are whole numbers: STROKE for each st
 
 from collections.abc import Collection, Sequence
 
-from exercises.tape.planning.target import Part
+from exercises.tape.planning.target import WantedPart
 from exercises.tape.work import spend
 
 STROKE = 1 << 40  # more than all the frames of any plan
@@ -16,7 +16,7 @@ PARTS = 16  # looked at in a step
 Costs = Sequence[Sequence[int]]
 
 
-def from_nothing(parts: Sequence[Part]) -> Costs:
+def from_nothing(parts: Sequence[WantedPart]) -> Costs:
     """``costs[first][last]``: what it takes to lay these parts, whatever lies there before.
 
     The first of them is laid for itself, or by a longer stroke of a later one of its

@@ -6,7 +6,7 @@ from functools import cached_property
 from typing import NamedTuple
 
 from exercises.tape.bench import Bench
-from exercises.tape.faults import Kind
+from exercises.tape.faults import FaultKind
 from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.extras import free
 from exercises.tape.judging.faulty import faulty
@@ -18,16 +18,16 @@ from exercises.tape.work import spend
 
 # Faults that lie in how a stretch was recorded, not in where it was cut.
 MADE_BADLY = {
-    Kind.FLAT_PICTURE,
-    Kind.CLIPPED_PICTURE,
-    Kind.WEAK_SOUND,
-    Kind.DISTORTED_SOUND,
-    Kind.PRESSED_SOUND,
-    Kind.NOISY_PAUSES,
-    Kind.NOISE_BAND,
-    Kind.BENT_VERTICALS,
-    Kind.RECORDER_OFF_POSITION,
-    Kind.TOO_MANY_GENERATIONS,
+    FaultKind.FLAT_PICTURE,
+    FaultKind.CLIPPED_PICTURE,
+    FaultKind.WEAK_SOUND,
+    FaultKind.DISTORTED_SOUND,
+    FaultKind.PRESSED_SOUND,
+    FaultKind.NOISY_PAUSES,
+    FaultKind.NOISE_BAND,
+    FaultKind.BENT_VERTICALS,
+    FaultKind.RECORDER_OFF_POSITION,
+    FaultKind.TOO_MANY_GENERATIONS,
 }
 
 
@@ -41,7 +41,7 @@ class Strand(NamedTuple):
     shift: int
 
 
-class Part(NamedTuple):
+class WantedPart(NamedTuple):
     """``[start, end)`` of one track, wanted from one strand; as long as can be."""
 
     start: int
@@ -58,7 +58,7 @@ class Target:
     before: Tape
     sources: Mapping[str, Source]
     bench: Bench
-    parts: tuple[Part, ...] = field(init=False)
+    parts: tuple[WantedPart, ...] = field(init=False)
 
     def __post_init__(self) -> None:
         parts = [part for side in SIDES for part in _parts(self.brief, side)]
@@ -139,8 +139,8 @@ class Target:
             yield take.start + strand.shift, take.end + strand.shift, take
 
 
-def _parts(brief: Brief, side: Side) -> Iterator[Part]:
-    held: Part | None = None
+def _parts(brief: Brief, side: Side) -> Iterator[WantedPart]:
+    held: WantedPart | None = None
     for shot in brief.on(side):
         strand = Strand(shot.source, shot.shift)
         if held and held.end == shot.at and held.strand == strand:
@@ -148,6 +148,6 @@ def _parts(brief: Brief, side: Side) -> Iterator[Part]:
             continue
         if held:
             yield held
-        held = Part(shot.at, shot.end, side, strand)
+        held = WantedPart(shot.at, shot.end, side, strand)
     if held:
         yield held

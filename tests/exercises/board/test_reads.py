@@ -7,7 +7,7 @@ import pytest
 from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Cohort, Person
-from exercises.board.reads import PER_PAGE, BoardPage, Wanted, readiness
+from exercises.board.reads import PER_PAGE, BoardPage, BoardWanted, readiness
 from exercises.models import Summary
 from tests.people import learner
 
@@ -47,7 +47,7 @@ def group(harbour: Cohort, mina: Person, tom: Person) -> Cohort:
 
 
 def board(cohort: Cohort, **wanted: Any) -> BoardPage:
-    return readiness(cohort, Wanted(**wanted), now=NOW)
+    return readiness(cohort, BoardWanted(**wanted), now=NOW)
 
 
 def names(cohort: Cohort, **wanted: Any) -> list[str]:

@@ -9,8 +9,8 @@ from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import (
     Bench,
     Carried,
+    FaultKind,
     Insert,
-    Kind,
     Levels,
     Making,
     Marks,
@@ -37,7 +37,7 @@ def laid(levels: Levels, making: Making) -> Tape:
     return record(black, edit, BENCH, 0)
 
 
-def expected(tape: Tape, beliefs: Collection[str]) -> set[Kind]:
+def expected(tape: Tape, beliefs: Collection[str]) -> set[FaultKind]:
     return {fault.kind for fault in faults(*levelled(tape, BENCH, beliefs))}
 
 
@@ -52,23 +52,28 @@ def heard(level: int, mode: SoundMode, gain: int = 0) -> Tape:
         (
             "level-is-seen-later",
             laid(Levels(white=60), Making(picture_gain=0)),
-            {Kind.FLAT_PICTURE},
+            {FaultKind.FLAT_PICTURE},
             set(),
         ),
         (
             "level-is-seen-later",
             laid(Levels(white=100), Making(picture_gain=30)),
-            {Kind.CLIPPED_PICTURE},
+            {FaultKind.CLIPPED_PICTURE},
             set(),
         ),
-        ("one-level-for-all", heard(-140, SoundMode.BY_HAND), {Kind.WEAK_SOUND}, set()),
-        ("one-level-for-all", heard(0, SoundMode.BY_HAND, 80), {Kind.DISTORTED_SOUND}, set()),
-        ("limiter-is-agc", heard(-140, SoundMode.LIMITER), {Kind.WEAK_SOUND}, {Kind.NOISY_PAUSES}),
-        ("agc-evens-out", heard(-60, SoundMode.AUTOMATIC), {Kind.NOISY_PAUSES}, set()),
+        ("one-level-for-all", heard(-140, SoundMode.BY_HAND), {FaultKind.WEAK_SOUND}, set()),
+        ("one-level-for-all", heard(0, SoundMode.BY_HAND, 80), {FaultKind.DISTORTED_SOUND}, set()),
+        (
+            "limiter-is-agc",
+            heard(-140, SoundMode.LIMITER),
+            {FaultKind.WEAK_SOUND},
+            {FaultKind.NOISY_PAUSES},
+        ),
+        ("agc-evens-out", heard(-60, SoundMode.AUTOMATIC), {FaultKind.NOISY_PAUSES}, set()),
     ],
 )
 def test_believer_expects_other_faults(
-    belief: str, tape: Tape, true: set[Kind], believed: set[Kind]
+    belief: str, tape: Tape, true: set[FaultKind], believed: set[FaultKind]
 ) -> None:
     assert expected(tape, ()) == true
     assert expected(tape, (belief,)) == believed

@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import combinations, islice
 
 from exercises.drills.asks import Choice, Option
-from exercises.drills.beliefs import BELIEFS, PROMISING, Attempt, as_played, recorded
+from exercises.drills.beliefs import BELIEFS, PROMISING, Trial, as_played, recorded
 from exercises.drills.kinds.choose_the_mode.scenario import Task
 from exercises.drills.setting.change import Mode
 from exercises.tape.judging import Demand, met
@@ -27,9 +27,9 @@ ASKED = tuple(belief for belief in PROMISING if belief.id != "touching-takes-sha
 def works(task: Task, mode: Mode, beliefs: tuple[str, ...] = ()) -> bool:
     """Whether one recording in this mode gives all that is wanted, or so a believer expects."""
     wants = unmixed(task.wants) if MIX in beliefs else task.wants
-    attempt = Attempt(task.master, task.change, mode, task.bench)
+    trial = Trial(task.master, task.change, mode, task.bench)
     rules = [belief for belief in beliefs if belief != MIX]
-    return met(wants, as_played(recorded(attempt, rules), task.bench, rules), task.bench)
+    return met(wants, as_played(recorded(trial, rules), task.bench, rules), task.bench)
 
 
 def unmixed(wants: tuple[Demand, ...]) -> tuple[Demand, ...]:

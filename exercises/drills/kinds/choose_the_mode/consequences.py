@@ -3,7 +3,7 @@
 from collections.abc import Collection, Mapping
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import Attempt, as_played, recorded
+from exercises.drills.beliefs import Trial, as_played, recorded
 from exercises.drills.judging.recording_told import RecordingTold
 from exercises.drills.kinds.choose_the_mode.answers import CANNOT
 from exercises.drills.kinds.choose_the_mode.scenario import Task
@@ -32,17 +32,17 @@ def expectations(
     return {
         answer: _map(task, tape, window, faults=False)
         for answer, tape in found.items()
-        if tape != recorded(Attempt(task.master, task.change, modes[answer], task.bench))
+        if tape != recorded(Trial(task.master, task.change, modes[answer], task.bench))
     }
 
 
 def _expected(task: Task, mode: Mode, beliefs: Collection[str]) -> Tape:
-    attempt = Attempt(task.master, task.change, mode, task.bench)
-    return as_played(recorded(attempt, beliefs), task.bench, beliefs)
+    trial = Trial(task.master, task.change, mode, task.bench)
+    return as_played(recorded(trial, beliefs), task.bench, beliefs)
 
 
 def _consequence(task: Task, mode: Mode, window: tuple[int, int]) -> Json:
-    outcome = RecordingTold(Attempt(task.master, task.change, mode, task.bench), task.wants)
+    outcome = RecordingTold(Trial(task.master, task.change, mode, task.bench), task.wants)
     return {
         "map": _map(task, outcome.tape, window),
         "happened": outcome.told(),

@@ -5,7 +5,7 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.setting.phrases import begun
-from exercises.tape import EditSession, Fault, Kind, faults, read_edit_session, tape_map
+from exercises.tape import EditSession, Fault, FaultKind, faults, read_edit_session, tape_map
 from exercises.tape.faults.wording import sentence
 
 MARGIN = 4  # seconds of tape that a map shows on either side of the copy
@@ -33,7 +33,7 @@ class Copy:
 
     def sentences(self) -> list[str]:
         """What is wrong with the copy: of each kind, the worst."""
-        worst: dict[Kind, Fault] = {}
+        worst: dict[FaultKind, Fault] = {}
         for fault in self.faults():
             held = worst.setdefault(fault.kind, fault)
             worst[fault.kind] = max(held, fault, key=lambda each: each.measured.beyond)

@@ -14,7 +14,7 @@ from exercises.signal.lines import Lines
 SNR = 46.0  # dB of one recording: the bench's usual figure
 
 
-class Job:
+class KnobJob:
     """Which shot goes where, and what it looks like when it is played."""
 
     def __init__(

@@ -10,8 +10,8 @@ from exercises.drills.kinds.levels_on_paper.case import Choosing
 from exercises.tape import (
     Bench,
     Carried,
+    FaultKind,
     Insert,
-    Kind,
     Levels,
     Making,
     Source,
@@ -23,11 +23,11 @@ from exercises.tape import (
 from exercises.tape.limits import LIMITS
 
 LATER, MONITOR = "level-is-seen-later", "monitor-is-a-meter"
-WRONG = {Kind.FLAT_PICTURE, Kind.CLIPPED_PICTURE}
+WRONG = {FaultKind.FLAT_PICTURE, FaultKind.CLIPPED_PICTURE}
 AT, FRAMES = 1000, 100  # where the shot lies on a tape of its own
 
 
-class Step(StrEnum):
+class Later(StrEnum):
     AGAIN = "again"
     WATCHED = "watched"
     OTHER = "other"
@@ -35,19 +35,19 @@ class Step(StrEnum):
 
 
 TEXTS = {
-    Step.AGAIN: "Set the picture level anew, and lay the shot again",
-    Step.WATCHED: "Leave the tape, and put it right where it is watched",
-    Step.OTHER: "Look for another take, for this one can’t be helped",
-    Step.GO_ON: "Go on with the next shot, for nothing is the matter",
+    Later.AGAIN: "Set the picture level anew, and lay the shot again",
+    Later.WATCHED: "Leave the tape, and put it right where it is watched",
+    Later.OTHER: "Look for another take, for this one can’t be helped",
+    Later.GO_ON: "Go on with the next shot, for nothing is the matter",
 }
 WHYS = {
-    Step.AGAIN: "The edit master itself is off, and the source is not. What is clipped or lost in "
+    Later.AGAIN: "The edit master itself is off, and the source is not. What is clipped or lost in "
     "noise there no later control brings back; a new copy does.",
-    Step.WATCHED: "On the tape, white stands where it belongs. Only the monitor is off, and its "
+    Later.WATCHED: "On the tape, white stands where it belongs. Only the monitor is off, and its "
     "own control puts that right.",
-    Step.OTHER: "It was clipped when it was shot. No level brings back what is not on the source "
+    Later.OTHER: "It was clipped when it was shot. No level brings back what is not on the source "
     "tape.",
-    Step.GO_ON: "White passes on the tape, and it looks right as well.",
+    Later.GO_ON: "White passes on the tape, and it looks right as well.",
 }
 
 
@@ -68,7 +68,7 @@ class WhiteShot:
         return record(Tape.blank(2 * AT).with_pass(0, 2 * AT, "black"), shot, bench, 0)
 
 
-def next_step(shot: WhiteShot, bench: Bench, beliefs: Collection[str] = ()) -> Step:
+def next_step(shot: WhiteShot, bench: Bench, beliefs: Collection[str] = ()) -> Later:
     """What to do about it, by the rules or by what somebody believes."""
     tape = shot.tape(bench)
     truly, expected = (
@@ -76,12 +76,12 @@ def next_step(shot: WhiteShot, bench: Bench, beliefs: Collection[str] = ()) -> S
         for held in ((), beliefs)
     )
     if expected:
-        return Step.OTHER if shot.source > LIMITS.clipped_picture else Step.AGAIN
+        return Later.OTHER if shot.source > LIMITS.clipped_picture else Later.AGAIN
     if truly:
-        return Step.WATCHED
+        return Later.WATCHED
     if shot.looks == "white":
-        return Step.GO_ON
-    return Step.AGAIN if MONITOR in beliefs else Step.WATCHED
+        return Later.GO_ON
+    return Later.AGAIN if MONITOR in beliefs else Later.WATCHED
 
 
 def afterwards(shot: WhiteShot, bench: Bench) -> Choosing:

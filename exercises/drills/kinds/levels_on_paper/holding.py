@@ -14,24 +14,24 @@ ROOM = -400  # 0.1 dB over line-up, where nobody speaks
 PAUSE = 1000  # ms
 
 
-class Way(StrEnum):
+class Holding(StrEnum):
     ALONE = "alone"
     FOLLOWED = "followed"
     LIMITER = "limiter"
     AUTOMATIC = "automatic"
 
 
-MODES = {Way.LIMITER: SoundMode.LIMITER, Way.AUTOMATIC: SoundMode.AUTOMATIC}
+MODES = {Holding.LIMITER: SoundMode.LIMITER, Holding.AUTOMATIC: SoundMode.AUTOMATIC}
 LEGENDS = {
-    Way.ALONE: "Then the control stays where it is, and nothing else is on. What comes of it?",
-    Way.FOLLOWED: "Then the control is raised by hand ahead of each soft sentence, and brought "
+    Holding.ALONE: "Then the control stays where it is, and nothing else is on. What comes of it?",
+    Holding.FOLLOWED: "Then the control is raised by hand ahead of each soft sentence, and brought "
     "back after it. What comes of it?",
-    Way.LIMITER: "Then the control stays where it is, and the limiter is on. What comes of it?",
-    Way.AUTOMATIC: "And if automatic gain were on: what would come of it?",
+    Holding.LIMITER: "Then the control stays where it is, and the limiter is on. What comes of it?",
+    Holding.AUTOMATIC: "And if automatic gain were on: what would come of it?",
 }
 
 
-class Outcome(StrEnum):
+class Held(StrEnum):
     STAYS = "stays"
     FOLLOWED = "followed"
     LIFTED = "lifted"
@@ -40,22 +40,22 @@ class Outcome(StrEnum):
 
 
 TEXTS = {
-    Outcome.STAYS: "All of it goes on tape as it is, what is soft stays soft",
-    Outcome.FOLLOWED: "The soft sentences come up, and the room stays low",
-    Outcome.LIFTED: "What is soft comes up, and the room with it in every pause",
-    Outcome.HELD: "The sudden sound is held down, and all else stays as it is",
-    Outcome.ROUGH: "The sudden sound turns rough, and all else stays as it is",
+    Held.STAYS: "All of it goes on tape as it is, what is soft stays soft",
+    Held.FOLLOWED: "The soft sentences come up, and the room stays low",
+    Held.LIFTED: "What is soft comes up, and the room with it in every pause",
+    Held.HELD: "The sudden sound is held down, and all else stays as it is",
+    Held.ROUGH: "The sudden sound turns rough, and all else stays as it is",
 }
 WHYS = {
-    Outcome.STAYS: "Nothing there goes higher than the loudest words, so nothing is held down; "
+    Held.STAYS: "Nothing there goes higher than the loudest words, so nothing is held down; "
     "and neither a control that stays nor a limiter lifts anything.",
-    Outcome.FOLLOWED: "A hand knows which sentence is soft and leaves the pauses as they are. "
+    Held.FOLLOWED: "A hand knows which sentence is soft and leaves the pauses as they are. "
     "A few decibels, slowly, are not heard.",
-    Outcome.LIFTED: "Automatic gain hears only how loud it is: in every pause it takes the room "
+    Held.LIFTED: "Automatic gain hears only how loud it is: in every pause it takes the room "
     "for soft speech and lifts it, so leave it off.",
-    Outcome.HELD: "What comes without warning nobody can turn down in time. The limiter takes "
+    Held.HELD: "What comes without warning nobody can turn down in time. The limiter takes "
     "off its peak, and leaves alone all that is softer.",
-    Outcome.ROUGH: "It lies beyond the end of the scale, and nothing holds it down. "
+    Held.ROUGH: "It lies beyond the end of the scale, and nothing holds it down. "
     "What the tape can’t hold is lost.",
 }
 
@@ -69,10 +69,10 @@ class Heard:
     sudden: int = 0
 
 
-def outcome(bench: Bench, heard: Heard, way: Way, beliefs: Collection[str] = ()) -> Outcome:
+def outcome(bench: Bench, heard: Heard, way: Holding, beliefs: Collection[str] = ()) -> Held:
     """What comes of it, by the rules or as a believer expects it."""
-    if way is Way.FOLLOWED:
-        return Outcome.FOLLOWED
+    if way is Holding.FOLLOWED:
+        return Held.FOLLOWED
     made = Made(making=Making(sound=SoundLevel(MODES.get(way, SoundMode.BY_HAND))))
     for belief in beliefs:
         if belief in LEVEL_BELIEFS:
@@ -80,15 +80,15 @@ def outcome(bench: Bench, heard: Heard, way: Way, beliefs: Collection[str] = ())
     mode = made.making.sound.mode
     if mode is SoundMode.AUTOMATIC:
         lifted = bench.automatic_gain.after(PAUSE, gain=0, level=ROOM)
-        return Outcome.LIFTED if lifted >= NOTICED else Outcome.FOLLOWED
+        return Held.LIFTED if lifted >= NOTICED else Held.FOLLOWED
     held = bench.limiter.out(heard.sudden) if mode is SoundMode.LIMITER else heard.sudden
     if held > bench.limits.distorted_sound:
-        return Outcome.ROUGH
-    return Outcome.HELD if held < heard.sudden else Outcome.STAYS
+        return Held.ROUGH
+    return Held.HELD if held < heard.sudden else Held.STAYS
 
 
-def holding(bench: Bench, heard: Heard, way: Way) -> Choosing:
-    found = {Way.LIMITER: (LIFTS,), Way.AUTOMATIC: (EVENS,)}
+def holding(bench: Bench, heard: Heard, way: Holding) -> Choosing:
+    found = {Holding.LIMITER: (LIFTS,), Holding.AUTOMATIC: (EVENS,)}
     return Choosing(
         name="held",
         legend=LEGENDS[way],

@@ -5,9 +5,9 @@ from collections.abc import Sequence
 from exercises.drills.asks import Column, Json, Option, Table
 from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.mend_it import plans
-from exercises.drills.kinds.mend_it.repair import Offer, Repair
+from exercises.drills.kinds.mend_it.repair import OfferedShot, Repair
 from exercises.drills.kinds.mend_it.situations import DRAWN, Situation
-from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.kinds.mend_it.spoiling import SpoiltFilm
 from exercises.drills.kinds.mend_it.verdict import drawn, grade
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.draw import Draw
@@ -26,7 +26,7 @@ def candidate(draw: Draw, settings: Settings) -> Question | None:
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
-    film = Film(scene)
+    film = SpoiltFilm(scene)
     rule = situation(film)
     order = scene.draw.shuffled(range(len(film.clips)))
     offers = [film.offers()[number] for number in order]
@@ -60,7 +60,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     )
 
 
-def table(offers: Sequence[Offer], places: Sequence[str]) -> Table:
+def table(offers: Sequence[OfferedShot], places: Sequence[str]) -> Table:
     shots = tuple(Option(value=str(at), text=f"Shot {LETTERS[at]}") for at in range(len(offers)))
     starts = tuple(Option(value=str(at), text=place) for at, place in enumerate(places))
     return Table(
@@ -77,7 +77,7 @@ def table(offers: Sequence[Offer], places: Sequence[str]) -> Table:
     )
 
 
-def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
+def page(film: SpoiltFilm, repair: Repair, window: tuple[int, int]) -> Json:
     scene = film.scene
     return {
         "story": opening(scene),
@@ -97,7 +97,7 @@ def page(film: Film, repair: Repair, window: tuple[int, int]) -> Json:
     }
 
 
-def _window(film: Film) -> tuple[int, int]:
+def _window(film: SpoiltFilm) -> tuple[int, int]:
     margin = AROUND * film.scene.rate.nominal
     end = max(placed[3] for placed in film.meant["picture"])
     return max(0, film.at - margin), min(film.scene.length, end + margin)

@@ -28,7 +28,7 @@ def believed(repair: Repair, draw: Draw) -> tuple[Believed, Json] | None:
     With it, by belief, what else somebody would choose who holds it alone. None where no
     belief makes a difference.
     """
-    choosing = Choosing(repair)
+    choosing = MendChooser(repair)
 
     @cache
     def answer(beliefs: frozenset[str]) -> Json | None:
@@ -44,7 +44,7 @@ def believed(repair: Repair, draw: Draw) -> tuple[Believed, Json] | None:
     return found, {held: given for held, given in alone.items() if given and given not in told}
 
 
-class Choosing:
+class MendChooser:
     """What somebody would choose from the recordings on offer."""
 
     def __init__(self, repair: Repair) -> None:
@@ -83,7 +83,7 @@ class Choosing:
 
     def _fits(self, row: Row, film: Sequence[Demand]) -> bool:
         """Whether it lies on the tape, and lays nothing where something else is wanted."""
-        edit = self.repair.attempt(self.repair.spoilt, row).edit
+        edit = self.repair.trial(self.repair.spoilt, row).edit
         return edit.end <= self.repair.spoilt.length and lays_nothing_else(edit, film)
 
     def _put_off(self, rows: Rows) -> Rows:

@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
+from exercises.drills.beliefs import BELIEFS, Trial, as_played, recorded
 from exercises.drills.setting.change import Change, Mode
 from exercises.tape import EditSession, Tape, read_edit_session
 from exercises.tape.judging import Demand, Miss, met, misses
@@ -13,7 +13,7 @@ Rows = Sequence[Sequence[str]]  # mode, shot, place: as they are chosen
 
 
 @dataclass(frozen=True, slots=True)
-class Offer:
+class OfferedShot:
     """`[in_, out)` of a source tape that can be recorded, told in words."""
 
     tape: str
@@ -33,7 +33,7 @@ class Repair:
         self,
         session: EditSession,
         films: Sequence[Sequence[Demand]],
-        offers: Sequence[Offer],
+        offers: Sequence[OfferedShot],
         places: Sequence[int],
         *,
         onward: int | None = None,
@@ -50,7 +50,7 @@ class Repair:
         return cls(
             read_edit_session(key["session"]),
             [[Demand.from_json(want) for want in film] for film in key["films"]],
-            [Offer(**offer) for offer in key["offers"]],
+            [OfferedShot(**offer) for offer in key["offers"]],
             key["places"],
             onward=key["onward"],
         )
@@ -75,9 +75,9 @@ class Repair:
 
     def after(self, tape: Tape, row: Sequence[str], beliefs: Collection[str]) -> Tape:
         """A tape after one more recording."""
-        return recorded(self.attempt(tape, row), beliefs)
+        return recorded(self.trial(tape, row), beliefs)
 
-    def attempt(self, tape: Tape, row: Sequence[str]) -> Attempt:
+    def trial(self, tape: Tape, row: Sequence[str]) -> Trial:
         """A recording on a tape, as it was chosen."""
         mode, shot, place = row
         offer, way = self.offers[int(shot)], Mode(mode)
@@ -88,7 +88,7 @@ class Repair:
             at=self.places[int(place)],
             tracks=way.tracks,
         )
-        return Attempt(tape, change, way, self.session.bench)
+        return Trial(tape, change, way, self.session.bench)
 
     def left(self, tape: Tape) -> list[Miss]:
         """What is still not as it should be, by the film that it comes nearest to."""

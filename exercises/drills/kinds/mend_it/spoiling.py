@@ -1,6 +1,6 @@
 """How a film comes to be spoilt, told as the edits that were made."""
 
-from exercises.drills.kinds.mend_it.repair import Offer
+from exercises.drills.kinds.mend_it.repair import OfferedShot
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, TALKS
 from exercises.drills.setting.scene import Clip, Scene
@@ -12,7 +12,7 @@ PLACES = 9  # to choose from, for an edit in
 Placed = tuple[Clip, int, int, int]  # a clip, from which of its frames on, where, until where
 
 
-class Film:
+class SpoiltFilm:
     """Three shots on an edit master after a leader, and the repair that they will need.
 
     `meant` holds, by track, what should be where; `preferred` the same as it would be
@@ -81,9 +81,9 @@ class Film:
         self.clips.append((clip, skip, stop, told))
         return len(self.clips) - 1
 
-    def offers(self) -> list[Offer]:
+    def offers(self) -> list[OfferedShot]:
         return [
-            Offer(
+            OfferedShot(
                 clip.tape,
                 clip.in_ + skip,
                 clip.in_ + stop,

@@ -19,7 +19,7 @@ MODES, MARKS, OTHER, SPECIAL = 0.27, 0.24, 0.43, 0.25
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Job:
+class OrderedJob:
     """An edit: its six steps, and decoys for them.
 
     `marks` and `modes` are those of other edits. Of each group, and of `others`, one at most is
@@ -62,11 +62,11 @@ class Circumstance:
     only: frozenset[str] = frozenset()
     never: frozenset[str] = frozenset()
 
-    def fits(self, job: Job) -> bool:
+    def fits(self, job: OrderedJob) -> bool:
         return self.only <= job.tags and not self.never & job.tags
 
 
-def made(job: Job, special: Circumstance, draw: Draw) -> Procedure:
+def made(job: OrderedJob, special: Circumstance, draw: Draw) -> Procedure:
     """The procedure, with one to three decoys drawn for it."""
     decoys = drawn(job, special, draw)
     return Procedure(
@@ -85,7 +85,7 @@ def made(job: Job, special: Circumstance, draw: Draw) -> Procedure:
     )
 
 
-def in_order(job: Job, special: Circumstance) -> dict[str, str]:
+def in_order(job: OrderedJob, special: Circumstance) -> dict[str, str]:
     """Its steps in an order that works."""
     till_rehearsed = [step for step in job.steps if step not in ("record", "look")]
     return {
@@ -105,7 +105,7 @@ def worded(steps: Mapping[str, str], otherwise: Mapping[str, str], draw: Draw) -
     return {**steps, **other}
 
 
-def drawn(job: Job, special: Circumstance, draw: Draw) -> list[Decoy]:
+def drawn(job: OrderedJob, special: Circumstance, draw: Draw) -> list[Decoy]:
     """One to three decoys, none of whose texts is one of the steps’."""
     mode, mark, other = map(draw.pick, (job.modes, job.marks, job.others))
     chances = {mode: MODES, mark: MARKS, other: OTHER}

@@ -8,7 +8,7 @@ from exercises.drills.judging.rules import (
     ONE_TRACK,
     PREPARED,
 )
-from exercises.drills.kinds.put_in_order.job import Job
+from exercises.drills.kinds.put_in_order.job import OrderedJob
 from exercises.drills.kinds.put_in_order.procedure import Before
 from exercises.drills.kinds.put_in_order.six_steps import (
     ANOTHER_TAPE,
@@ -69,7 +69,7 @@ IN_STEP = frozenset({"in-step"})  # what comes when is settled: only all of it c
 OVER_BLACK = frozenset({"insert", "picture", "sound", "prepared"})
 
 JOBS = (
-    Job(
+    OrderedJob(
         name="the next shot",
         task="The film was assembled as far as {code}; behind it the tape is blank. Put {shot} "
         "there, from {tape}.",
@@ -86,7 +86,7 @@ JOBS = (
         rule=CONTINUE,
         tags=ASSEMBLED,
     ),
-    Job(
+    OrderedJob(
         name="a new ending",
         task="From {code} on, the film is to have another last shot: {shot}, from {tape}. The old "
         "one is not needed.",
@@ -108,7 +108,7 @@ JOBS = (
         rule=CONTINUE,
         tags=ASSEMBLED,
     ),
-    Job(
+    OrderedJob(
         name="a rolling joint",
         task="{shot}, from {tape}, was assembled at {code}, and rolls at its first frames. It is "
         "the last shot so far. Mend it.",
@@ -127,7 +127,7 @@ JOBS = (
         rule=AT_ONCE,
         tags=AGAIN,
     ),
-    Job(
+    OrderedJob(
         name="a picture over a voice",
         task="Pulses run on through the film. For five seconds from {code}, over a talk, {shot} "
         "is to be seen, from {tape}; the voice stays.",
@@ -144,7 +144,7 @@ JOBS = (
         rule=ONE_TRACK,
         tags=OF_PICTURE,
     ),
-    Job(
+    OrderedJob(
         name="a voice over a picture",
         task="{shot} is laid at {code}, and pulses run on. Instead of all its sound, {sound} is to "
         "be heard, from {tape}.",
@@ -166,7 +166,7 @@ JOBS = (
         rule=ONE_TRACK,
         tags=OF_SOUND,
     ),
-    Job(
+    OrderedJob(
         name="a sound that leads",
         task="At {code}, pulses running on, the picture cuts to {shot}. Its sound, from {tape}, is "
         "to begin two seconds before that.",
@@ -187,7 +187,7 @@ JOBS = (
         rule=ONE_TRACK,
         tags=OF_SOUND | IN_STEP,
     ),
-    Job(
+    OrderedJob(
         name="a better take",
         task="In the middle of the film, at {code}, pulses running on, {shot} is to be seen and "
         "heard in another take, from {tape}, just as long.",
@@ -205,7 +205,7 @@ JOBS = (
         rule=PREPARED,
         tags=INSERTED,
     ),
-    Job(
+    OrderedJob(
         name="spoilt frames",
         task="Inside {shot}, at {code}, a few frames are spoilt, to see and to hear. Lay them "
         "again from {tape}, and keep what follows. Pulses run on.",
@@ -224,7 +224,7 @@ JOBS = (
         rule=PREPARED,
         tags=INSERTED | IN_STEP,
     ),
-    Job(
+    OrderedJob(
         name="over prepared black",
         task="The tape was recorded with black from end to end, and the film is laid on it as far "
         "as {code}. Put {shot} there, from {tape}.",
@@ -244,7 +244,7 @@ JOBS = (
         rule=PREPARED,
         tags=OVER_BLACK,
     ),
-    Job(
+    OrderedJob(
         name="after a pause of black",
         task="The tape was recorded with black from end to end. The scene that ends at {code} is "
         "to be followed by two seconds of black, then by {shot}, from {tape}.",
@@ -261,7 +261,7 @@ JOBS = (
         rule=PREPARED,
         tags=OVER_BLACK,
     ),
-    Job(
+    OrderedJob(
         name="a second sound",
         task="{shot} is laid at {code} with its sound on channel 1, and pulses run on. For eight "
         "seconds, {sound} is to be heard beside it, from {tape}.",
@@ -279,7 +279,7 @@ JOBS = (
         rule=CHANNEL_BY_CHANNEL,
         tags=OF_SOUND,
     ),
-    Job(
+    OrderedJob(
         name="black at the end",
         task="The last shot was assembled as far as {code}; behind it the tape is blank. Lay ten "
         "seconds of black there, from {tape}.",

@@ -5,7 +5,7 @@ from math import log10
 from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, start_of
-from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.job import KnobJob
 from exercises.drills.kinds.knobs.question import Knob
 from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_picture_level.version import Version, drawn
@@ -27,13 +27,13 @@ ACROSS = 7  # pictures in a row of the strip
 
 def candidate(draw: Draw, settings: Settings) -> Question:
     version = drawn(draw)
-    job = Job(draw, settings, version.shots)
+    job = KnobJob(draw, settings, version.shots)
     source = draw.whole(WEAKEST, STRONGEST)
     best = draw.whole(EDGE, POSITIONS - 1 - EDGE)
     return question(job, version, source, best)
 
 
-def question(job: Job, version: Version, source: int, best: int) -> Question:
+def question(job: KnobJob, version: Version, source: int, best: int) -> Question:
     needed = round(-200 * log10(source / WHITE))  # 0.1 dB
     gains = [needed + STEP * (position - best) for position in range(POSITIONS)]
     whites = tuple(round(gained(source, gain), 1) for gain in gains)
@@ -86,7 +86,9 @@ def is_white(white: float) -> bool:
     return abs(white - WHITE) <= BAND
 
 
-def strip(job: Job, version: Version, source: int, gains: list[int], display: str) -> PictureStrip:
+def strip(
+    job: KnobJob, version: Version, source: int, gains: list[int], display: str
+) -> PictureStrip:
     """One display at every position; the words are about the white in it."""
     whites = [gained(source, gain) for gain in gains]
     waveform = display == "waveform"

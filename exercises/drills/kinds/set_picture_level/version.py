@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from exercises.drills.judging.rule import Rule
 from exercises.drills.judging.rules import BARS_BY_NAME, BY_THE_WAVEFORM, WHITE_LEVEL
-from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.job import KnobJob
 from exercises.drills.kinds.set_picture_level.white import level
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.footage import WITH_WHITE
@@ -21,7 +21,7 @@ class Version:
 
     name: str
     displays: tuple[str, ...]
-    story: Callable[[Job], str]
+    story: Callable[[KnobJob], str]
     rule: Rule
     bars: str = ""
 
@@ -68,7 +68,7 @@ class Version:
         return f"{told} The monitor’s own control is turned, so that it looks {dark}."
 
 
-def of_shot(job: Job) -> str:
+def of_shot(job: KnobJob) -> str:
     return job.draw.pick(
         (
             f"The shot from {job.clip.tape} has a pure white in it.",
@@ -78,7 +78,7 @@ def of_shot(job: Job) -> str:
     )
 
 
-def of_bars(job: Job) -> str:
+def of_bars(job: KnobJob) -> str:
     return job.draw.pick(
         (
             f"At the head of {job.clip.tape} there are colour bars, and they are what is played.",

@@ -8,7 +8,7 @@ from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds import set_tracking
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, best_of, start_of
-from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.job import KnobJob
 from exercises.drills.kinds.knobs.question import Knob
 from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_skew.seen import DISPLAYS, named, seen, step
@@ -35,12 +35,12 @@ STEP = 3  # 0.1 µs that a position is
 SKEW_BAND = 6  # 0.1 µs (this course's own choice, below the model's limit)
 ACROSS = 7  # pictures in a row of the strip
 
-Made = Callable[[Job, int], Knob]
+Made = Callable[[KnobJob, int], Knob]
 
 
 def candidate(draw: Draw, settings: Settings) -> Question:
     situation, knob_of, display = draw.pick(DRAWN)
-    job = Job(draw, settings, UPRIGHT)
+    job = KnobJob(draw, settings, UPRIGHT)
     return knob_of(job, best_of(draw)).question(
         situation,
         story=f"{opening(job.scene)} {arrived(job)} It is looked at on {DISPLAYS[display]}.",
@@ -53,7 +53,7 @@ def candidate(draw: Draw, settings: Settings) -> Question:
 def skew_on(display: str) -> Made:
     """The skew control, on a display."""
 
-    def knob(job: Job, best: int) -> Knob:
+    def knob(job: KnobJob, best: int) -> Knob:
         values = tuple(STEP * (position - best) for position in range(POSITIONS))
         return Knob(
             name="position",
@@ -90,7 +90,7 @@ def skew_on(display: str) -> Made:
 def tracking_on(display: str) -> Made:
     """The tracking control, for who takes one for the other."""
 
-    def knob(job: Job, best: int) -> Knob:
+    def knob(job: KnobJob, best: int) -> Knob:
         values = errors(best)
         return Knob(
             name="position",
@@ -130,7 +130,7 @@ def revealed(right: str) -> dict[str, list[str]]:
     return {swapped: ["tracking-skew-swapped"]}
 
 
-def arrived(job: Job) -> str:
+def arrived(job: KnobJob) -> str:
     tape = job.clip.tape
     return job.draw.pick(
         (

@@ -14,8 +14,8 @@ from exercises.drills.kinds.knobs.verdict import dial_of, graded, near
 from exercises.drills.kinds.set_sound_level.heard import clips, number
 from exercises.drills.kinds.set_sound_level.outcomes import (
     TEXTS,
-    Outcome,
-    Way,
+    SettingWay,
+    SoundOutcome,
     choice,
     outcome,
     revealed,
@@ -40,20 +40,20 @@ WELL_OVER = 3  # bands over line-up: where it is no misjudgement
 ONE, HOT = "one-level-for-all", "hotter-is-better"
 
 # What is to come of a way of holding the level, the way, and whether the second take is louder.
-CASES: tuple[tuple[Outcome, Way, bool], ...] = (
-    *((Outcome.WELL, Way.SET, louder) for louder in (True, False)),
-    *((Outcome.SWELLS, Way.AUTOMATIC, louder) for louder in (True, False)),
-    (Outcome.SOFT, Way.LEFT, False),
-    (Outcome.SOFT, Way.LIMITED, False),
-    *[(Outcome.ROUGH, Way.LEFT, True)] * 2,
-    *[(Outcome.PRESSED, Way.LIMITED, True)] * 2,
+CASES: tuple[tuple[SoundOutcome, SettingWay, bool], ...] = (
+    *((SoundOutcome.WELL, SettingWay.SET, louder) for louder in (True, False)),
+    *((SoundOutcome.SWELLS, SettingWay.AUTOMATIC, louder) for louder in (True, False)),
+    (SoundOutcome.SOFT, SettingWay.LEFT, False),
+    (SoundOutcome.SOFT, SettingWay.LIMITED, False),
+    *[(SoundOutcome.ROUGH, SettingWay.LEFT, True)] * 2,
+    *[(SoundOutcome.PRESSED, SettingWay.LIMITED, True)] * 2,
 )
 
 
 def candidate(draw: Draw, settings: Settings) -> Question | None:
     """None where the model says something else."""
     came, way, louder = draw.pick(CASES)
-    apart = draw.whole(*(PRESSED if came is Outcome.PRESSED else APART))
+    apart = draw.whole(*(PRESSED if came is SoundOutcome.PRESSED else APART))
     takes = Takes(draw, settings, levels(draw, STEP * apart, louder=louder))
     best = best_of(draw, apart, louder=louder)
     return question(takes, way, came, best) if takes.are_two else None
@@ -78,11 +78,11 @@ def levels(draw: Draw, apart: int, *, louder: bool) -> TakeLevels:
     return TakeLevels(first=first, second=first - apart, under=under)
 
 
-def question(takes: Takes, way: Way, came: Outcome, best: int) -> Question | None:
+def question(takes: Takes, way: SettingWay, came: SoundOutcome, best: int) -> Question | None:
     levels, document = takes.levels, takes.document()
     gains = [STEP * (position - best) - levels.second for position in range(POSITIONS)]
     start = best + (levels.second - levels.first) // STEP
-    other = SoundLevel(way.mode, gains[best if way is Way.SET else start])
+    other = SoundLevel(way.mode, gains[best if way is SettingWay.SET else start])
     copy = Copy(document, setting(other.mode, other.gain))
     if outcome(copy) is not came:
         return None

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import best_of, start_of
-from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.job import KnobJob
 from exercises.drills.kinds.knobs.question import Knob
 from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_tracking.meter import in_words
@@ -28,13 +28,13 @@ PASSES = (
 def candidate(draw: Draw, settings: Settings) -> Question | None:
     """None where it needs a meter that isn't there."""
     version = drawn(draw)
-    job = Job(draw, settings, tuple(FOOTAGE))
+    job = KnobJob(draw, settings, tuple(FOOTAGE))
     made = version(job, best_of(draw))
     there = made.meter is None or Meter.TRACKING in settings.meters
     return question(job, made) if there else None
 
 
-def question(job: Job, version: Version) -> Question:
+def question(job: KnobJob, version: Version) -> Question:
     machine, meter = version.machine, version.meter
     readings = meter.readings(version.picture) if meter else ()
     knob = Knob(
@@ -65,7 +65,7 @@ def question(job: Job, version: Version) -> Question:
     )
 
 
-def strip(job: Job, tracking: Sequence[int], *, display: str = "monitor") -> PictureStrip:
+def strip(job: KnobJob, tracking: Sequence[int], *, display: str = "monitor") -> PictureStrip:
     """The picture at every position."""
     return PictureStrip(
         title=f"The {display}" if display == "monitor" else f"The {display} display",

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from exercises.drills.judging.rules import FIXED_POSITION, TRACKING_MIDWAY, TRACKING_PEAK, Rule
 from exercises.drills.kinds.knobs.control import MIDDLE, POSITIONS, TOLD, best_of, start_of
-from exercises.drills.kinds.knobs.job import Job
+from exercises.drills.kinds.knobs.job import KnobJob
 from exercises.drills.kinds.set_tracking.meter import TrackingMeter, in_words
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.quay_street import TAPES
@@ -62,7 +62,7 @@ def where_seen(clear: int) -> str:
     return "where the fine noise is least; the streaks of one side lie beyond the control’s end"
 
 
-def metered(job: Job, clear: int) -> Version:
+def metered(job: KnobJob, clear: int) -> Version:
     """A meter that tells the truth."""
     return Version(
         name="by-the-meter",
@@ -75,7 +75,7 @@ def metered(job: Job, clear: int) -> Version:
     )
 
 
-def marked(job: Job, clear: int) -> Version:
+def marked(job: KnobJob, clear: int) -> Version:
     """The same, and a mark that was right on another tape."""
     draw = job.draw
     meter = TrackingMeter(top=draw.whole(70, 98))
@@ -96,7 +96,7 @@ def marked(job: Job, clear: int) -> Version:
     )
 
 
-def hidden(job: Job, clear: int) -> Version:
+def hidden(job: KnobJob, clear: int) -> Version:
     """Nothing but the picture."""
     return Version(
         name="without-a-meter",
@@ -109,7 +109,7 @@ def hidden(job: Job, clear: int) -> Version:
     )
 
 
-def stuck(job: Job, clear: int) -> Version:
+def stuck(job: KnobJob, clear: int) -> Version:
     """A needle that stays where it is, whatever the control does."""
     start = start_of(job.draw, clear)
     near = [str(each) for each in (start, start - 1, start + 1) if 0 <= each < POSITIONS]
@@ -127,7 +127,7 @@ def stuck(job: Job, clear: int) -> Version:
     )
 
 
-def second_peak(job: Job, clear: int) -> Version:
+def second_peak(job: KnobJob, clear: int) -> Version:
     """A control that stands near a second, lower peak of the meter."""
     draw = job.draw
     side = 1 if clear < MIDDLE else -1
@@ -147,7 +147,7 @@ def second_peak(job: Job, clear: int) -> Version:
     )
 
 
-def recorder(job: Job, clear: int) -> Version:
+def recorder(job: KnobJob, clear: int) -> Version:
     """The control of the machine that is to record, and a tape that looks best elsewhere."""
     tape = job.clip.tape
     fixed = best_of(job.draw)
@@ -174,7 +174,7 @@ def recorder(job: Job, clear: int) -> Version:
     )
 
 
-VERSIONS: dict[Callable[[Job, int], Version], int] = {
+VERSIONS: dict[Callable[[KnobJob, int], Version], int] = {
     metered: 3,
     marked: 2,
     hidden: 2,
@@ -185,11 +185,11 @@ VERSIONS: dict[Callable[[Job, int], Version], int] = {
 DRAWN = tuple(version for version, weight in VERSIONS.items() for _ in range(weight))
 
 
-def drawn(draw: Draw) -> Callable[[Job, int], Version]:
+def drawn(draw: Draw) -> Callable[[KnobJob, int], Version]:
     return draw.pick(DRAWN)
 
 
-def came(job: Job) -> str:
+def came(job: KnobJob) -> str:
     tape = job.clip.tape
     return job.draw.pick(
         (

@@ -6,7 +6,7 @@ Every clip is told alike, fault or none, so that the order of sentences says not
 from collections.abc import Iterator
 
 from exercises.drills.kinds.spot_by_ear.faults import Heard, SoundStretch
-from exercises.drills.kinds.spot_by_ear.talk import Side, Talk
+from exercises.drills.kinds.spot_by_ear.talk import Talk, TalkAtCut
 from exercises.drills.setting.phrases import listed
 from exercises.tape import Bench, EditSession, Span, Tape
 from exercises.tape.faults.meter import RunMeter
@@ -47,7 +47,7 @@ class Told:
         )
         yield self._dips(start)
 
-    def _spoken(self, side: Side, at: int) -> str:
+    def _spoken(self, side: TalkAtCut, at: int) -> str:
         """The words that are heard of a side laid at `at`, and how much of the one at the cut."""
         before, heard = at < self.talk.cut, list(self._heard(side, at - side.in_))
         if not heard:
@@ -58,7 +58,7 @@ class Told:
         much = "whole" if part == whole else f"for {part} of its {whole} frames"
         return f"“{said}”, the {'last' if before else 'first'} word {much}."
 
-    def _heard(self, side: Side, shift: int) -> Iterator[tuple[str, Span]]:
+    def _heard(self, side: TalkAtCut, shift: int) -> Iterator[tuple[str, Span]]:
         """The words of a side that are heard, all or part of them, `shift` later on the master."""
         end = min(side.out, self.talk.window[1] - shift)
         for text, span in side.words:
@@ -115,7 +115,7 @@ class Told:
         return f"{float(frames / self.bench.rate.fraction):.1f}"
 
 
-def breath(side: Side, *, at_end: bool = False) -> str:
+def breath(side: TalkAtCut, *, at_end: bool = False) -> str:
     """Whether breath is drawn right beside the cut."""
     edge = side.out if at_end else side.in_
     for span in side.breaths:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from itertools import chain
 
-from exercises.tape import Bench, Condition, Kind, Tape, faults
+from exercises.tape import Bench, Condition, FaultKind, Tape, faults
 from exercises.tape.playback import track_states
 
 
@@ -21,12 +21,12 @@ class Heard(StrEnum):
 
 
 KINDS = {
-    Kind.CLIPPED_WORD: Heard.WORD,
-    Kind.STRAY_BREATH: Heard.BREATH,
-    Kind.SOUND_LEVEL_JUMP: Heard.JUMP,
-    Kind.WEAK_SOUND: Heard.WEAK,
-    Kind.DISTORTED_SOUND: Heard.DISTORTED,
-    Kind.NOISY_PAUSES: Heard.PAUSES,
+    FaultKind.CLIPPED_WORD: Heard.WORD,
+    FaultKind.STRAY_BREATH: Heard.BREATH,
+    FaultKind.SOUND_LEVEL_JUMP: Heard.JUMP,
+    FaultKind.WEAK_SOUND: Heard.WEAK,
+    FaultKind.DISTORTED_SOUND: Heard.DISTORTED,
+    FaultKind.NOISY_PAUSES: Heard.PAUSES,
 }
 CONDITIONS = {
     Condition.NO_CONTROL: Heard.HOLE,

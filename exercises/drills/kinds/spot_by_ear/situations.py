@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from exercises.drills.kinds.spot_by_ear.talk import IN_TWO, REACHES, Side, Talk
+from exercises.drills.kinds.spot_by_ear.talk import IN_TWO, REACHES, Talk, TalkAtCut
 from exercises.drills.setting.draw import Draw
 from exercises.signal.sound.worn import CALM
 
@@ -33,7 +33,7 @@ def in_within_a_word(talk: Talk) -> None:
     side.in_ = word.start + (word.end - word.start) * talk.draw.whole(40, 60) // 100
 
 
-def saying_in_two(side: Side, draw: Draw) -> None:
+def saying_in_two(side: TalkAtCut, draw: Draw) -> None:
     """A line with a breath in its middle, in place of the one it had."""
     other = side.sound.lines[1]
     name = draw.pick([each for each in IN_TWO if each != other])

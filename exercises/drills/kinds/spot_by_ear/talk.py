@@ -22,7 +22,7 @@ REACHES = (2, 4, MOST)  # and after it, so that a short clip says nothing
 ASKED = tuple(name for name in lines() if name.startswith("ask"))
 
 
-class Side:
+class TalkAtCut:
     """What is said on one side of the cut: a line, another after it, and how they are copied."""
 
     def __init__(self, scene: Scene, tape: str, names: tuple[str, str], level: int) -> None:
@@ -114,7 +114,8 @@ class Talk:
         first = others[0] if draw.chance(0.25) else said[0]
         pairs = ((first, said[1]), (said[2], said[3]))
         self.first, self.second = (
-            Side(self.scene, tape, names, level) for tape, names in zip(tapes, pairs, strict=True)
+            TalkAtCut(self.scene, tape, names, level)
+            for tape, names in zip(tapes, pairs, strict=True)
         )
         self.start = self.scene.seconds(40, 300)
         self.assembled = draw.chance(0.4)
@@ -145,7 +146,7 @@ class Talk:
         return [dip for dip in both if dip[0] < last and dip[1] > first]
 
     @property
-    def sides(self) -> tuple[Side, Side]:
+    def sides(self) -> tuple[TalkAtCut, TalkAtCut]:
         return self.first, self.second
 
     @property
@@ -176,7 +177,7 @@ class Talk:
         second = self._edit(self.second, self.cut, assemble=self.assembled)
         return [second, first] if self.wiping else [first, second]
 
-    def _edit(self, side: Side, at: int, *, assemble: bool) -> Json:
+    def _edit(self, side: TalkAtCut, at: int, *, assemble: bool) -> Json:
         mode: Json = {"mode": "insert", "picture": True, "sound": True}
         points = {"in": side.in_, "out": side.out, "at": at}
         mode = {"mode": "assemble"} if assemble else mode

@@ -13,7 +13,7 @@ from exercises.drills.kinds.spot_by_eye.faults import (
     without_measurement,
     worn,
 )
-from exercises.drills.kinds.spot_by_eye.film import Film
+from exercises.drills.kinds.spot_by_eye.film import CutFilm
 from exercises.drills.kinds.spot_by_eye.form import Form, Showing, showing
 from exercises.drills.kinds.spot_by_eye.situations import Situation, drawn
 from exercises.drills.media.medium import media
@@ -39,12 +39,12 @@ ASKED = {
 def candidate(draw: Draw, settings: Settings) -> Question | None:
     form = draw.pick(FORMS)
     place = draw.pick((Where.BEFORE, Where.AFTER)) if form is Form.STILL else None
-    situation, film = drawn(draw, form, place), Film(draw, settings)
+    situation, film = drawn(draw, form, place), CutFilm(draw, settings)
     situation.spoil(film)
     return question(situation, film, showing(form, draw, film.cut, place))
 
 
-def question(situation: Situation, film: Film, showing: Showing) -> Question | None:
+def question(situation: Situation, film: CutFilm, showing: Showing) -> Question | None:
     document = film.document()
     session = read_edit_session(document)
     tape = session.recorded()
@@ -83,7 +83,7 @@ def question(situation: Situation, film: Film, showing: Showing) -> Question | N
     )
 
 
-def bench(film: Film) -> str:
+def bench(film: CutFilm) -> str:
     return (
         f"{film.scene.room}, {film.scene.rate.label} frames a second; "
         "the monitor is set to show the edges of the picture"
@@ -91,7 +91,7 @@ def bench(film: Film) -> str:
 
 
 def pictures(
-    film: Film, session: EditSession, found: list[PictureStretch], showing: Showing
+    film: CutFilm, session: EditSession, found: list[PictureStretch], showing: Showing
 ) -> tuple[list[Json], Json]:
     """Media: those of the question, those that explain it, and an example of each fault.
 
@@ -120,7 +120,7 @@ def happened(tape: Tape, session_bench: Bench, found: list[PictureStretch]) -> l
     return sentences or [said for each in found[:1] for said in without_measurement(each, tape)]
 
 
-def mapped(session: EditSession, tape: Tape, film: Film) -> Json:
+def mapped(session: EditSession, tape: Tape, film: CutFilm) -> Json:
     reach = AROUND * session.bench.rate.nominal
     marks = {"cut": film.cut}
     start, end = max(film.cut - reach, film.start - reach // 6), min(film.cut + reach, film.end)

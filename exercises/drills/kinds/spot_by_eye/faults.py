@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
-from exercises.tape import Bench, Condition, Kind, Tape, faults, play
+from exercises.tape import Bench, Condition, FaultKind, Tape, faults, play
 
 
 class Seen(StrEnum):
@@ -21,13 +21,13 @@ class Seen(StrEnum):
 
 
 KINDS = {
-    Kind.NOISE_BAND: Seen.NOISE_BAND,
-    Kind.BENT_VERTICALS: Seen.BENT,
-    Kind.FLAT_PICTURE: Seen.FLAT,
-    Kind.CLIPPED_PICTURE: Seen.CLIPPED,
-    Kind.PICTURE_LEVEL_JUMP: Seen.JUMP,
-    Kind.FLASH_FRAMES: Seen.FLASH,
-    Kind.TOO_MANY_GENERATIONS: Seen.GENERATIONS,
+    FaultKind.NOISE_BAND: Seen.NOISE_BAND,
+    FaultKind.BENT_VERTICALS: Seen.BENT,
+    FaultKind.FLAT_PICTURE: Seen.FLAT,
+    FaultKind.CLIPPED_PICTURE: Seen.CLIPPED,
+    FaultKind.PICTURE_LEVEL_JUMP: Seen.JUMP,
+    FaultKind.FLASH_FRAMES: Seen.FLASH,
+    FaultKind.TOO_MANY_GENERATIONS: Seen.GENERATIONS,
 }
 CONDITIONS = {
     Condition.NO_CONTROL: Seen.SNOW,

@@ -11,7 +11,7 @@ from exercises.drills.setting.settings import Settings
 LATEST = 240  # the frame of a scene that a take begins with, at the latest
 
 
-class Side:
+class ShotAtCut:
     """A shot on one side of the cut: its take, and how it was copied."""
 
     def __init__(self, scene: Scene, tape: str, name: str, white: int) -> None:
@@ -44,7 +44,7 @@ class Side:
         return {"takes": [{"start": 0, "end": self.stops, **self.take}]}
 
 
-class Film:
+class CutFilm:
     """`first` and `second` meet at `cut`; `left` frames of a `third` shot may lie between.
 
     `leaves_black` says that black does.
@@ -58,7 +58,8 @@ class Film:
         names, tapes = draw.shuffled(tuple(FOOTAGE))[:3], draw.shuffled(TAPES)[:3]
         white = draw.whole(93, 103)
         self.first, self.second, self.third = (
-            Side(self.scene, tape, name, white) for tape, name in zip(tapes, names, strict=True)
+            ShotAtCut(self.scene, tape, name, white)
+            for tape, name in zip(tapes, names, strict=True)
         )
         self.start = self.scene.seconds(40, 300)
         self.assembled = draw.chance(0.4)
@@ -103,7 +104,7 @@ class Film:
             return [self._edit(self.third, before), first, second]
         return [first, second]
 
-    def _edit(self, side: Side, at: int, *, short: int = 0, assemble: bool = False) -> Json:
+    def _edit(self, side: ShotAtCut, at: int, *, short: int = 0, assemble: bool = False) -> Json:
         """An edit that ends `short` frames before its shot does."""
         mode: Json = {"mode": "insert", "picture": True, "sound": True}
         if self.assembled or assemble:

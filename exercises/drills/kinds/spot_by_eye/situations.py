@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from itertools import chain
 
 from exercises.drills.kinds.spot_by_eye.faults import Where
-from exercises.drills.kinds.spot_by_eye.film import Film, Side
+from exercises.drills.kinds.spot_by_eye.film import CutFilm, ShotAtCut
 from exercises.drills.kinds.spot_by_eye.form import Form
 from exercises.drills.setting.draw import Draw
 
@@ -15,7 +15,7 @@ class Situation:
     """`place` says where a fault is to be seen; None where there is none."""
 
     name: str
-    spoil: Callable[[Film], None]
+    spoil: Callable[[CutFilm], None]
     place: Where | None = None
 
     @property
@@ -23,103 +23,103 @@ class Situation:
         return self.place is not None
 
 
-def mistracked(side: Side, draw: Draw) -> None:
+def mistracked(side: ShotAtCut, draw: Draw) -> None:
     side.making["player"]["tracking"] = draw.pick((-1, 1)) * draw.whole(53, 78)
 
 
-def skewed(side: Side, draw: Draw) -> None:
+def skewed(side: ShotAtCut, draw: Draw) -> None:
     side.making["player"]["skew"] = draw.pick((-1, 1)) * draw.whole(50, 95)
 
 
-def copied_often(side: Side, draw: Draw) -> None:
+def copied_often(side: ShotAtCut, draw: Draw) -> None:
     count = draw.whole(4, 6)
     side.take["generation"] = count
     side.take["chain"] = [10 * draw.whole(34, 38) for _ in range(count)]
 
 
-def turned_down(film: Film) -> None:
+def turned_down(film: CutFilm) -> None:
     lower = -film.draw.whole(35, 60)
     for side in (film.first, film.second):
         side.making["picture_level"]["gain"] = lower
 
 
-def turned_up(film: Film) -> None:
+def turned_up(film: CutFilm) -> None:
     higher = film.draw.whole(25, 45)
     for side in (film.first, film.second):
         side.making["picture_level"]["gain"] = higher
 
 
-def dull_tapes(film: Film) -> None:
+def dull_tapes(film: CutFilm) -> None:
     white = film.draw.whole(45, 62)
     for side in (film.first, film.second):
         side.take["levels"]["white"] = white + film.draw.whole(-2, 2)
 
 
-def stepped(film: Film) -> None:
+def stepped(film: CutFilm) -> None:
     """Both within what passes, and far apart."""
     whites = [film.draw.whole(82, 85), film.draw.whole(105, 109)]
     for side, white in zip((film.first, film.second), film.draw.shuffled(whites), strict=True):
         side.take["levels"]["white"] = white
 
 
-def left_over(film: Film) -> None:
+def left_over(film: CutFilm) -> None:
     film.assembled = False
     film.left = film.draw.whole(1, 3)
 
 
-def black_left(film: Film) -> None:
+def black_left(film: CutFilm) -> None:
     left_over(film)
     film.leaves_black = True
 
 
-def pulses_jump(film: Film) -> None:
+def pulses_jump(film: CutFilm) -> None:
     film.assembled = False
     film.joints = [film.cut]
 
 
-def no_run_up(film: Film) -> None:
+def no_run_up(film: CutFilm) -> None:
     film.second.in_ = film.draw.whole(0, film.scene.rate.nominal // 2)
 
 
-def wiped(film: Film) -> None:
+def wiped(film: CutFilm) -> None:
     film.assembled, film.wiping = False, True
 
 
-def third_generation(film: Film) -> None:
+def third_generation(film: CutFilm) -> None:
     film.first.take["generation"] = film.second.take["generation"] = 3
 
 
-def within_limits(film: Film) -> None:
+def within_limits(film: CutFilm) -> None:
     film.first.making["player"]["tracking"] = film.draw.whole(30, 38)
     film.second.making["player"]["tracking"] = -film.draw.whole(30, 38)
 
 
-def a_little_low(film: Film) -> None:
+def a_little_low(film: CutFilm) -> None:
     white = film.draw.whole(86, 90)
     for side in (film.first, film.second):
         side.take["levels"]["white"] = white + film.draw.whole(-1, 1)
 
 
-def well(film: Film) -> None:
+def well(film: CutFilm) -> None:
     """Nothing is spoilt."""
 
 
-def take_ends(film: Film) -> None:
+def take_ends(film: CutFilm) -> None:
     """Shortly before the first shot does."""
     film.assembled = False
     film.first.stops = film.first.out - film.draw.whole(16, 24)
 
 
-def worn_out(side: Side, draw: Draw) -> None:
+def worn_out(side: ShotAtCut, draw: Draw) -> None:
     side.dropouts = float(draw.whole(6, 12))
 
 
 def by_side(
-    name: str, spoil: Callable[[Side, Draw], None], *, shares: tuple[int, int, int] = (6, 3, 2)
+    name: str, spoil: Callable[[ShotAtCut, Draw], None], *, shares: tuple[int, int, int] = (6, 3, 2)
 ) -> tuple[Situation, ...]:
     """A fault of either side or of both, in these shares."""
 
-    def both(film: Film) -> None:
+    def both(film: CutFilm) -> None:
         for side in (film.first, film.second):
             spoil(side, film.draw)
 

@@ -2,12 +2,12 @@
 
 from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.spot_the_bad_edit.answers import SELDOM, asks, revealed, right_answers
-from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, Step
+from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, MeantEdit
 from exercises.drills.kinds.spot_the_bad_edit.consequences import consequences
 from exercises.drills.kinds.spot_the_bad_edit.shown import shown, window
 from exercises.drills.kinds.spot_the_bad_edit.situations import Situation, drawn
 from exercises.drills.kinds.spot_the_bad_edit.verdict import grade
-from exercises.drills.kinds.spot_the_bad_edit.work import ON_ANOTHER_MACHINE, Work
+from exercises.drills.kinds.spot_the_bad_edit.work import ON_ANOTHER_MACHINE, EditsWork
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings
@@ -22,7 +22,7 @@ def candidate(draw: Draw, settings: Settings) -> Question | None:
 
 
 def question(situation: Situation, scene: Scene) -> Question | None:
-    work = Work(scene)
+    work = EditsWork(scene)
     rule = situation(work)
     if not work.remark and scene.draw.chance(ELSEWHERE):
         work.remark = ON_ANOTHER_MACHINE
@@ -66,9 +66,9 @@ def offered(
     return {**reveals, "mend": mends}
 
 
-def case_of(work: Work) -> EditsCase:
+def case_of(work: EditsWork) -> EditsCase:
     session = read_edit_session(work.scene.document())
-    steps = [Step(job.change(session.sources[job.clip.tape]), job.mode) for job in work.jobs]
+    steps = [MeantEdit(job.change(session.sources[job.clip.tape]), job.mode) for job in work.jobs]
     return EditsCase(session.bench, session.master, steps, worn=work.worn, off=work.off)
 
 

@@ -7,32 +7,32 @@ from exercises.drills.beliefs import PROMISING
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.cause import cause_of
 from exercises.drills.kinds.spot_the_bad_edit.mends import Mend, least
-from exercises.drills.kinds.spot_the_bad_edit.state import Fault
+from exercises.drills.kinds.spot_the_bad_edit.state import FilmFault
 from exercises.drills.setting.change import Mode
 
 NOTHING, TAPE, LEAVE, LATER, TRACKING = "nothing", "tape", "leave", "later", "tracking"
 ANOTHER = "another-tape"
 
 FAULT_OPTIONS = (
-    Option(value=Fault.NO_PULSES.value, text="There are no pulses on part of the film"),
+    Option(value=FilmFault.NO_PULSES.value, text="There are no pulses on part of the film"),
     Option(
-        value=Fault.ROLL.value,
+        value=FilmFault.ROLL.value,
         text="There are pulses all along, but somewhere in the film they jump",
     ),
     Option(
-        value=Fault.UNSETTLED.value,
+        value=FilmFault.UNSETTLED.value,
         text="The pulses run on, but a machine was not locked while copying",
     ),
     Option(
-        value=Fault.BLANK.value,
+        value=FilmFault.BLANK.value,
         text="There are pulses, but part of the film has no picture or no sound",
     ),
     Option(
-        value=Fault.OVER.value,
+        value=FilmFault.OVER.value,
         text="All of it plays, but something that was to stay is recorded over",
     ),
     Option(
-        value=Fault.WORN.value,
+        value=FilmFault.WORN.value,
         text="All of it plays, but a tape is worn, and drops out for moments",
     ),
     Option(value=NOTHING, text="Nothing is wrong with the film"),
@@ -83,7 +83,11 @@ def right_answers(case: EditsCase) -> dict[str, str] | None:
         return None
     mend = least(case)
     if case.is_worn:
-        return {"fault": Fault.WORN.value, "edit": TAPE, "mend": mend.value if mend else ANOTHER}
+        return {
+            "fault": FilmFault.WORN.value,
+            "edit": TAPE,
+            "mend": mend.value if mend else ANOTHER,
+        }
     if mend is None or cause_of(case) is None:
         return None
     (edit,) = case.blamed

@@ -6,8 +6,13 @@ from functools import cached_property
 from typing import Self
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import Attempt, as_played, recorded
-from exercises.drills.kinds.spot_the_bad_edit.state import WORST_FIRST, Fault, State, Stretch
+from exercises.drills.beliefs import Trial, as_played, recorded
+from exercises.drills.kinds.spot_the_bad_edit.state import (
+    WORST_FIRST,
+    FaultyStretch,
+    FilmFault,
+    FilmSoFar,
+)
 from exercises.drills.kinds.spot_the_bad_edit.wear import MASTER, Wear
 from exercises.drills.setting.change import Change, Mode
 from exercises.tape import Bench, Laid, Run, Tape, read_edit_session
@@ -15,7 +20,7 @@ from exercises.tape.by_hand import with_runs
 
 
 @dataclass(frozen=True, slots=True)
-class Step:
+class MeantEdit:
     """An edit: the change that was meant by it, and the mode in which it was made."""
 
     change: Change
@@ -33,7 +38,7 @@ class EditsCase:
         self,
         bench: Bench,
         master: Tape,
-        steps: Sequence[Step],
+        steps: Sequence[MeantEdit],
         *,
         worn: Sequence[Wear] = (),
         off: bool = False,
@@ -48,7 +53,7 @@ class EditsCase:
     def from_json(cls, stored: Json) -> Self:
         session = read_edit_session(stored["session"])
         steps = [
-            Step(
+            MeantEdit(
                 Change.from_json(step, session.sources[step["source"]]),
                 Mode(step["mode"]),
             )
@@ -58,39 +63,39 @@ class EditsCase:
         off = stored.get("off", False)
         return cls(session.bench, session.master, steps, worn=worn, off=off)
 
-    def states(self, beliefs: Collection[str] = ()) -> list[State]:
+    def states(self, beliefs: Collection[str] = ()) -> list[FilmSoFar]:
         """The master after each edit, by the rules or as a believer expects it."""
         tape, meant = self.master, Tape.blank(self.master.length)
         start, end = self.steps[0].change.at, 0
         found = []
         for step in self.steps:
-            tape = recorded(Attempt(tape, step.change, step.mode, self.bench), beliefs)
+            tape = recorded(Trial(tape, step.change, step.mode, self.bench), beliefs)
             meant = as_meant(meant, step.change)
             start, end = min(start, step.change.at), max(end, step.change.end)
             played = as_played(tape, self.bench, beliefs)
-            found.append(State(played, meant, self.bench, start, end, self.worn))
+            found.append(FilmSoFar(played, meant, self.bench, start, end, self.worn))
         return found
 
     @cached_property
-    def all_states(self) -> list[State]:
+    def all_states(self) -> list[FilmSoFar]:
         return self.states()
 
     @property
-    def last(self) -> State:
+    def last(self) -> FilmSoFar:
         return self.all_states[-1]
 
     @cached_property
-    def _shown(self) -> list[tuple[Stretch, ...]]:
+    def _shown(self) -> list[tuple[FaultyStretch, ...]]:
         """What was wrong after each edit."""
         return [state.faults() for state in self.all_states]
 
     @property
-    def faults(self) -> tuple[Stretch, ...]:
+    def faults(self) -> tuple[FaultyStretch, ...]:
         """What is wrong in the end."""
         return self._shown[-1]
 
     @property
-    def fault(self) -> Fault | None:
+    def fault(self) -> FilmFault | None:
         """The worst of it."""
         kinds = {stretch.fault for stretch in self.faults}
         return next((fault for fault in WORST_FIRST if fault in kinds), None)
@@ -98,7 +103,7 @@ class EditsCase:
     @property
     def is_worn(self) -> bool:
         """Whether all that is wrong is that one of the tapes is worn."""
-        return {stretch.fault for stretch in self.faults} == {Fault.WORN}
+        return {stretch.fault for stretch in self.faults} == {FilmFault.WORN}
 
     @property
     def is_master_worn(self) -> bool:
@@ -123,13 +128,13 @@ class EditsCase:
             for frame in self._cuts(stretch)
         )
 
-    def _cuts(self, stretch: Stretch) -> set[int]:
+    def _cuts(self, stretch: FaultyStretch) -> set[int]:
         """Where, within a stretch, something began to be wrong after some edit."""
         shown = (fault for faults in self._shown for fault in faults)
         cuts = {frame for fault in shown for frame in (fault.start, fault.end)}
         return {frame for frame in cuts if stretch.start <= frame < stretch.end}
 
-    def _first_shown(self, kind: Fault, frame: int) -> int:
+    def _first_shown(self, kind: FilmFault, frame: int) -> int:
         """The first edit after which this was wrong with a frame, and stayed so."""
         first = len(self.steps) - 1
         for index in range(len(self.steps) - 1, -1, -1):

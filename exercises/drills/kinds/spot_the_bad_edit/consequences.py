@@ -4,7 +4,7 @@ from exercises.drills.asks import Json
 from exercises.drills.kinds.spot_the_bad_edit.answers import ANOTHER, LEAVE, TRACKING
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.mends import Mend
-from exercises.drills.kinds.spot_the_bad_edit.told import Told
+from exercises.drills.kinds.spot_the_bad_edit.told import CaseTold
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import span
 from exercises.tape import Tape, tape_map
@@ -12,7 +12,7 @@ from exercises.tape import Tape, tape_map
 
 def consequences(case: EditsCase, right_mend: str, window: tuple[int, int]) -> Json:
     """What happened; the tape as it is and once mended; what each recording would mend."""
-    told, faulty = Told(case), right_mend not in (LEAVE, TRACKING)
+    told, faulty = CaseTold(case), right_mend not in (LEAVE, TRACKING)
     mended = Mend(case, Mode(right_mend)).result().tape if right_mend in list(Mode) else None
     return {
         "happened": told.happened(),
@@ -24,7 +24,7 @@ def consequences(case: EditsCase, right_mend: str, window: tuple[int, int]) -> J
     }
 
 
-def mends(told: Told) -> dict[str, str]:
+def mends(told: CaseTold) -> dict[str, str]:
     """What would come of each recording."""
     return {mode.value: told.mended(mode) for mode in Mode} | {ANOTHER: told.on_another_tape()}
 

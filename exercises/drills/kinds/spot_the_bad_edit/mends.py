@@ -3,9 +3,9 @@
 from collections.abc import Collection
 from functools import cached_property
 
-from exercises.drills.beliefs import Attempt, as_played, recorded
+from exercises.drills.beliefs import Trial, as_played, recorded
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, as_meant
-from exercises.drills.kinds.spot_the_bad_edit.state import State
+from exercises.drills.kinds.spot_the_bad_edit.state import FilmSoFar
 from exercises.drills.setting.change import BY_WORK, Change, Mode
 from exercises.tape import Source, Take, Tape
 
@@ -28,20 +28,20 @@ class Mend:
             self.end = case.last.end
 
     @cached_property
-    def attempt(self) -> Attempt:
+    def trial(self) -> Trial:
         lock, frames = self.case.bench.lock, self.end - self.start
         source = Source(AGAIN, (Take(0, 2 * lock + frames),))
         change = Change(
             source=source, in_=lock, out=lock + frames, at=self.start, tracks=self.mode.tracks
         )
-        return Attempt(self.case.last.tape, change, self.mode, self.case.bench)
+        return Trial(self.case.last.tape, change, self.mode, self.case.bench)
 
-    def result(self, beliefs: Collection[str] = ()) -> State:
+    def result(self, beliefs: Collection[str] = ()) -> FilmSoFar:
         """The master after it, next to the film as it is meant then."""
-        attempt, last = self.attempt, self.case.last
-        return State(
-            as_played(recorded(attempt, beliefs), last.bench, beliefs),
-            as_meant(last.meant, attempt.change),
+        trial, last = self.trial, self.case.last
+        return FilmSoFar(
+            as_played(recorded(trial, beliefs), last.bench, beliefs),
+            as_meant(last.meant, trial.change),
             last.bench,
             min(last.start, self.start),
             last.end,

@@ -20,7 +20,7 @@ DIPS = ", dipping for moments"
 BAND = ", a band of white streaks lying across it"
 
 
-class Row(NamedTuple):
+class NoticedRow(NamedTuple):
     """What is noticed over `[start, end)` of a tape."""
 
     start: int
@@ -43,12 +43,12 @@ class Playing:
     worn: Sequence[Wear] = ()
     off: bool = False
 
-    def rows(self, start: int, end: int) -> Iterator[Row]:
+    def rows(self, start: int, end: int) -> Iterator[NoticedRow]:
         """Rows over a window of the tape; neighbours differ."""
-        held: Row | None = None
+        held: NoticedRow | None = None
         drops = [cut for each in dropping_out(self.tape, self.worn) for cut in each[:2]]
         for passage in passages(self.tape, start, end, relock=self.bench.relock, also=drops):
-            row = Row(passage.start, passage.end, *self._noticed(passage))
+            row = NoticedRow(passage.start, passage.end, *self._noticed(passage))
             if held and held[2:] == row[2:]:
                 held = held._replace(end=row.end)
                 continue

@@ -6,46 +6,40 @@ from enum import StrEnum
 from itertools import chain
 
 from exercises.drills.kinds.spot_the_bad_edit.wear import Wear, dropping_out
-from exercises.tape import SIDES, Bench, Condition, Laid, Run, Side, Tape, Track, play
+from exercises.tape import SIDES, Bench, Laid, Run, Side, Tape, Track, play
 from exercises.tape.by_hand import with_runs
-from exercises.tape.judging import Demand, Trouble, misses
+from exercises.tape.judging import TROUBLES, Demand, Trouble, misses
 
 
-class Fault(StrEnum):
-    """What can be wrong with a stretch of the film, worst first."""
+class FilmFault(StrEnum):
+    """What can be wrong with a stretch of the film, worst first.
 
-    NO_PULSES = "no-pulses"
-    ROLL = "roll"
-    BLANK = "blank"
-    UNSETTLED = "unsettled"
+    It is the judge's own trouble, and wear, which the tape model knows nothing of.
+    """
+
+    NO_PULSES = Trouble.NO_PULSES.value
+    ROLL = Trouble.ROLL.value
+    BLANK = Trouble.BLANK.value
+    UNSETTLED = Trouble.UNSETTLED.value
     OVER = "over"
     WORN = "worn"
 
 
-WORST_FIRST = tuple(Fault)
-
-FAULTS = {
-    Condition.NO_CONTROL: Fault.NO_PULSES,
-    Condition.RELOCK: Fault.ROLL,
-    Condition.NO_PICTURE: Fault.BLANK,
-    Condition.NO_SOUND: Fault.BLANK,
-    Condition.UNSETTLED: Fault.UNSETTLED,
-    Condition.UNSETTLED_SOUND: Fault.UNSETTLED,
-}
+WORST_FIRST = tuple(FilmFault)
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class FaultyStretch:
     """`[start, end)` of the film with one fault; `tracks` where it is about one of them."""
 
-    fault: Fault
+    fault: FilmFault
     start: int
     end: int
     tracks: tuple[Side, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class State:
+class FilmSoFar:
     """A master after some edits; `meant` holds what should be there by then.
 
     The film is `[start, end)`, from the first edit to the end of the last. `worn` are places
@@ -59,7 +53,7 @@ class State:
     end: int
     worn: tuple[Wear, ...] = ()
 
-    def faults(self) -> tuple[Stretch, ...]:
+    def faults(self) -> tuple[FaultyStretch, ...]:
         """What playback shows within the film, and what plays there but was not meant."""
         found = (*self._played(), *self._replaced(), *self._dropping_out())
         return tuple(sorted(found, key=lambda stretch: (stretch.start, stretch.end)))
@@ -68,22 +62,23 @@ class State:
         wrong = chain(self._played(), self._replaced(), self._dropping_out())
         return next(wrong, None) is None
 
-    def _played(self) -> Iterator[Stretch]:
+    def _played(self) -> Iterator[FaultyStretch]:
         for state in play(self._where_meant(), self.bench):
             start, end = max(state.start, self.start), min(state.end, self.end)
-            if state.state is not Condition.CLEAN and start < end:
-                yield Stretch(FAULTS[state.state], start, end)
+            trouble = TROUBLES[state.state]
+            if trouble and start < end:
+                yield FaultyStretch(FilmFault(trouble.value), start, end)
 
-    def _replaced(self) -> Iterator[Stretch]:
+    def _replaced(self) -> Iterator[FaultyStretch]:
         for miss in misses(wanted(self.meant), self.tape, self.bench):
             if miss.trouble is Trouble.OTHER:
-                yield Stretch(Fault.OVER, miss.start, miss.end, (miss.want.track,))
+                yield FaultyStretch(FilmFault.OVER, miss.start, miss.end, (miss.want.track,))
 
-    def _dropping_out(self) -> Iterator[Stretch]:
+    def _dropping_out(self) -> Iterator[FaultyStretch]:
         for first, last, track in dropping_out(self.tape, self.worn):
             start, end = max(first, self.start), min(last, self.end)
             if start < end:
-                yield Stretch(Fault.WORN, start, end, (track,))
+                yield FaultyStretch(FilmFault.WORN, start, end, (track,))
 
     def _where_meant(self) -> Tape:
         """The tape with something on each track wherever the film asks nothing of it."""

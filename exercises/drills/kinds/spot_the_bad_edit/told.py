@@ -5,13 +5,13 @@ from collections.abc import Iterator
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.cause import cause_of
 from exercises.drills.kinds.spot_the_bad_edit.mends import Mend, least
-from exercises.drills.kinds.spot_the_bad_edit.state import Fault, State, Stretch
+from exercises.drills.kinds.spot_the_bad_edit.state import FaultyStretch, FilmFault, FilmSoFar
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, code, length, listed, span
 from exercises.tape import SIDES, Rate, Side, Tape, unpulsed
 
 
-class Told:
+class CaseTold:
     """A case in words."""
 
     def __init__(self, case: EditsCase) -> None:
@@ -72,32 +72,32 @@ class Told:
         if last.tape.control.at(last.end) is None:
             yield f"What is seen after {self._code(last.end)} comes after the film: no fault."
 
-    def _seen(self, state: State, stretch: Stretch) -> str:
+    def _seen(self, state: FilmSoFar, stretch: FaultyStretch) -> str:
         where = begun(self._span(stretch.start, stretch.end))
         match stretch.fault:
-            case Fault.NO_PULSES:
+            case FilmFault.NO_PULSES:
                 pieces = unpulsed(state.tape, stretch.start, stretch.end)
                 if any(piece.recorded for piece in pieces):
                     return f"{where} there are no pulses: nothing locks to what is recorded there."
                 return f"{where} the tape is blank: there is snow, or it is muted."
-            case Fault.ROLL:
+            case FilmFault.ROLL:
                 return f"{where} the pulses have only just begun anew: the picture rolls."
-            case Fault.BLANK:
+            case FilmFault.BLANK:
                 return f"{where} there are pulses, but no {listed(blank(state.tape, stretch))}."
-            case Fault.UNSETTLED:
+            case FilmFault.UNSETTLED:
                 tracks = unsettled(state.tape, stretch)
                 return f"{where} the {listed(tracks)} {_was(tracks)} not steady when copied."
-        if stretch.fault is Fault.WORN:
+        if stretch.fault is FilmFault.WORN:
             return f"{where} the {listed(stretch.tracks)} drops out for moments."
         return f"{where} the {listed(stretch.tracks)} that was to stay is recorded over."
 
 
-def blank(tape: Tape, stretch: Stretch) -> list[Side]:
+def blank(tape: Tape, stretch: FaultyStretch) -> list[Side]:
     """Which tracks hold nothing where the stretch begins."""
     return [track for track in SIDES if tape.on(track).at(stretch.start) is None]
 
 
-def unsettled(tape: Tape, stretch: Stretch) -> list[Side]:
+def unsettled(tape: Tape, stretch: FaultyStretch) -> list[Side]:
     """Which tracks hold an unsettled copy where the stretch begins."""
     runs = {track: tape.on(track).at(stretch.start) for track in SIDES}
     return [track for track, run in runs.items() if run and not run.value.settled]

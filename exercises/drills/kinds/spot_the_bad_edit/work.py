@@ -10,7 +10,7 @@ ON_ANOTHER_MACHINE = "It is played on another machine; on the recorder it plays 
 WELL_ON_THE_RECORDER = "It is played on another machine; on the recorder it plays well."
 
 
-class Work:
+class EditsWork:
     """What was done to a master, edit by edit; `story` says what the master was before.
 
     `worn` are places of the tapes that drop out; `off`: the machine that plays the master in the

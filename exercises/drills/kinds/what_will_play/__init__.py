@@ -6,7 +6,7 @@ from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS, telling_apart
 from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.what_will_play.consequences import consequences
-from exercises.drills.kinds.what_will_play.showing import Showing, at, showings
+from exercises.drills.kinds.what_will_play.showing import PlayedStretch, at, showings
 from exercises.drills.kinds.what_will_play.situations import DRAWN, Situation
 from exercises.drills.kinds.what_will_play.stretches import cuts, options, table
 from exercises.drills.kinds.what_will_play.verdict import grade
@@ -49,7 +49,7 @@ def question(situation: Situation, scene: Scene) -> Question | None:
     )
     if shown is None:
         return None
-    versions: list[list[Showing]] = [answer["shown"] for _, answer in shown]
+    versions: list[list[PlayedStretch]] = [answer["shown"] for _, answer in shown]
     edges = cuts(visit, versions)
     if edges is None:
         return None

@@ -7,7 +7,7 @@ from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS
 from exercises.drills.kinds.what_will_play.visit import Visit
 from exercises.drills.setting.change import Mode
-from exercises.tape import Condition, State, Tape, play, tape_map
+from exercises.tape import Condition, PlaybackState, Tape, play, tape_map
 
 
 def consequences(visit: Visit, edges: Sequence[int], held: Collection[Sequence[str]]) -> Json:
@@ -34,7 +34,7 @@ def _map(visit: Visit, tape: Tape, *, faults: bool = True) -> Json:
     return tape_map(tape, bench, start=start, end=end, faults=faults).as_json()
 
 
-def _why(visit: Visit, states: Sequence[State], frame: int) -> str:
+def _why(visit: Visit, states: Sequence[PlaybackState], frame: int) -> str:
     """One sentence on a stretch that does not play cleanly; nothing on one that does."""
     state = next(each for each in states if each.start <= frame < each.end)
     edit = "" if state.edit is None else f"Edit {state.edit + 1}"
@@ -59,13 +59,13 @@ def _unpulsed(tape: Tape, frame: int, edit: str) -> str:
     return f"{laid}, and an insert lays none: nothing locks to what it has laid."
 
 
-def _short_of(visit: Visit, state: State) -> str:
+def _short_of(visit: Visit, state: PlaybackState) -> str:
     """The tape on which an edit had too little run-up; of both, the source tape."""
     short = visit.accounts[state.edit or 0].short
     return (short[0].source if short else None) or "the edit master"
 
 
-def _rolling(visit: Visit, state: State, edit: str) -> str:
+def _rolling(visit: Visit, state: PlaybackState, edit: str) -> str:
     if not edit:
         if not state.start:
             return "The tape’s first pulses are here: a machine needs a moment to lock to them."

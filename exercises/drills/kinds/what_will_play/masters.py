@@ -9,7 +9,7 @@ from exercises.drills.setting.scene import Clip
 
 
 @dataclass(frozen=True, slots=True)
-class Film:
+class LaidFilm:
     """`[start, end)` of the film so far; a long shot, somebody talking, begins at `middle`."""
 
     start: int
@@ -21,7 +21,7 @@ def action(visit: Visit, *, run_up: int | None = None) -> Clip:
     return visit.scene.clip(visit.scene.seconds(7, 11), ACTIONS, run_up=run_up)
 
 
-def assembled(visit: Visit) -> Film:
+def assembled(visit: Visit) -> LaidFilm:
     """A leader, then three shots; nothing beyond them."""
     start = leader(visit, visit.scene.seconds(10, 25))
     film = _film(visit, start, Mode.ASSEMBLE)
@@ -39,7 +39,7 @@ def assembled(visit: Visit) -> Film:
     return film
 
 
-def laid_in_black(visit: Visit) -> Film:
+def laid_in_black(visit: Visit) -> LaidFilm:
     """The whole tape recorded with black, three shots inserted over it."""
     visit.scene.record(0, visit.scene.length, "black")
     film = _film(visit, visit.scene.seconds(10, 25), Mode.INSERT_BOTH)
@@ -54,12 +54,12 @@ def laid_in_black(visit: Visit) -> Film:
     return film
 
 
-def _film(visit: Visit, start: int, mode: Mode) -> Film:
+def _film(visit: Visit, start: int, mode: Mode) -> LaidFilm:
     scene = visit.scene
     middle = visit.found(action(visit), start, mode)
     talk = scene.clip(scene.seconds(26, 34), TALKS)
     last = visit.found(talk, middle, mode)
-    return Film(start, middle, visit.found(action(visit), last, mode))
+    return LaidFilm(start, middle, visit.found(action(visit), last, mode))
 
 
 def leader(visit: Visit, frames: int) -> int:

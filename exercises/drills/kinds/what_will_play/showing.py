@@ -27,7 +27,7 @@ FAULTS = {
 }
 
 
-class Showing(NamedTuple):
+class PlayedStretch(NamedTuple):
     """`[start, end)` of a tape; `what` is a fault's name, or `picture|sound` where it plays."""
 
     start: int
@@ -35,17 +35,17 @@ class Showing(NamedTuple):
     what: str
 
 
-def showings(visit: Visit, beliefs: Collection[str] = ()) -> list[Showing]:
+def showings(visit: Visit, beliefs: Collection[str] = ()) -> list[PlayedStretch]:
     """All that the window shows after the visit; neighbours differ."""
     tape = visit.after(beliefs)
     played = as_played(tape, visit.session.bench, beliefs)
-    found: list[Showing] = []
+    found: list[PlayedStretch] = []
     for passage in passages(played, *visit.window, relock=visit.session.bench.relock):
         what = _shown(visit, passage, pulsed=tape.control.at(passage.start) is not None)
         if found and found[-1].what == what:
             found[-1] = found[-1]._replace(end=passage.end)
         else:
-            found.append(Showing(passage.start, passage.end, what))
+            found.append(PlayedStretch(passage.start, passage.end, what))
     return found
 
 
@@ -61,5 +61,5 @@ def _shown(visit: Visit, passage: Passage, *, pulsed: bool) -> str:
     return f"{shot}|{visit.shot(heard.source, heard.frame).sound}"
 
 
-def at(shown: Collection[Showing], frame: int) -> str:
+def at(shown: Collection[PlayedStretch], frame: int) -> str:
     return next(each.what for each in shown if each.start <= frame < each.end)

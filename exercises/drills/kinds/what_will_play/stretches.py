@@ -11,7 +11,7 @@ from exercises.drills.kinds.what_will_play.showing import (
     NO_SOUND,
     ROLLS,
     UNSTEADY,
-    Showing,
+    PlayedStretch,
     at,
 )
 from exercises.drills.kinds.what_will_play.visit import Visit
@@ -31,7 +31,7 @@ FAULTS = (
 APART = 10  # frames between a cut that nothing asks for and its neighbours
 
 
-def cuts(visit: Visit, versions: Sequence[Sequence[Showing]]) -> list[int] | None:
+def cuts(visit: Visit, versions: Sequence[Sequence[PlayedStretch]]) -> list[int] | None:
     """Where the stretches begin and end; None where they would be too many.
 
     Cuts that no version needs are added until there are enough: a cut tells nothing. None of them
@@ -65,7 +65,7 @@ def _possible(visit: Visit) -> list[int]:
     return visit.scene.draw.shuffled(inside)
 
 
-def options(visit: Visit, versions: Sequence[Sequence[Showing]]) -> tuple[Option, ...]:
+def options(visit: Visit, versions: Sequence[Sequence[PlayedStretch]]) -> tuple[Option, ...]:
     """The faults, then black, what anybody expects to play and more that might, in any order."""
     plays = {each.what for shown in versions for each in shown if "|" in each.what} | {BLACK}
     for what in visit.scene.draw.shuffled(list(might_play(visit))):

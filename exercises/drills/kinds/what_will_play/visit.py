@@ -4,7 +4,7 @@ from collections.abc import Collection
 from functools import cached_property
 
 from exercises.drills.asks import Json
-from exercises.drills.beliefs import Attempt, recorded
+from exercises.drills.beliefs import Trial, recorded
 from exercises.drills.setting.change import Change, Mode
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.phrases import begun, listed
@@ -66,8 +66,8 @@ class Visit:
         """The edit master after the visit, or as a believer expects it."""
         tape = self.before
         for change, job in zip(self.changes, self.jobs, strict=True):
-            attempt = Attempt(tape, change, job.mode, self.session.bench, self.scene.spare)
-            tape = recorded(attempt, beliefs)
+            trial = Trial(tape, change, job.mode, self.session.bench, self.scene.spare)
+            tape = recorded(trial, beliefs)
         return tape
 
     @cached_property

@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
+from exercises.drills.beliefs import BELIEFS, Trial, as_played, recorded
 from exercises.drills.setting.change import Change, Mode
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import (
@@ -27,7 +27,7 @@ TOUCHING = Source("Tape 2", (Take(0, 2000), Take(2000, 6000)))
 FILM = record(BLACK, Assemble(SHOTS, 300, 900, 600), BENCH)
 
 
-def attempt(
+def trial(
     mode: Mode,
     at: int,
     *,
@@ -37,9 +37,9 @@ def attempt(
     tracks: tuple[Side, ...] = SIDES,
     source: Source = SHOTS,
     spare: int = 0,
-) -> Attempt:
+) -> Trial:
     change = Change(source=source, in_=in_, out=in_ + frames, at=at, tracks=tracks)
-    return Attempt(master, change, mode, BENCH, spare)
+    return Trial(master, change, mode, BENCH, spare)
 
 
 def states(tape: Tape, start: int, end: int) -> set[Condition]:
@@ -50,20 +50,20 @@ def states(tape: Tape, start: int, end: int) -> set[Condition]:
 # Each belief where it makes a difference: the attempt, and a stretch that a believer
 # expects to play cleanly and that does not.
 WHERE = {
-    "sound-needs-no-pulses": (attempt(Mode.INSERT_SOUND, 4000), 4000, 4300),
-    "insert-lays-pulses": (attempt(Mode.INSERT_BOTH, 1200), 1200, 1290),
-    "assemble-ends-clean": (attempt(Mode.ASSEMBLE, 800), 1100, 1200),
-    "gap-heals": (attempt(Mode.ASSEMBLE, 1220), 1000, 1520),
+    "sound-needs-no-pulses": (trial(Mode.INSERT_SOUND, 4000), 4000, 4300),
+    "insert-lays-pulses": (trial(Mode.INSERT_BOTH, 1200), 1200, 1290),
+    "assemble-ends-clean": (trial(Mode.ASSEMBLE, 800), 1100, 1200),
+    "gap-heals": (trial(Mode.ASSEMBLE, 1220), 1000, 1520),
     "touching-takes-share-pulses": (
-        attempt(Mode.INSERT_BOTH, 800, source=TOUCHING, in_=2020),
+        trial(Mode.INSERT_BOTH, 800, source=TOUCHING, in_=2020),
         800,
         1100,
     ),
-    "pre-roll-makes-run-up": (attempt(Mode.ASSEMBLE, 60, spare=90), 60, 360),
-    "late-is-safer": (attempt(Mode.ASSEMBLE, 1205), 1205, 1505),
-    "no-source-run-up": (attempt(Mode.INSERT_BOTH, 800, in_=20), 800, 1100),
-    "no-master-run-up": (attempt(Mode.ASSEMBLE, 60), 60, 360),
-    "plays-without-pulses": (attempt(Mode.INSERT_BOTH, 4000), 4000, 4300),
+    "pre-roll-makes-run-up": (trial(Mode.ASSEMBLE, 60, spare=90), 60, 360),
+    "late-is-safer": (trial(Mode.ASSEMBLE, 1205), 1205, 1505),
+    "no-source-run-up": (trial(Mode.INSERT_BOTH, 800, in_=20), 800, 1100),
+    "no-master-run-up": (trial(Mode.ASSEMBLE, 60), 60, 360),
+    "plays-without-pulses": (trial(Mode.INSERT_BOTH, 4000), 4000, 4300),
 }
 
 
@@ -79,7 +79,7 @@ def test_believer_expects_what_does_not_play_to_play(belief: str) -> None:
 
 
 def test_picked_track_stays() -> None:
-    tried = attempt(Mode.ASSEMBLE, 900, tracks=("picture",))
+    tried = trial(Mode.ASSEMBLE, 900, tracks=("picture",))
     at_900 = recorded(tried, ("assemble-picks-tracks",)).sound.at(900)
 
     assert recorded(tried).sound.at(900) != FILM.sound.at(900)
@@ -88,7 +88,7 @@ def test_picked_track_stays() -> None:
 
 
 def test_pushed_frames_come_later() -> None:
-    tried = attempt(Mode.INSERT_BOTH, 900)
+    tried = trial(Mode.INSERT_BOTH, 900)
     pushed = recorded(tried, ("insert-pushes-along",))
     before, after = FILM.picture.at(1000), pushed.picture.at(1300)
 
@@ -98,14 +98,14 @@ def test_pushed_frames_come_later() -> None:
 
 
 def test_ragged_end_spoils_what_follows() -> None:
-    tried = attempt(Mode.INSERT_PICTURE, 800)
+    tried = trial(Mode.INSERT_PICTURE, 800)
 
     assert states(recorded(tried), 1100, 1130) == {Condition.CLEAN}
     assert states(recorded(tried, ("insert-ends-ragged",)), 1100, 1130) == {Condition.UNSETTLED}
 
 
 def test_edit_across_takes_that_touch_is_expected_not_to_roll() -> None:
-    tried = attempt(Mode.INSERT_BOTH, 800, source=TOUCHING, in_=1900)
+    tried = trial(Mode.INSERT_BOTH, 800, source=TOUCHING, in_=1900)
 
     assert states(recorded(tried), 900, 930) == {Condition.UNSETTLED}
     assert states(recorded(tried, ("touching-takes-share-pulses",)), 800, 1100) == {Condition.CLEAN}
@@ -113,7 +113,7 @@ def test_edit_across_takes_that_touch_is_expected_not_to_roll() -> None:
 
 def test_pre_roll_makes_up_for_as_much_as_it_is_longer() -> None:
     """A second of run-up on the edit master, five wanted, and a pre-roll of seven."""
-    tried = attempt(Mode.INSERT_BOTH, 30, spare=60)
+    tried = trial(Mode.INSERT_BOTH, 30, spare=60)
     shown = play(recorded(tried, ("pre-roll-makes-run-up",)), BENCH)
     unsteady = [each for each in shown if each.state is Condition.UNSETTLED]
 
@@ -122,7 +122,7 @@ def test_pre_roll_makes_up_for_as_much_as_it_is_longer() -> None:
 
 def test_black_is_expected_to_hold_nothing() -> None:
     prepared = Tape.blank(6000).with_pass(0, 6000, "black")
-    tried = attempt(Mode.INSERT_BOTH, 900, master=prepared)
+    tried = trial(Mode.INSERT_BOTH, 900, master=prepared)
     expected = recorded(tried, ("black-is-blank",))
 
     assert states(recorded(tried), 900, 1200) == {Condition.CLEAN}
@@ -132,34 +132,34 @@ def test_black_is_expected_to_hold_nothing() -> None:
 def test_black_under_a_film_is_film() -> None:
     prepared = Tape.blank(6000).with_pass(0, 6000, "black")
     film = record(prepared, Insert(SHOTS, 300, 900, 600, picture=True, sound=False), BENCH)
-    tried = attempt(Mode.INSERT_SOUND, 800, master=film)
+    tried = trial(Mode.INSERT_SOUND, 800, master=film)
 
     assert states(recorded(tried, ("black-is-blank",)), 630, 1200) == {Condition.CLEAN}
 
 
 def test_insert_of_one_track_is_expected_to_take_the_other() -> None:
-    tried = attempt(Mode.INSERT_PICTURE, 800)
+    tried = trial(Mode.INSERT_PICTURE, 800)
     expected = recorded(tried, ("insert-takes-both",))
 
     assert recorded(tried).sound == FILM.sound
-    assert expected == recorded(attempt(Mode.INSERT_BOTH, 800))
+    assert expected == recorded(trial(Mode.INSERT_BOTH, 800))
 
 
 def test_frame_at_the_edit_out_is_expected_too() -> None:
-    tried = attempt(Mode.INSERT_BOTH, 800)
+    tried = trial(Mode.INSERT_BOTH, 800)
     expected = recorded(tried, ("out-is-last-frame",))
 
-    assert expected == recorded(attempt(Mode.INSERT_BOTH, 800, frames=301))
+    assert expected == recorded(trial(Mode.INSERT_BOTH, 800, frames=301))
 
 
 def test_recording_that_ends_with_the_tape_is_no_longer_for_anybody() -> None:
-    tried = attempt(Mode.ASSEMBLE, 5700)
+    tried = trial(Mode.ASSEMBLE, 5700)
 
     assert recorded(tried, ("out-is-last-frame",)) == recorded(tried)
 
 
 def test_early_mark_is_expected_to_spoil_the_joint() -> None:
-    tried = attempt(Mode.ASSEMBLE, 1195)
+    tried = trial(Mode.ASSEMBLE, 1195)
 
     assert states(recorded(tried), 1000, 1495) == {Condition.CLEAN}
     expected = recorded(tried, ("late-is-safer",))
@@ -169,7 +169,7 @@ def test_early_mark_is_expected_to_spoil_the_joint() -> None:
 
 def test_hole_after_a_late_mark_is_expected_to_stay_and_to_do_no_harm() -> None:
     """Unlike somebody who expects it to close."""
-    tried = attempt(Mode.ASSEMBLE, 1205)
+    tried = trial(Mode.ASSEMBLE, 1205)
 
     assert states(recorded(tried, ("late-is-safer",)), 1200, 1205) == {Condition.NO_PICTURE}
     assert states(recorded(tried, ("gap-heals",)), 1200, 1205) == {Condition.CLEAN}
@@ -177,7 +177,7 @@ def test_hole_after_a_late_mark_is_expected_to_stay_and_to_do_no_harm() -> None:
 
 @pytest.mark.parametrize("mode", Mode)
 def test_no_belief_is_the_true_model(mode: Mode) -> None:
-    tried = attempt(mode, 800)
+    tried = trial(mode, 800)
 
     assert recorded(tried) == record(FILM, tried.edit, BENCH)
 
@@ -190,5 +190,5 @@ def test_belief_is_a_known_misconception(belief: str) -> None:
 @pytest.mark.parametrize("belief", BELIEFS)
 def test_belief_changes_nothing_in_modes_that_it_does_not_concern(belief: str) -> None:
     for mode in set(Mode) - set(BELIEFS[belief].modes):
-        tried = attempt(mode, 1200)
+        tried = trial(mode, 1200)
         assert recorded(tried, (belief,)) == recorded(tried)

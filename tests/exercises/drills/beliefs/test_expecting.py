@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from exercises.drills.beliefs import BELIEFS, Attempt, as_played, recorded
+from exercises.drills.beliefs import BELIEFS, Trial, as_played, recorded
 from exercises.drills.setting.change import Change, Mode
 from exercises.drills.setting.draw import Draw
 from exercises.tape import (
@@ -47,7 +47,7 @@ def expected(session: EditSession, beliefs: Collection[str]) -> Tape:
         change = Change(
             source=edit.source, in_=edit.in_, out=edit.out, at=edit.at, tracks=mode.tracks
         )
-        tape = recorded(Attempt(tape, change, mode, session.bench), beliefs)
+        tape = recorded(Trial(tape, change, mode, session.bench), beliefs)
     return as_played(tape, session.bench, beliefs)
 
 
@@ -107,7 +107,7 @@ SOURCE = Source("A", (Take(0, 10), Take(10, 200)))  # takes that touch
 
 
 @cache
-def attempts() -> list[Attempt]:
+def attempts() -> list[Trial]:
     """A few hundred single edits on masters of two passes, some meant for one track alone."""
     draw, found = Draw(7), []
     for _ in range(300):
@@ -123,12 +123,12 @@ def attempts() -> list[Attempt]:
             at=draw.whole(0, 60),
             tracks=tracks,
         )
-        found.append(Attempt(master, change, draw.pick(tuple(Mode)), BENCH, draw.whole(0, 4)))
+        found.append(Trial(master, change, draw.pick(tuple(Mode)), BENCH, draw.whole(0, 4)))
     return found
 
 
-def outcome(attempt: Attempt, beliefs: Collection[str]) -> Tape:
-    return as_played(recorded(attempt, beliefs), BENCH, beliefs)
+def outcome(trial: Trial, beliefs: Collection[str]) -> Tape:
+    return as_played(recorded(trial, beliefs), BENCH, beliefs)
 
 
 @pytest.mark.parametrize("belief", BELIEFS)
@@ -147,10 +147,10 @@ INCLUDES = {
 def test_each_belief_expects_what_no_other_does(belief: str) -> None:
     others = [each for each in BELIEFS if each != belief and (belief, each) not in INCLUDES]
     alone = [
-        attempt
-        for attempt in attempts()
-        if outcome(attempt, (belief,))
-        not in [outcome(attempt, held) for held in ((), *((other,) for other in others))]
+        trial
+        for trial in attempts()
+        if outcome(trial, (belief,))
+        not in [outcome(trial, held) for held in ((), *((other,) for other in others))]
     ]
 
     assert alone

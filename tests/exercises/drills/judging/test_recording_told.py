@@ -1,4 +1,4 @@
-from exercises.drills.beliefs import Attempt
+from exercises.drills.beliefs import Trial
 from exercises.drills.judging.recording_told import RecordingTold
 from exercises.drills.kinds.choose_the_mode.scenario import news, stays
 from exercises.drills.setting.change import Change, Mode
@@ -24,7 +24,7 @@ def told(
     end = 1500 if pushed else 6000
     kept = stays(FILM, BENCH, change, loose=(), free_from=end, pushed=pushed)
     wants = (*news(change, mixed), *kept)
-    return RecordingTold(Attempt(FILM, change, mode, BENCH), wants).told()
+    return RecordingTold(Trial(FILM, change, mode, BENCH), wants).told()
 
 
 def test_assemble_at_the_end_does_it() -> None:

@@ -8,8 +8,8 @@ from exercises.tape import (
     Carried,
     Edit,
     Fault,
+    FaultKind,
     Insert,
-    Kind,
     Levels,
     Limits,
     Made,
@@ -72,13 +72,13 @@ def recorded(*edits: Edit, on: Tape = BLACK, bench: Bench = BENCH) -> Tape:
     return on
 
 
-def found(kind: Kind, *edits: Edit, on: Tape = BLACK, bench: Bench = BENCH) -> list[Fault]:
+def found(kind: FaultKind, *edits: Edit, on: Tape = BLACK, bench: Bench = BENCH) -> list[Fault]:
     """The faults of one kind after these edits."""
     tape = recorded(*edits, on=on, bench=bench)
     return [fault for fault in faults(tape, bench) if fault.kind is kind]
 
 
-def told(kind: Kind, *edits: Edit, on: Tape = BLACK, bench: Bench = BENCH) -> list[Any]:
+def told(kind: FaultKind, *edits: Edit, on: Tape = BLACK, bench: Bench = BENCH) -> list[Any]:
     """The same, each as start, end, edit and measured value."""
     return [
         (fault.start, fault.end, fault.edit, fault.measured.value)

@@ -4,8 +4,8 @@ import pytest
 
 from exercises.tape import (
     Drift,
+    FaultKind,
     Insert,
-    Kind,
     Making,
     Player,
     Recorder,
@@ -38,21 +38,21 @@ def copied(player: Player, frames: int = 100) -> Insert:
 def test_noise_band_where_more_than_half_the_signal_is_lost(
     tracking: int, losses: list[int]
 ) -> None:
-    assert told(Kind.NOISE_BAND, copied(Player(tracking=tracking))) == [
+    assert told(FaultKind.NOISE_BAND, copied(Player(tracking=tracking))) == [
         (500, 600, 0, loss) for loss in losses
     ]
 
 
 @pytest.mark.parametrize(("skew", "steps"), [(10, []), (-10, []), (11, [11]), (-40, [40])])
 def test_verticals_bend_by_the_skew(skew: int, steps: list[int]) -> None:
-    assert told(Kind.BENT_VERTICALS, copied(Player(skew=skew))) == [
+    assert told(FaultKind.BENT_VERTICALS, copied(Player(skew=skew))) == [
         (500, 600, 0, step) for step in steps
     ]
 
 
 def test_tracking_bends_nothing_and_skew_makes_no_noise() -> None:
-    assert told(Kind.BENT_VERTICALS, copied(Player(tracking=90))) == []
-    assert told(Kind.NOISE_BAND, copied(Player(skew=90))) == []
+    assert told(FaultKind.BENT_VERTICALS, copied(Player(tracking=90))) == []
+    assert told(FaultKind.NOISE_BAND, copied(Player(skew=90))) == []
 
 
 def test_drift_is_recorded_second_by_second() -> None:
@@ -62,14 +62,14 @@ def test_drift_is_recorded_second_by_second() -> None:
 
     worst = round(-200 * log10(1 - 0.61))
 
-    assert told(Kind.NOISE_BAND, copied(player, 250)) == [(650, 725, 0, worst)]
+    assert told(FaultKind.NOISE_BAND, copied(player, 250)) == [(650, 725, 0, worst)]
 
 
 def test_what_is_left_of_a_recording_keeps_its_drift() -> None:
     player = Player(tracking=30, drift=Drift(5, tracking=15))
     left = recorded(copied(player, 250), insert(tape(name="B"), 0, 165, 500))
 
-    assert [fault[:2] for fault in told(Kind.NOISE_BAND, on=left)] == [(665, 725)]
+    assert [fault[:2] for fault in told(FaultKind.NOISE_BAND, on=left)] == [(665, 725)]
 
 
 def test_what_is_left_of_a_recording_under_automatic_gain_keeps_its_adjustment() -> None:
@@ -77,7 +77,7 @@ def test_what_is_left_of_a_recording_under_automatic_gain_keeps_its_adjustment()
     shot = insert(carrying(), 200, 300, 500, making=making)
     left = recorded(shot, insert(tape(name="B"), 0, 60, 500))
 
-    assert told(Kind.NOISE_BAND, on=left) == [(560, 600, 0, 80)]
+    assert told(FaultKind.NOISE_BAND, on=left) == [(560, 600, 0, 80)]
 
 
 def test_what_is_left_is_measured_by_what_is_left() -> None:
@@ -86,7 +86,7 @@ def test_what_is_left_is_measured_by_what_is_left() -> None:
 
     left = recorded(copied(player, 75), insert(tape(name="B"), 0, 60, 500))
 
-    assert told(Kind.NOISE_BAND, on=left) == [(560, 575, 0, round(-200 * log10(1 - 0.77)))]
+    assert told(FaultKind.NOISE_BAND, on=left) == [(560, 575, 0, round(-200 * log10(1 - 0.77)))]
 
 
 def test_unsettled_start_is_part_of_the_same_fault() -> None:
@@ -94,24 +94,24 @@ def test_unsettled_start_is_part_of_the_same_fault() -> None:
 
     shot = insert(carrying(), 200, 300, 500, making=Making(player=Player(skew=20)))
 
-    assert told(Kind.BENT_VERTICALS, shot, bench=bench) == [(500, 600, 0, 20)]
+    assert told(FaultKind.BENT_VERTICALS, shot, bench=bench) == [(500, 600, 0, 20)]
 
 
 def test_sound_alone_has_no_noise_band() -> None:
     making = Making(player=Player(tracking=90), recorder=Recorder(tracking=9))
     shot = insert(carrying(), 200, 300, 500, making=making, tracks="sound")
 
-    assert told(Kind.NOISE_BAND, shot) == []
-    assert told(Kind.RECORDER_OFF_POSITION, shot) == []
+    assert told(FaultKind.NOISE_BAND, shot) == []
+    assert told(FaultKind.RECORDER_OFF_POSITION, shot) == []
 
 
 @pytest.mark.parametrize(("tracking", "off"), [(0, []), (1, [1]), (-25, [25])])
 def test_recorder_has_one_position(tracking: int, off: list[int]) -> None:
     making = Making(recorder=Recorder(tracking=tracking))
 
-    assert told(Kind.RECORDER_OFF_POSITION, insert(carrying(), 0, 100, 500, making=making)) == [
-        (500, 600, 0, value) for value in off
-    ]
+    assert told(
+        FaultKind.RECORDER_OFF_POSITION, insert(carrying(), 0, 100, 500, making=making)
+    ) == [(500, 600, 0, value) for value in off]
 
 
 def test_bench_sets_its_own_limits() -> None:
@@ -119,14 +119,14 @@ def test_bench_sets_its_own_limits() -> None:
     making = Making(Player(tracking=90, skew=50), Recorder(tracking=30))
     shot = insert(carrying(), 0, 100, 500, making=making)
 
-    for kind in (Kind.NOISE_BAND, Kind.BENT_VERTICALS, Kind.RECORDER_OFF_POSITION):
+    for kind in (FaultKind.NOISE_BAND, FaultKind.BENT_VERTICALS, FaultKind.RECORDER_OFF_POSITION):
         assert len(told(kind, shot)) == 1
         assert told(kind, shot, bench=lax) == []
 
 
 def test_worse_adjustment_annoys_more() -> None:
     def severity(skew: int) -> Severity:
-        return found(Kind.BENT_VERTICALS, copied(Player(skew=skew)))[0].severity
+        return found(FaultKind.BENT_VERTICALS, copied(Player(skew=skew)))[0].severity
 
     assert [severity(skew) for skew in (11, 20, 21, 31, 41, 200)] == [
         Severity.PERCEPTIBLE,

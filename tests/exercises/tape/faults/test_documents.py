@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from exercises.tape import Kind, simulate
+from exercises.tape import FaultKind, simulate
 
 DATA = Path(__file__).parents[1] / "data" / "faults"
 
@@ -54,7 +54,7 @@ def read(name: str) -> Any:
 def test_every_kind_has_its_document_and_twin() -> None:
     names = sorted(path.stem for path in DATA.iterdir())
 
-    assert list(FAULTS) == [kind.value for kind in Kind]
+    assert list(FAULTS) == [kind.value for kind in FaultKind]
     assert names == sorted([*FAULTS, *(f"{kind}.twin" for kind in FAULTS)])
 
 

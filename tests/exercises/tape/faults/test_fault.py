@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.tape import Fault, Kind, Measured, Severity, Source, Unit
+from exercises.tape import Fault, FaultKind, Measured, Severity, Source, Unit
 from exercises.tape.faults.blame import blamed, cutter
 from exercises.tape.faults.fault import joined
 from exercises.tape.faults.severity import graded
@@ -13,7 +13,9 @@ A: Source = tape(name="A")
 
 def fault(start: int, end: int, edit: int | None, value: int) -> Fault:
     measured = Measured(value, Unit.IRE, 80)
-    return Fault(Kind.FLAT_PICTURE, "picture", start, end, graded(80 - value, 10), edit, measured)
+    return Fault(
+        FaultKind.FLAT_PICTURE, "picture", start, end, graded(80 - value, 10), edit, measured
+    )
 
 
 def test_neighbours_of_one_edit_are_one_fault_with_its_worst() -> None:

@@ -3,10 +3,10 @@ from math import log10
 
 import pytest
 
-from exercises.tape import Carried, Kind, Making, Recorder, Severity, Source, Take
+from exercises.tape import Carried, FaultKind, Making, Recorder, Severity, Source, Take
 from tests.exercises.tape.faults.benchwork import BENCH, BLACK, found, insert, limited, tape, told
 
-KIND = Kind.TOO_MANY_GENERATIONS
+KIND = FaultKind.TOO_MANY_GENERATIONS
 
 
 def copy_of(generation: int, *chain: int) -> Source:

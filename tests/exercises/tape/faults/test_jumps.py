@@ -1,6 +1,6 @@
 import pytest
 
-from exercises.tape import Insert, Kind, Making, Recorder, SoundLevel, SoundMode, Tape
+from exercises.tape import FaultKind, Insert, Making, Recorder, SoundLevel, SoundMode, Tape
 from tests.exercises.tape.faults.benchwork import BLACK, carrying, insert, limited, told
 
 FIRST = insert(carrying(), 0, 100, 400)
@@ -15,7 +15,7 @@ def second(*, white: int = 100, sound: int = 0, gain: int = 0, mode: str = "by h
     ("white", "steps"), [(90, []), (89, [11]), (110, []), (111, [11]), (100, [])]
 )
 def test_white_jumps_beyond_the_step_allowed(white: int, steps: list[int]) -> None:
-    assert told(Kind.PICTURE_LEVEL_JUMP, FIRST, second(white=white)) == [
+    assert told(FaultKind.PICTURE_LEVEL_JUMP, FIRST, second(white=white)) == [
         (500, 501, 1, step) for step in steps
     ]
 
@@ -39,19 +39,19 @@ def test_sound_jumps_beyond_the_step_allowed(
 ) -> None:
     shot = second(sound=sound, gain=gain, mode=mode)
 
-    assert told(Kind.SOUND_LEVEL_JUMP, FIRST, shot) == [(500, 501, 1, step) for step in steps]
+    assert told(FaultKind.SOUND_LEVEL_JUMP, FIRST, shot) == [(500, 501, 1, step) for step in steps]
 
 
 def test_earlier_of_two_neighbours_jumps_when_it_was_laid_later() -> None:
     shots = second(), insert(carrying(sound=-60), 0, 100, 400)
 
-    assert told(Kind.SOUND_LEVEL_JUMP, *shots) == [(500, 501, 1, 60)]
+    assert told(FaultKind.SOUND_LEVEL_JUMP, *shots) == [(500, 501, 1, 60)]
 
 
 def test_gain_turned_between_two_recordings_jumps_though_the_sound_goes_on() -> None:
     going_on = insert(carrying(), 100, 200, 500, making=Making(sound=SoundLevel(gain=-60)))
 
-    assert told(Kind.SOUND_LEVEL_JUMP, FIRST, going_on) == [(500, 501, 1, 60)]
+    assert told(FaultKind.SOUND_LEVEL_JUMP, FIRST, going_on) == [(500, 501, 1, 60)]
 
 
 def test_nothing_jumps_beside_black_or_across_a_hole() -> None:
@@ -59,14 +59,14 @@ def test_nothing_jumps_beside_black_or_across_a_hole() -> None:
     far = insert(carrying(sound=-60), 0, 100, 501, making=dim)
 
     for tape in (BLACK, Tape.blank(1000)):
-        assert told(Kind.SOUND_LEVEL_JUMP, FIRST, far, on=tape) == []
-        assert told(Kind.PICTURE_LEVEL_JUMP, FIRST, far, on=tape) == []
+        assert told(FaultKind.SOUND_LEVEL_JUMP, FIRST, far, on=tape) == []
+        assert told(FaultKind.PICTURE_LEVEL_JUMP, FIRST, far, on=tape) == []
 
 
 def test_bench_sets_its_own_steps() -> None:
-    assert told(Kind.SOUND_LEVEL_JUMP, FIRST, second(sound=-11), bench=limited(sound_step=10)) == [
-        (500, 501, 1, 11)
-    ]
+    assert told(
+        FaultKind.SOUND_LEVEL_JUMP, FIRST, second(sound=-11), bench=limited(sound_step=10)
+    ) == [(500, 501, 1, 11)]
 
 
 def from_recorder(name: str, at: int, *, tracks: str = "both") -> Insert:
@@ -78,11 +78,11 @@ def test_neighbours_from_two_recorders_are_mixed() -> None:
     shots = FIRST, from_recorder("the lent one", 500), from_recorder("the lent one", 600)
     black = (700, 701, 2, 2)  # recorded by the bench's own
 
-    assert told(Kind.MIXED_RECORDERS, *shots) == [(500, 501, 1, 2), black]
-    assert told(Kind.MIXED_RECORDERS, *shots, bench=limited(recorders=2)) == []
+    assert told(FaultKind.MIXED_RECORDERS, *shots) == [(500, 501, 1, 2), black]
+    assert told(FaultKind.MIXED_RECORDERS, *shots, bench=limited(recorders=2)) == []
 
 
 def test_sound_may_come_from_another_recorder() -> None:
     shots = FIRST, from_recorder("the lent one", 500, tracks="sound")
 
-    assert told(Kind.MIXED_RECORDERS, *shots) == []
+    assert told(FaultKind.MIXED_RECORDERS, *shots) == []

@@ -1,6 +1,6 @@
 import pytest
 
-from exercises.tape import Kind, Making, Severity, SoundLevel, SoundMode, Tape
+from exercises.tape import FaultKind, Making, Severity, SoundLevel, SoundMode, Tape
 from tests.exercises.tape.faults.benchwork import (
     BLACK,
     carrying,
@@ -14,13 +14,13 @@ from tests.exercises.tape.faults.benchwork import (
 BY_HAND, LIMITER, AUTOMATIC = SoundMode
 
 
-def lit(white: int, gain: int | None, kind: Kind) -> list[int]:
+def lit(white: int, gain: int | None, kind: FaultKind) -> list[int]:
     """What is measured of a shot with this white, recorded with this gain."""
     shot = insert(carrying(white=white), 0, 100, 500, making=Making(picture_gain=gain))
     return [fault.measured.value for fault in found(kind, shot)]
 
 
-def heard(level: int, mode: SoundMode, gain: int, kind: Kind) -> list[int]:
+def heard(level: int, mode: SoundMode, gain: int, kind: FaultKind) -> list[int]:
     """What is measured of a shot with sound at this level."""
     making = Making(sound=SoundLevel(mode, gain))
     shot = insert(carrying(sound=level), 0, 100, 500, making=making)
@@ -41,7 +41,7 @@ def heard(level: int, mode: SoundMode, gain: int, kind: Kind) -> list[int]:
     ],
 )
 def test_picture_is_flat_under_its_limit(white: int, gain: int | None, measured: list[int]) -> None:
-    assert lit(white, gain, Kind.FLAT_PICTURE) == measured
+    assert lit(white, gain, FaultKind.FLAT_PICTURE) == measured
 
 
 @pytest.mark.parametrize(
@@ -60,7 +60,7 @@ def test_picture_is_flat_under_its_limit(white: int, gain: int | None, measured:
 def test_picture_is_clipped_over_its_limit(
     white: int, gain: int | None, measured: list[int]
 ) -> None:
-    assert lit(white, gain, Kind.CLIPPED_PICTURE) == measured
+    assert lit(white, gain, FaultKind.CLIPPED_PICTURE) == measured
 
 
 @pytest.mark.parametrize(
@@ -80,7 +80,7 @@ def test_picture_is_clipped_over_its_limit(
 def test_sound_is_weak_under_its_limit(
     level: int, mode: SoundMode, gain: int, measured: list[int]
 ) -> None:
-    assert heard(level, mode, gain, Kind.WEAK_SOUND) == measured
+    assert heard(level, mode, gain, FaultKind.WEAK_SOUND) == measured
 
 
 @pytest.mark.parametrize(
@@ -99,7 +99,7 @@ def test_sound_is_weak_under_its_limit(
 def test_sound_is_distorted_over_its_limit(
     level: int, mode: SoundMode, gain: int, measured: list[int]
 ) -> None:
-    assert heard(level, mode, gain, Kind.DISTORTED_SOUND) == measured
+    assert heard(level, mode, gain, FaultKind.DISTORTED_SOUND) == measured
 
 
 @pytest.mark.parametrize(
@@ -117,7 +117,7 @@ def test_sound_is_distorted_over_its_limit(
 def test_sound_is_pressed_where_a_limiter_holds_down_all_of_it(
     level: int, mode: SoundMode, gain: int, measured: list[int]
 ) -> None:
-    assert heard(level, mode, gain, Kind.PRESSED_SOUND) == measured
+    assert heard(level, mode, gain, FaultKind.PRESSED_SOUND) == measured
 
 
 def test_fault_lasts_as_long_as_the_recording_by_the_edit_that_made_it() -> None:
@@ -129,8 +129,8 @@ def test_fault_lasts_as_long_as_the_recording_by_the_edit_that_made_it() -> None
         insert(flat, 40, 60, 540, making=flatly),
     )
 
-    assert told(Kind.FLAT_PICTURE, *shots[:2]) == [(500, 540, 0, 60), (560, 600, 0, 60)]
-    assert told(Kind.FLAT_PICTURE, *shots) == [
+    assert told(FaultKind.FLAT_PICTURE, *shots[:2]) == [(500, 540, 0, 60), (560, 600, 0, 60)]
+    assert told(FaultKind.FLAT_PICTURE, *shots) == [
         (500, 540, 0, 60),
         (540, 560, 2, 60),
         (560, 600, 0, 60),
@@ -146,13 +146,13 @@ def test_takes_of_one_edit_are_one_fault_with_the_worst_of_them() -> None:
 
     shot = insert(reel, 0, 100, 500, making=Making(picture_gain=0))
 
-    assert told(Kind.FLAT_PICTURE, shot) == [(500, 600, 0, 50)]
+    assert told(FaultKind.FLAT_PICTURE, shot) == [(500, 600, 0, 50)]
 
 
 def test_worse_level_annoys_more() -> None:
     def severity(white: int) -> Severity:
         shot = insert(carrying(white=white), 0, 100, 500, making=Making(picture_gain=0))
-        return found(Kind.FLAT_PICTURE, shot)[0].severity
+        return found(FaultKind.FLAT_PICTURE, shot)[0].severity
 
     assert [severity(white) for white in (79, 70, 69, 60, 59, 50, 49, 10)] == [
         Severity.PERCEPTIBLE,
@@ -169,7 +169,7 @@ def test_worse_level_annoys_more() -> None:
 def test_bench_sets_its_own_limits() -> None:
     shot = insert(carrying(white=90), 0, 100, 500, making=Making(picture_gain=0))
 
-    assert told(Kind.FLAT_PICTURE, shot, bench=limited(flat_picture=91)) == [(500, 600, 0, 90)]
+    assert told(FaultKind.FLAT_PICTURE, shot, bench=limited(flat_picture=91)) == [(500, 600, 0, 90)]
 
 
 def test_nothing_to_measure_has_no_level() -> None:
@@ -177,7 +177,7 @@ def test_nothing_to_measure_has_no_level() -> None:
     named = Tape.blank(100).with_pass(0, 100, "black")
 
     for black in (BLACK, named):
-        assert told(Kind.FLAT_PICTURE, on=black, bench=strict) == []
-        assert told(Kind.WEAK_SOUND, on=black, bench=strict) == []
+        assert told(FaultKind.FLAT_PICTURE, on=black, bench=strict) == []
+        assert told(FaultKind.WEAK_SOUND, on=black, bench=strict) == []
     bars = Tape.blank(100).with_pass(0, 100, "bars")
-    assert told(Kind.FLAT_PICTURE, on=bars, bench=strict) == [(0, 100, None, 100)]
+    assert told(FaultKind.FLAT_PICTURE, on=bars, bench=strict) == [(0, 100, None, 100)]

@@ -9,8 +9,8 @@ from exercises.tape import (
     AutomaticGain,
     Bench,
     Carried,
+    FaultKind,
     Insert,
-    Kind,
     Levels,
     Making,
     Marks,
@@ -49,26 +49,26 @@ def noise(seconds: float, *, room: float = -400, most: float = 200, release: flo
 def test_long_pause_is_noisy_and_a_short_one_is_not() -> None:
     # 25 frames are 1 s, 5 frames 0.2 s.
     assert noise(0.2) == -334
-    assert told(Kind.NOISY_PAUSES, automatic(SPEECH, 100, 200)) == [(525, 550, 0, noise(1))]
+    assert told(FaultKind.NOISY_PAUSES, automatic(SPEECH, 100, 200)) == [(525, 550, 0, noise(1))]
 
 
 def test_pause_is_noisy_by_as_much_of_it_as_is_heard() -> None:
-    assert told(Kind.NOISY_PAUSES, automatic(SPEECH, 100, 145)) == [(525, 545, 0, noise(0.8))]
-    assert told(Kind.NOISY_PAUSES, automatic(SPEECH, 100, 130)) == []
+    assert told(FaultKind.NOISY_PAUSES, automatic(SPEECH, 100, 145)) == [(525, 545, 0, noise(0.8))]
+    assert told(FaultKind.NOISY_PAUSES, automatic(SPEECH, 100, 130)) == []
 
 
 def test_recording_that_starts_in_a_pause_has_recovered_during_the_pre_roll() -> None:
     bench = replace(BENCH, lock=10)  # 0.4 s of the pause before the edit in
     shot = automatic(SPEECH, 140, 170)
 
-    assert told(Kind.NOISY_PAUSES, shot) == [(500, 510, 0, noise(0.4))]  # no pre-roll
-    assert told(Kind.NOISY_PAUSES, shot, bench=bench) == [(500, 510, 0, noise(0.8))]
+    assert told(FaultKind.NOISY_PAUSES, shot) == [(500, 510, 0, noise(0.4))]  # no pre-roll
+    assert told(FaultKind.NOISY_PAUSES, shot, bench=bench) == [(500, 510, 0, noise(0.8))]
 
 
 def test_gain_comes_down_again_in_the_word() -> None:
     again = Marks(words=(*WORDS[:2], Span(200, 220)))
 
-    assert told(Kind.NOISY_PAUSES, automatic(again, 100, 220)) == [
+    assert told(FaultKind.NOISY_PAUSES, automatic(again, 100, 220)) == [
         (525, 550, 0, noise(1)),
         (575, 600, 0, noise(1)),
     ]
@@ -80,7 +80,7 @@ def test_slow_attack_leaves_the_gain_up_after_a_short_word() -> None:
 
     shot = automatic(clipped, 100, 170)
 
-    values = [fault.measured.value for fault in found(Kind.NOISY_PAUSES, shot, bench=slow)]
+    values = [fault.measured.value for fault in found(FaultKind.NOISY_PAUSES, shot, bench=slow)]
 
     up = 200 * (1 - exp(-2))
     after_word = up * exp(-0.1)
@@ -91,7 +91,7 @@ def test_slow_attack_leaves_the_gain_up_after_a_short_word() -> None:
 def test_only_automatic_gain_lifts_a_pause(mode: SoundMode) -> None:
     shot = insert(carrying(marks=SPEECH), 100, 200, 500, making=Making(sound=SoundLevel(mode)))
 
-    assert told(Kind.NOISY_PAUSES, shot) == []
+    assert told(FaultKind.NOISY_PAUSES, shot) == []
 
 
 def test_quiet_room_stays_quiet_and_the_limit_is_the_benchs() -> None:
@@ -99,8 +99,8 @@ def test_quiet_room_stays_quiet_and_the_limit_is_the_benchs() -> None:
     take = Take(0, 1000, carried=Carried(Levels(room=-600), marks=SPEECH))
     shot = insert(tape(take), 100, 200, 500, making=making)
 
-    assert told(Kind.NOISY_PAUSES, shot) == []
-    assert told(Kind.NOISY_PAUSES, shot, bench=limited(noise_floor=-430)) == [
+    assert told(FaultKind.NOISY_PAUSES, shot) == []
+    assert told(FaultKind.NOISY_PAUSES, shot, bench=limited(noise_floor=-430)) == [
         (525, 550, 0, noise(1, room=-600))
     ]
 
@@ -110,21 +110,21 @@ def test_noise_that_the_gain_did_not_raise_is_not_its_doing() -> None:
     shot = insert(carrying(room=-200, marks=SPEECH), 100, 200, 500, making=making)
     stiff = replace(BENCH, automatic_gain=AutomaticGain(most=9))
 
-    assert told(Kind.NOISY_PAUSES, shot, bench=stiff) == []
+    assert told(FaultKind.NOISY_PAUSES, shot, bench=stiff) == []
 
 
 def test_pre_roll_that_starts_in_a_word_starts_at_rest() -> None:
     bench = replace(BENCH, lock=10)
 
-    assert told(Kind.NOISY_PAUSES, automatic(SPEECH, 120, 150), bench=bench) == [
+    assert told(FaultKind.NOISY_PAUSES, automatic(SPEECH, 120, 150), bench=bench) == [
         (505, 530, 0, noise(1))
     ]
 
 
 def test_sound_without_words_has_no_pauses() -> None:
-    assert told(Kind.NOISY_PAUSES, automatic(Marks(), 100, 200)) == []
+    assert told(FaultKind.NOISY_PAUSES, automatic(Marks(), 100, 200)) == []
     noise_only = Marks(noises=(Span(150, 160),))
-    assert told(Kind.NOISY_PAUSES, automatic(noise_only, 100, 200)) == []
+    assert told(FaultKind.NOISY_PAUSES, automatic(noise_only, 100, 200)) == []
 
 
 def test_noise_breaks_a_pause() -> None:
@@ -132,8 +132,13 @@ def test_noise_breaks_a_pause() -> None:
 
     # A bang at the level of the speech brings the gain down; what is left is 0.4 s each.
     assert noise(0.4) < -289
-    assert told(Kind.NOISY_PAUSES, automatic(bump, 100, 175), bench=limited(noise_floor=-280)) == []
-    assert told(Kind.NOISY_PAUSES, automatic(bump, 100, 175), bench=limited(noise_floor=-300)) == [
+    assert (
+        told(FaultKind.NOISY_PAUSES, automatic(bump, 100, 175), bench=limited(noise_floor=-280))
+        == []
+    )
+    assert told(
+        FaultKind.NOISY_PAUSES, automatic(bump, 100, 175), bench=limited(noise_floor=-300)
+    ) == [
         (525, 535, 0, noise(0.4)),
         (540, 550, 0, noise(0.4)),
     ]
@@ -144,7 +149,7 @@ def test_what_is_left_of_a_recording_keeps_its_gain() -> None:
 
     left = recorded(automatic(SPEECH, 100, 200), tail)
 
-    assert told(Kind.NOISY_PAUSES, on=left) == [(530, 550, 0, noise(1))]
+    assert told(FaultKind.NOISY_PAUSES, on=left) == [(530, 550, 0, noise(1))]
 
 
 def test_louder_input_needs_less_gain_and_leaves_more_to_recover() -> None:
@@ -153,7 +158,7 @@ def test_louder_input_needs_less_gain_and_leaves_more_to_recover() -> None:
     def lifted(sound: int) -> int:
         making = Making(sound=SoundLevel(SoundMode.AUTOMATIC))
         shot = insert(carrying(sound=sound, marks=SPEECH), 100, 150, 500, making=making)
-        return found(Kind.NOISY_PAUSES, shot, bench=bench)[0].measured.value
+        return found(FaultKind.NOISY_PAUSES, shot, bench=bench)[0].measured.value
 
     rest = -100.0  # speech 10 dB over line-up has 10 dB taken off
     assert lifted(100) == round(-400 + 200 + (rest - 200) * exp(-2))

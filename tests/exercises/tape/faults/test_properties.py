@@ -5,11 +5,11 @@ from typing import Any
 
 from hypothesis import given, settings
 
-from exercises.tape import Fault, Kind, faults, read_edit_session, simulate
+from exercises.tape import Fault, FaultKind, faults, read_edit_session, simulate
 from tests.exercises.tape.faults.slow_faults import slow_flashes, slow_steps, slow_words
 from tests.strategies import Document, documents, made_documents
 
-WELL_MADE = {Kind.FLASH_FRAMES}
+WELL_MADE = {FaultKind.FLASH_FRAMES}
 
 
 def found(document: Document) -> tuple[Fault, ...]:
@@ -31,18 +31,18 @@ def test_faults_lie_on_the_tape_in_order_and_are_beyond_their_limits(document: D
         assert 1 <= fault.severity <= 4
         assert fault.track == ("sound" if fault.kind in SOUND else "picture")
         beyond = fault.measured.value != fault.measured.limit
-        assert beyond or fault.kind is Kind.FLASH_FRAMES
+        assert beyond or fault.kind is FaultKind.FLASH_FRAMES
 
 
 SOUND = {
-    Kind.CLIPPED_WORD,
-    Kind.STRAY_BREATH,
-    Kind.SOUND_LEVEL_JUMP,
-    Kind.WEAK_SOUND,
-    Kind.DISTORTED_SOUND,
-    Kind.PRESSED_SOUND,
-    Kind.NOISY_PAUSES,
-    Kind.SOUND_OUT_OF_STEP,
+    FaultKind.CLIPPED_WORD,
+    FaultKind.STRAY_BREATH,
+    FaultKind.SOUND_LEVEL_JUMP,
+    FaultKind.WEAK_SOUND,
+    FaultKind.DISTORTED_SOUND,
+    FaultKind.PRESSED_SOUND,
+    FaultKind.NOISY_PAUSES,
+    FaultKind.SOUND_OUT_OF_STEP,
 }
 
 
@@ -79,7 +79,7 @@ def test_content_faults_are_those_found_frame_by_frame(document: Document) -> No
     assert {
         (fault.kind.value, fault.start, fault.end, fault.measured.value)
         for fault in found(document)
-        if fault.kind in (Kind.FLASH_FRAMES, Kind.CLIPPED_WORD, Kind.STRAY_BREATH)
+        if fault.kind in (FaultKind.FLASH_FRAMES, FaultKind.CLIPPED_WORD, FaultKind.STRAY_BREATH)
     } == slow
 
 
@@ -93,7 +93,7 @@ def test_frames_out_of_step_are_those_found_frame_by_frame(document: Document) -
     spread = {
         frame
         for fault in found(document)
-        if fault.kind is Kind.SOUND_OUT_OF_STEP
+        if fault.kind is FaultKind.SOUND_OUT_OF_STEP
         for frame in range(fault.start, fault.end)
     }
 

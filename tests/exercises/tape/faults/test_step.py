@@ -1,9 +1,9 @@
 import pytest
 
-from exercises.tape import Kind, Severity, Source, Take
+from exercises.tape import FaultKind, Severity, Source, Take
 from tests.exercises.tape.faults.benchwork import found, insert, limited, tape, told
 
-KIND = Kind.SOUND_OUT_OF_STEP
+KIND = FaultKind.SOUND_OUT_OF_STEP
 LIPS = tape(Take(0, 500, sync=True), Take(500, 1000, sync=True))
 
 

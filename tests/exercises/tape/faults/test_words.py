@@ -1,6 +1,6 @@
 import pytest
 
-from exercises.tape import Insert, Kind, Severity, Span, Tape
+from exercises.tape import FaultKind, Insert, Severity, Span, Tape
 from tests.exercises.tape.faults.benchwork import (
     BLACK,
     found,
@@ -35,7 +35,7 @@ SPEECH = spoken(
 def test_word_is_clipped_by_a_point_inside_it(
     first: int, out: int, faults: list[tuple[int, ...]]
 ) -> None:
-    assert told(Kind.CLIPPED_WORD, insert(SPEECH, first, out, 500)) == faults
+    assert told(FaultKind.CLIPPED_WORD, insert(SPEECH, first, out, 500)) == faults
 
 
 @pytest.mark.parametrize(
@@ -55,19 +55,19 @@ def test_word_is_clipped_by_a_point_inside_it(
 def test_breath_is_extra_where_it_is_heard_at_a_point(
     first: int, out: int, faults: list[tuple[int, ...]]
 ) -> None:
-    assert told(Kind.STRAY_BREATH, insert(SPEECH, first, out, 500)) == faults
+    assert told(FaultKind.STRAY_BREATH, insert(SPEECH, first, out, 500)) == faults
 
 
 def test_sound_that_goes_on_is_not_cut() -> None:
     halves = insert(SPEECH, 100, 110, 500), insert(SPEECH, 110, 150, 510)
 
-    assert told(Kind.CLIPPED_WORD, *halves) == []
+    assert told(FaultKind.CLIPPED_WORD, *halves) == []
 
 
 def test_sound_that_goes_on_after_a_hole_is_cut() -> None:
     halves = insert(SPEECH, 100, 110, 500), insert(SPEECH, 110, 150, 515)
 
-    assert told(Kind.CLIPPED_WORD, *halves, on=Tape.blank(1000)) == [
+    assert told(FaultKind.CLIPPED_WORD, *halves, on=Tape.blank(1000)) == [
         (500, 510, 0, 10),
         (515, 525, 1, 10),
     ]
@@ -76,15 +76,15 @@ def test_sound_that_goes_on_after_a_hole_is_cut() -> None:
 def test_later_edit_that_cuts_into_a_word_is_why() -> None:
     shots = insert(SPEECH, 100, 150, 500), insert(SPEECH, 300, 400, 540)
 
-    assert told(Kind.CLIPPED_WORD, *shots) == [(530, 540, 1, 10)]
+    assert told(FaultKind.CLIPPED_WORD, *shots) == [(530, 540, 1, 10)]
 
 
 def test_new_picture_cuts_no_sound() -> None:
     tape = recorded(insert(SPEECH, 100, 150, 500))
     picture: Insert = insert(SPEECH, 300, 330, 510, tracks="picture")
 
-    assert told(Kind.CLIPPED_WORD, picture, on=tape) == []
-    assert told(Kind.CLIPPED_WORD, insert(SPEECH, 300, 330, 510), on=tape) == [
+    assert told(FaultKind.CLIPPED_WORD, picture, on=tape) == []
+    assert told(FaultKind.CLIPPED_WORD, insert(SPEECH, 300, 330, 510), on=tape) == [
         (500, 510, 0, 10),
         (540, 550, 0, 10),
     ]
@@ -94,8 +94,8 @@ def test_bench_may_let_a_frame_pass() -> None:
     shot = insert(SPEECH, 101, 153, 500)
     bench = limited(clipped_word=1, stray_breath=1)
 
-    assert told(Kind.CLIPPED_WORD, shot, bench=bench) == []
-    assert told(Kind.STRAY_BREATH, shot, bench=bench) == []
+    assert told(FaultKind.CLIPPED_WORD, shot, bench=bench) == []
+    assert told(FaultKind.STRAY_BREATH, shot, bench=bench) == []
 
 
 @pytest.mark.parametrize(
@@ -110,10 +110,10 @@ def test_bench_may_let_a_frame_pass() -> None:
     ],
 )
 def test_more_of_a_word_lost_annoys_more(lost: int, severity: Severity) -> None:
-    faults = found(Kind.CLIPPED_WORD, insert(SPEECH, 100 + lost, 150, 500))
+    faults = found(FaultKind.CLIPPED_WORD, insert(SPEECH, 100 + lost, 150, 500))
 
     assert [fault.severity for fault in faults] == [severity]
 
 
 def test_black_without_marks_has_no_words() -> None:
-    assert told(Kind.CLIPPED_WORD, on=BLACK) == []
+    assert told(FaultKind.CLIPPED_WORD, on=BLACK) == []

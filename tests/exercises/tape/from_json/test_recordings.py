@@ -11,7 +11,7 @@ from exercises.tape import (
     Carried,
     DocumentError,
     Drift,
-    Kind,
+    FaultKind,
     Levels,
     Limiter,
     Limits,
@@ -122,7 +122,7 @@ def test_pass_is_read_and_no_gain_changes_it() -> None:
     assert made.making.recorder == Recorder("the lent one")
     assert session.master.sound.runs[0].value.made == made
     found = faults(session.master, session.bench)
-    assert [fault.measured.value for fault in found if fault.kind is Kind.FLAT_PICTURE] == [60]
+    assert [fault.measured.value for fault in found if fault.kind is FaultKind.FLAT_PICTURE] == [60]
 
 
 def test_insert_is_read_like_an_assemble() -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from exercises.tape import Brief, Condition, Edit, Judgement, Kept, Kind, Tape, Wanted
+from exercises.tape import Brief, Condition, Edit, FaultKind, Judgement, Kept, Tape, Wanted
 from tests.exercises.tape.judging.briefs import (
     BRIDGE,
     HARBOUR,
@@ -240,5 +240,5 @@ def test_fault_outside_the_brief_does_not_count() -> None:
     inside = judged(Brief((LEVER,)), shot, flash[1])
     outside = judged(Brief(picture=(LEVER,)), flash[0], shot, on=STRIPED)
 
-    assert [fault.kind for fault in inside.faults] == [Kind.FLASH_FRAMES]
+    assert [fault.kind for fault in inside.faults] == [FaultKind.FLASH_FRAMES]
     assert outside.faults == ()

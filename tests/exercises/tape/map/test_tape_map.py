@@ -11,9 +11,9 @@ from exercises.tape import (
     Assemble,
     Bench,
     Insert,
+    PlaybackState,
     Rate,
     Source,
-    State,
     Take,
     Tape,
     TapeError,
@@ -260,7 +260,7 @@ def test_marks_are_states_that_are_not_clean_and_the_faults_beyond(document: Doc
     assert marks == sorted([*states, *beyond], key=itemgetter(0))
 
 
-def _told_apart(tape: Tape, state: State) -> list[Unpulsed]:
+def _told_apart(tape: Tape, state: PlaybackState) -> list[Unpulsed]:
     if state.state == "no-control":
         return list(unpulsed(tape, state.start, state.end))
     return [Unpulsed(state.start, state.end, recorded=True)]

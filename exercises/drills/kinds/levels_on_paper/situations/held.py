@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from exercises.drills.judging.rules import LIMITER, SPEECH_BY_HAND
 from exercises.drills.kinds.levels_on_paper.case import HOT, LevelsCase, Turn
-from exercises.drills.kinds.levels_on_paper.holding import Heard, Way, holding
+from exercises.drills.kinds.levels_on_paper.holding import Heard, Holding, holding
 from exercises.drills.kinds.levels_on_paper.scale import VU
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, TALKS, TAPES
@@ -30,7 +30,7 @@ def sound(scene: Scene) -> LevelsCase:
             ("Meter", VU.name),
             ("As the knob stands", f"the loudest words: {VU.told(reading)}"),
         ),
-        rule=LIMITER if way is Way.LIMITER else SPEECH_BY_HAND,
+        rule=LIMITER if way is Holding.LIMITER else SPEECH_BY_HAND,
         turn=Turn(scale=VU, reading=reading, lures={HOT: VU.end}),
         choosing=holding(scene.bench, Heard(10 * over), way),
     )
@@ -116,10 +116,10 @@ SOFTLY: tuple[Story, ...] = (
 SUDDENLY: tuple[Story, ...] = (bell_at_the_barrier, horn_in_the_fog, laughter, bolt_and_chain)
 
 # Which ways and stories come to the same; each entry to something else.
-COMING: tuple[tuple[tuple[Way, ...], tuple[Story, ...]], ...] = (
-    ((Way.ALONE, Way.LIMITER), SOFTLY),
-    ((Way.FOLLOWED,), SOFTLY),
-    ((Way.AUTOMATIC,), SOFTLY),
-    ((Way.ALONE,), SUDDENLY),
-    ((Way.LIMITER,), SUDDENLY),
+COMING: tuple[tuple[tuple[Holding, ...], tuple[Story, ...]], ...] = (
+    ((Holding.ALONE, Holding.LIMITER), SOFTLY),
+    ((Holding.FOLLOWED,), SOFTLY),
+    ((Holding.AUTOMATIC,), SOFTLY),
+    ((Holding.ALONE,), SUDDENLY),
+    ((Holding.LIMITER,), SUDDENLY),
 )

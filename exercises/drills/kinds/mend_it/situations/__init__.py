@@ -4,9 +4,9 @@ from collections.abc import Callable
 
 from exercises.drills.judging.rules import Rule
 from exercises.drills.kinds.mend_it.situations import endings, within
-from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.kinds.mend_it.spoiling import SpoiltFilm
 
-Situation = Callable[[Film], Rule]
+Situation = Callable[[SpoiltFilm], Rule]
 
 SITUATIONS: tuple[Situation, ...] = (
     within.assembled_within,

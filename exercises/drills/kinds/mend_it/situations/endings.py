@@ -2,13 +2,13 @@
 
 from exercises.drills.judging.rules import AT_ONCE, MOVES, NO_GAP, NO_PULSES, RUN_UP, Rule
 from exercises.drills.kinds.mend_it.situations.told import LIKED, retake, told
-from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.kinds.mend_it.spoiling import SpoiltFilm
 from exercises.drills.setting.quay_street import Shot
 
 BLACK = Shot("black", "silence")
 
 
-def early_last_shot(film: Film) -> Rule:
+def early_last_shot(film: SpoiltFilm) -> Rule:
     """The last shot assembled from a take that had hardly begun."""
     scene = film.scene
     bad = scene.clip(scene.seconds(7, 11), run_up=scene.too_short(0.3, 3.6))
@@ -23,7 +23,7 @@ def early_last_shot(film: Film) -> Rule:
     return RUN_UP
 
 
-def hole(film: Film) -> Rule:
+def hole(film: SpoiltFilm) -> Rule:
     """The last shot begins a little late."""
     scene = film.scene
     late = film.cut + scene.of_gap(0.4, 1.8)
@@ -35,7 +35,7 @@ def hole(film: Film) -> Rule:
     return NO_GAP
 
 
-def inserted_past_the_end(film: Film) -> Rule:
+def inserted_past_the_end(film: SpoiltFilm) -> Rule:
     film.scene.insert(film.last, film.cut)
     film.mean(film.last, 0, film.cut)
     told(film, "The last shot was inserted, picture and sound,", film.last, film.cut)
@@ -44,17 +44,17 @@ def inserted_past_the_end(film: Film) -> Rule:
     return NO_PULSES
 
 
-def hole_before_the_next(film: Film) -> Rule:
+def hole_before_the_next(film: SpoiltFilm) -> Rule:
     hole(film)
     return _go_on(film)
 
 
-def next_after_an_insert(film: Film) -> Rule:
+def next_after_an_insert(film: SpoiltFilm) -> Rule:
     inserted_past_the_end(film)
     return _go_on(film)
 
 
-def shot_left_out(film: Film) -> Rule:
+def shot_left_out(film: SpoiltFilm) -> Rule:
     """The last shot follows at once, where another should come before it."""
     scene = film.scene
     left_out = scene.clip(scene.seconds(6, 9))
@@ -71,7 +71,7 @@ def shot_left_out(film: Film) -> Rule:
     return MOVES
 
 
-def short_black_between(film: Film) -> Rule:
+def short_black_between(film: SpoiltFilm) -> Rule:
     """Black was recorded further on, and a shot inserted too near its start."""
     scene = film.scene
     begins = film.cut + scene.seconds(3.5, 5)
@@ -90,13 +90,13 @@ def short_black_between(film: Film) -> Rule:
     return RUN_UP
 
 
-def _offer_ends(film: Film) -> None:
+def _offer_ends(film: SpoiltFilm) -> None:
     skip = film.talk.length - film.scene.seconds(2, 3)
     film.offer(film.talk, "the end of the long shot", skip=skip)
     film.offer(film.last, film.last.shot.picture)
 
 
-def _go_on(film: Film) -> Rule:
+def _go_on(film: SpoiltFilm) -> Rule:
     """Another shot is still to come."""
     following = film.scene.clip(film.scene.seconds(6, 9))
     at = film.cut + film.last.length

@@ -2,7 +2,7 @@
 
 from exercises.drills.judging.rules import ENDS, ONE_TRACK, RUN_UP, Rule
 from exercises.drills.kinds.mend_it.situations.told import LIKED, retake, told
-from exercises.drills.kinds.mend_it.spoiling import Film
+from exercises.drills.kinds.mend_it.spoiling import SpoiltFilm
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import ACTIONS, SOUNDS
 
@@ -14,38 +14,38 @@ INSERTED = {
 }
 
 
-def assembled_within(film: Film) -> Rule:
+def assembled_within(film: SpoiltFilm) -> Rule:
     """A shot assembled into the middle of a long one: all from its end on is to be laid again."""
     return _assembled(film, "A new shot was to go into the middle of the long one.")
 
 
-def assembled_over_the_hut(film: Film) -> Rule:
+def assembled_over_the_hut(film: SpoiltFilm) -> Rule:
     return _assembled(film, "Picture and sound of a few seconds were to be exchanged.")
 
 
-def early_insert(film: Film) -> Rule:
+def early_insert(film: SpoiltFilm) -> Rule:
     return _early(film, Mode.INSERT_BOTH, "A shot was to replace some of the long one.")
 
 
-def early_picture(film: Film) -> Rule:
+def early_picture(film: SpoiltFilm) -> Rule:
     return _early(film, Mode.INSERT_PICTURE, "A picture was to go over what is being said.")
 
 
-def early_sound(film: Film) -> Rule:
+def early_sound(film: SpoiltFilm) -> Rule:
     return _early(film, Mode.INSERT_SOUND, "Another sound was wanted under the long shot.")
 
 
-def picture_switched_on(film: Film) -> Rule:
+def picture_switched_on(film: SpoiltFilm) -> Rule:
     """Only a sound was wanted."""
     return _switched(film, "sound")
 
 
-def sound_switched_on(film: Film) -> Rule:
+def sound_switched_on(film: SpoiltFilm) -> Rule:
     """Only a picture was wanted."""
     return _switched(film, "picture")
 
 
-def _assembled(film: Film, why: str) -> Rule:
+def _assembled(film: SpoiltFilm, why: str) -> Rule:
     scene, at = film.scene, film.within()
     film.finish()
     clip = scene.clip(scene.seconds(5, 8))
@@ -67,7 +67,7 @@ def _assembled(film: Film, why: str) -> Rule:
     return ENDS
 
 
-def _early(film: Film, mode: Mode, why: str) -> Rule:
+def _early(film: SpoiltFilm, mode: Mode, why: str) -> Rule:
     scene, at = film.scene, film.within()
     film.finish()
     bad = scene.clip(scene.seconds(5, 8), run_up=scene.too_short(0.3, 3.6))
@@ -84,7 +84,7 @@ def _early(film: Film, mode: Mode, why: str) -> Rule:
     return RUN_UP
 
 
-def _switched(film: Film, wanted: str) -> Rule:
+def _switched(film: SpoiltFilm, wanted: str) -> Rule:
     scene, at = film.scene, film.within()
     film.finish()
     clip = scene.clip(scene.seconds(5, 8), SOUNDS if wanted == "sound" else ACTIONS)
@@ -101,7 +101,7 @@ def _switched(film: Film, wanted: str) -> Rule:
     return ONE_TRACK
 
 
-def _offer_rest(film: Film, end: int) -> None:
+def _offer_rest(film: SpoiltFilm, end: int) -> None:
     """What follows, for those who think that an insert can't end before it."""
     film.offer(film.talk, REST, skip=end - film.middle)
     film.offer(film.last, "the last shot")

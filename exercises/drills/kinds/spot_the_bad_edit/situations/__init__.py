@@ -4,10 +4,10 @@ from collections.abc import Callable
 
 from exercises.drills.judging.rules import Rule
 from exercises.drills.kinds.spot_the_bad_edit.situations import copies, pulses, switches, well, worn
-from exercises.drills.kinds.spot_the_bad_edit.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import EditsWork
 from exercises.drills.setting.draw import Draw
 
-Situation = Callable[[Work], Rule]
+Situation = Callable[[EditsWork], Rule]
 
 # By what is wrong in the end, and of how many in a thousand it is: so that no fault, no edit and no
 # mend is right much more often than another. What is wrong, only the tape model says.

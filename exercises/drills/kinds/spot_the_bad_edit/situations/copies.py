@@ -12,11 +12,11 @@ from exercises.drills.kinds.spot_the_bad_edit.situations.laying import (
     talk,
 )
 from exercises.drills.kinds.spot_the_bad_edit.situations.masters import either_tape, jointed_tape
-from exercises.drills.kinds.spot_the_bad_edit.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import EditsWork
 from exercises.drills.setting.quay_street import SOUNDS
 
 
-def first_frames_next(work: Work) -> Rule:
+def first_frames_next(work: EditsWork) -> Rule:
     """A shot too near the start of its take, in the run of the film."""
     mode = either_tape(work)
     before(work, mode, 1)
@@ -26,7 +26,7 @@ def first_frames_next(work: Work) -> Rule:
     return RUN_UP
 
 
-def first_frames_cutaway(work: Work) -> Rule:
+def first_frames_cutaway(work: EditsWork) -> Rule:
     mode = either_tape(work)
     voice = talk(work, mode)
     before(work, mode, 2)
@@ -36,7 +36,7 @@ def first_frames_cutaway(work: Work) -> Rule:
     return RUN_UP
 
 
-def first_frames_sound(work: Work) -> Rule:
+def first_frames_sound(work: EditsWork) -> Rule:
     mode = either_tape(work)
     shot = action(work, mode)
     before(work, mode, 2)
@@ -46,7 +46,7 @@ def first_frames_sound(work: Work) -> Rule:
     return RUN_UP
 
 
-def across_two_takes(work: Work) -> Rule:
+def across_two_takes(work: EditsWork) -> Rule:
     mode = either_tape(work)
     before(work, mode, 1)
     frames = work.scene.seconds(8, 14)
@@ -55,7 +55,7 @@ def across_two_takes(work: Work) -> Rule:
     return ONE_TAKE
 
 
-def take_that_ends(work: Work) -> Rule:
+def take_that_ends(work: EditsWork) -> Rule:
     """The take ends before the edit does."""
     mode = either_tape(work)
     before(work, mode, 1)
@@ -65,7 +65,7 @@ def take_that_ends(work: Work) -> Rule:
     return ONE_TAKE
 
 
-def picture_that_ends(work: Work) -> Rule:
+def picture_that_ends(work: EditsWork) -> Rule:
     """The take of a cutaway does."""
     mode = either_tape(work)
     voice = talk(work, mode)
@@ -76,7 +76,7 @@ def picture_that_ends(work: Work) -> Rule:
     return ONE_TAKE
 
 
-def sound_that_ends(work: Work) -> Rule:
+def sound_that_ends(work: EditsWork) -> Rule:
     mode = either_tape(work)
     shot = action(work, mode)
     before(work, mode, 2)
@@ -87,7 +87,7 @@ def sound_that_ends(work: Work) -> Rule:
     return ONE_TAKE
 
 
-def insert_after_the_joint(work: Work) -> Rule:
+def insert_after_the_joint(work: EditsWork) -> Rule:
     joint = work.scene.seconds(10, 20)
     mode = jointed_tape(work, joint)
     work.start = joint + work.scene.past_a_joint()

@@ -1,6 +1,6 @@
 """The edits that situations are put together from, each with its purpose in words."""
 
-from exercises.drills.kinds.spot_the_bad_edit.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import EditsWork
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.job import Job
 from exercises.drills.setting.quay_street import ACTIONS, TALKS, Shot
@@ -9,7 +9,7 @@ from exercises.drills.setting.scene import Clip
 LEAST, MOST = 3, 5  # edits of a session
 
 
-def next_shot(work: Work, mode: Mode, clip: Clip) -> Job:
+def next_shot(work: EditsWork, mode: Mode, clip: Clip) -> Job:
     """The film goes on, where it ends so far."""
     picture = clip.shot.picture
     purpose = work.scene.draw.pick(
@@ -20,15 +20,15 @@ def next_shot(work: Work, mode: Mode, clip: Clip) -> Job:
     return work.lay(clip, work.end, mode, purpose)
 
 
-def talk(work: Work, mode: Mode) -> Job:
+def talk(work: EditsWork, mode: Mode) -> Job:
     return next_shot(work, mode, work.scene.clip(work.scene.seconds(18, 50), TALKS))
 
 
-def action(work: Work, mode: Mode) -> Job:
+def action(work: EditsWork, mode: Mode) -> Job:
     return next_shot(work, mode, short(work))
 
 
-def before(work: Work, mode: Mode, own: int) -> None:
+def before(work: EditsWork, mode: Mode, own: int) -> None:
     """Shots before what matters, and a number of those after it, so that it may be any edit.
 
     `own` counts the edits of the situation itself.
@@ -43,33 +43,33 @@ def before(work: Work, mode: Mode, own: int) -> None:
         any_shot(work, mode)
 
 
-def after(work: Work, mode: Mode) -> None:
+def after(work: EditsWork, mode: Mode) -> None:
     for _ in range(work.after):
         any_shot(work, mode)
 
 
-def any_shot(work: Work, mode: Mode) -> Job:
+def any_shot(work: EditsWork, mode: Mode) -> Job:
     return (talk if work.scene.draw.chance(0.3) else action)(work, mode)
 
 
-def film(work: Work, mode: Mode) -> None:
+def film(work: EditsWork, mode: Mode) -> None:
     """Shot after shot."""
     before(work, mode, 0)
     after(work, mode)
 
 
-def short(work: Work, shots: tuple[Shot, ...] = ACTIONS) -> Clip:
+def short(work: EditsWork, shots: tuple[Shot, ...] = ACTIONS) -> Clip:
     return work.scene.clip(work.scene.seconds(6, 12), shots)
 
 
-def inside(work: Work, job: Job, frames: int) -> int:
+def inside(work: EditsWork, job: Job, frames: int) -> int:
     """Somewhere well inside a job: where so many frames may begin."""
     second = work.scene.rate.nominal
     return work.scene.draw.whole(job.at + second, job.end - frames - second)
 
 
 def cutaway(
-    work: Work, job: Job, clip: Clip, mode: Mode = Mode.INSERT_PICTURE, at: int | None = None
+    work: EditsWork, job: Job, clip: Clip, mode: Mode = Mode.INSERT_PICTURE, at: int | None = None
 ) -> Job:
     """A new picture over part of a job, its sound meant to stay."""
     picture, voice = clip.shot.picture, job.clip.shot.sound
@@ -84,7 +84,7 @@ def cutaway(
 
 
 def new_sound(
-    work: Work, job: Job, clip: Clip, mode: Mode = Mode.INSERT_SOUND, at: int | None = None
+    work: EditsWork, job: Job, clip: Clip, mode: Mode = Mode.INSERT_SOUND, at: int | None = None
 ) -> Job:
     """A new sound under a job, its picture meant to stay."""
     picture, sound = job.clip.shot.picture, clip.shot.sound
@@ -97,7 +97,7 @@ def new_sound(
     return work.lay(clip, job.at if at is None else at, mode, purpose, ("sound",))
 
 
-def replacement(work: Work, job: Job, mode: Mode) -> Job:
+def replacement(work: EditsWork, job: Job, mode: Mode) -> Job:
     """Another shot in the place of a job, exactly as long."""
     clip = work.scene.clip(job.clip.length)
     old, new = job.clip.shot.picture, clip.shot.picture
@@ -110,7 +110,7 @@ def replacement(work: Work, job: Job, mode: Mode) -> Job:
     return work.lay(clip, job.at, mode, purpose)
 
 
-def ending(work: Work, job: Job) -> Job:
+def ending(work: EditsWork, job: Job) -> Job:
     """Another ending instead of the last job, and a longer one."""
     clip = work.scene.clip(job.clip.length + work.scene.seconds(1, 6))
     old, new = job.clip.shot.picture, clip.shot.picture

@@ -1,10 +1,10 @@
 """Masters before the first edit, in words too, and the mode that lays a film on them."""
 
-from exercises.drills.kinds.spot_the_bad_edit.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import EditsWork
 from exercises.drills.setting.change import Mode
 
 
-def new_tape(work: Work) -> Mode:
+def new_tape(work: EditsWork) -> Mode:
     """A leader on a new tape; the film is laid by assemble."""
     scene = work.scene
     scene.record(0, start := scene.seconds(10, 25), "leader")
@@ -18,7 +18,7 @@ def new_tape(work: Work) -> Mode:
     return Mode.ASSEMBLE
 
 
-def prepared_tape(work: Work) -> Mode:
+def prepared_tape(work: EditsWork) -> Mode:
     """Black along the whole tape; the film is laid by insert."""
     scene = work.scene
     scene.record(0, scene.length, "black")
@@ -32,7 +32,7 @@ def prepared_tape(work: Work) -> Mode:
     return Mode.INSERT_BOTH
 
 
-def used_tape(work: Work) -> Mode:
+def used_tape(work: EditsWork) -> Mode:
     """An old exercise along the whole tape, not needed; the film is laid by assemble over it."""
     scene = work.scene
     scene.record(0, scene.length, "old exercise")
@@ -46,7 +46,7 @@ def used_tape(work: Work) -> Mode:
     return Mode.ASSEMBLE
 
 
-def jointed_tape(work: Work, joint: int) -> Mode:
+def jointed_tape(work: EditsWork, joint: int) -> Mode:
     """Black in two goes: the pulses begin anew at the joint."""
     scene = work.scene
     scene.record(0, joint, "black")
@@ -62,5 +62,5 @@ def jointed_tape(work: Work, joint: int) -> Mode:
     return Mode.INSERT_BOTH
 
 
-def either_tape(work: Work) -> Mode:
+def either_tape(work: EditsWork) -> Mode:
     return work.scene.draw.pick((new_tape, prepared_tape))(work)

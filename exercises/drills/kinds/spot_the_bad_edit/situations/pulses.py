@@ -26,13 +26,13 @@ from exercises.drills.kinds.spot_the_bad_edit.situations.masters import (
     new_tape,
     used_tape,
 )
-from exercises.drills.kinds.spot_the_bad_edit.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import EditsWork
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import SOUNDS, TALKS
 from exercises.drills.setting.scene import Clip
 
 
-def insert_at_the_end(work: Work) -> Rule:
+def insert_at_the_end(work: EditsWork) -> Rule:
     used = used_tape if work.scene.bench.erase_gap else new_tape  # where nothing is wiped, it rolls
     mode = work.scene.draw.pick((new_tape, used))(work)
     film(work, mode)
@@ -40,7 +40,7 @@ def insert_at_the_end(work: Work) -> Rule:
     return NO_PULSES
 
 
-def sound_past_the_end(work: Work) -> Rule:
+def sound_past_the_end(work: EditsWork) -> Rule:
     mode = new_tape(work)
     talk(work, mode)
     any_shot(work, mode)
@@ -57,7 +57,7 @@ def sound_past_the_end(work: Work) -> Rule:
     return NO_PULSES
 
 
-def insert_past_the_black(work: Work) -> Rule:
+def insert_past_the_black(work: EditsWork) -> Rule:
     scene = work.scene
     work.start = scene.seconds(10, 25)
     speech, walk = scene.clip(scene.seconds(18, 50), TALKS), short(work)
@@ -76,7 +76,7 @@ def insert_past_the_black(work: Work) -> Rule:
     return CONTINUE
 
 
-def assemble_in_the_middle(work: Work) -> Rule:
+def assemble_in_the_middle(work: EditsWork) -> Rule:
     mode = either_tape(work)
     talk(work, mode)
     middle = action(work, mode)
@@ -85,7 +85,7 @@ def assemble_in_the_middle(work: Work) -> Rule:
     return ENDS
 
 
-def late_assemble(work: Work) -> Rule:
+def late_assemble(work: EditsWork) -> Rule:
     """A shot begins a little after the end of the one before."""
     mode = new_tape(work)
     any_shot(work, mode)
@@ -96,12 +96,12 @@ def late_assemble(work: Work) -> Rule:
     return NO_GAP
 
 
-def late(work: Work, clip: Clip) -> str:
+def late(work: EditsWork, clip: Clip) -> str:
     picture = clip.shot.picture
     return work.scene.draw.pick((f"the next shot: {picture}.", f"next, {picture}."))
 
 
-def first_shot_after_the_joint(work: Work) -> Rule:
+def first_shot_after_the_joint(work: EditsWork) -> Rule:
     joint = work.scene.seconds(10, 20)
     jointed_tape(work, joint)
     work.start = joint + work.scene.past_a_joint()
@@ -109,7 +109,7 @@ def first_shot_after_the_joint(work: Work) -> Rule:
     return RUN_UP
 
 
-def across_the_joint(work: Work) -> Rule:
+def across_the_joint(work: EditsWork) -> Rule:
     scene = work.scene
     work.start = scene.seconds(10, 20)
     shots = (scene.clip(scene.seconds(12, 20), TALKS), scene.clip(scene.seconds(10, 14)))

@@ -11,12 +11,12 @@ from exercises.drills.kinds.spot_the_bad_edit.situations.laying import (
     talk,
 )
 from exercises.drills.kinds.spot_the_bad_edit.situations.masters import either_tape, new_tape
-from exercises.drills.kinds.spot_the_bad_edit.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import EditsWork
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import SOUNDS
 
 
-def sound_switched_on(work: Work) -> Rule:
+def sound_switched_on(work: EditsWork) -> Rule:
     """Both tracks recorded where only the picture was meant."""
     mode = either_tape(work)
     voice = talk(work, mode)
@@ -26,7 +26,7 @@ def sound_switched_on(work: Work) -> Rule:
     return ONE_TRACK
 
 
-def picture_switched_on(work: Work) -> Rule:
+def picture_switched_on(work: EditsWork) -> Rule:
     mode = either_tape(work)
     shot = action(work, mode)
     before(work, mode, 2)
@@ -35,7 +35,7 @@ def picture_switched_on(work: Work) -> Rule:
     return ONE_TRACK
 
 
-def assembled_for_the_picture(work: Work) -> Rule:
+def assembled_for_the_picture(work: EditsWork) -> Rule:
     """A new picture over the end of the last shot, made in a mode that takes all tracks."""
     mode = new_tape(work)
     before(work, mode, 2)

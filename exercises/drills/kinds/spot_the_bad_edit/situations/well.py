@@ -19,24 +19,24 @@ from exercises.drills.kinds.spot_the_bad_edit.situations.masters import (
     new_tape,
     used_tape,
 )
-from exercises.drills.kinds.spot_the_bad_edit.work import Work
+from exercises.drills.kinds.spot_the_bad_edit.work import EditsWork
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.quay_street import ACTIONS, SOUNDS
 
 
-def shot_after_shot(work: Work) -> Rule:
+def shot_after_shot(work: EditsWork) -> Rule:
     mode = either_tape(work)
     film(work, mode)
     return AFTERWARDS if mode is Mode.ASSEMBLE else PREPARED
 
 
-def over_an_old_exercise(work: Work) -> Rule:
+def over_an_old_exercise(work: EditsWork) -> Rule:
     mode = used_tape(work)
     film(work, mode)
     return AFTERWARDS
 
 
-def picture_over_a_voice(work: Work) -> Rule:
+def picture_over_a_voice(work: EditsWork) -> Rule:
     mode = either_tape(work)
     voice = talk(work, mode)
     before(work, mode, 2)
@@ -45,7 +45,7 @@ def picture_over_a_voice(work: Work) -> Rule:
     return ONE_TRACK
 
 
-def sound_under_a_picture(work: Work) -> Rule:
+def sound_under_a_picture(work: EditsWork) -> Rule:
     mode = either_tape(work)
     shot = action(work, mode)
     before(work, mode, 2)
@@ -54,7 +54,7 @@ def sound_under_a_picture(work: Work) -> Rule:
     return ONE_TRACK
 
 
-def shot_for_shot(work: Work) -> Rule:
+def shot_for_shot(work: EditsWork) -> Rule:
     mode = either_tape(work)
     talk(work, mode)
     middle = action(work, mode)
@@ -63,7 +63,7 @@ def shot_for_shot(work: Work) -> Rule:
     return PREPARED
 
 
-def another_ending(work: Work) -> Rule:
+def another_ending(work: EditsWork) -> Rule:
     mode = new_tape(work)
     talk(work, mode)
     action(work, mode)
@@ -71,7 +71,7 @@ def another_ending(work: Work) -> Rule:
     return CONTINUE
 
 
-def just_enough_run_up(work: Work) -> Rule:
+def just_enough_run_up(work: EditsWork) -> Rule:
     scene = work.scene
     mode = either_tape(work)
     before(work, mode, 1)
@@ -81,7 +81,7 @@ def just_enough_run_up(work: Work) -> Rule:
     return RUN_UP
 
 
-def picture_to_the_end(work: Work) -> Rule:
+def picture_to_the_end(work: EditsWork) -> Rule:
     """A new picture over the end of the last shot; its sound stays."""
     mode = new_tape(work)
     before(work, mode, 2)

@@ -8,7 +8,7 @@ from exercises.drills.kinds.spot_the_bad_edit.situations.masters import (
     used_tape,
 )
 from exercises.drills.kinds.spot_the_bad_edit.wear import MASTER, Wear
-from exercises.drills.kinds.spot_the_bad_edit.work import WELL_ON_THE_RECORDER, Work
+from exercises.drills.kinds.spot_the_bad_edit.work import WELL_ON_THE_RECORDER, EditsWork
 from exercises.drills.setting.phrases import listed, span
 from exercises.tape import SIDES, Side
 
@@ -16,7 +16,7 @@ PICTURE, SOUND = SIDES
 SHOWS = {PICTURE: "single white streaks flashed in the picture", SOUND: "the sound dipped"}
 
 
-def worn_edit_master(work: Work) -> Rule:
+def worn_edit_master(work: EditsWork) -> Rule:
     """Played before the first edit, the tape did the same; on black, dips can't be heard."""
     is_black = work.scene.draw.chance(0.5)
     film(work, (prepared_tape if is_black else used_tape)(work))
@@ -31,7 +31,7 @@ def worn_edit_master(work: Work) -> Rule:
     return WORN_MASTER
 
 
-def worn_source_tape(work: Work) -> Rule:
+def worn_source_tape(work: EditsWork) -> Rule:
     film(work, either_tape(work))
     start, end = worn_within(work)
     job = next(each for each in work.jobs if each.at <= start < each.end)
@@ -45,21 +45,21 @@ def worn_source_tape(work: Work) -> Rule:
     return WORN_SOURCE
 
 
-def player_that_is_off(work: Work) -> Rule:
+def player_that_is_off(work: EditsWork) -> Rule:
     film(work, either_tape(work))
     work.off = True
     work.remark = WELL_ON_THE_RECORDER
     return PLAYER_OFF
 
 
-def worn_within(work: Work) -> tuple[int, int]:
+def worn_within(work: EditsWork) -> tuple[int, int]:
     """A stretch inside one of the shots."""
     frames = work.scene.seconds(1, 3)
     start = inside(work, work.scene.draw.pick(work.jobs), frames)
     return start, start + frames
 
 
-def worn_tracks(work: Work) -> tuple[Side, ...]:
+def worn_tracks(work: EditsWork) -> tuple[Side, ...]:
     return work.scene.draw.pick((SIDES, (PICTURE,), (SOUND,)))
 
 

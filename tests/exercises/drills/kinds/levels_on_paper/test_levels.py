@@ -8,8 +8,14 @@ import pytest
 from exercises.drills.kind import Question
 from exercises.drills.kinds.levels_on_paper import KIND as PAPER_LEVELS
 from exercises.drills.kinds.levels_on_paper import question
-from exercises.drills.kinds.levels_on_paper.afterwards import Step, WhiteShot, next_step
-from exercises.drills.kinds.levels_on_paper.holding import TEXTS, Heard, Outcome, Way, outcome
+from exercises.drills.kinds.levels_on_paper.afterwards import Later, WhiteShot, next_step
+from exercises.drills.kinds.levels_on_paper.holding import (
+    TEXTS,
+    Heard,
+    Held,
+    Holding,
+    outcome,
+)
 from exercises.drills.kinds.levels_on_paper.situations import pictures, sounds
 from exercises.drills.kinds.levels_on_paper.situations.held import SOFTLY, SUDDENLY
 from exercises.drills.kinds.levels_on_paper.situations.laid import SHOTS
@@ -57,61 +63,61 @@ def test_every_situation_occurs() -> None:
 @pytest.mark.parametrize(
     ("sudden", "way", "came"),
     [
-        (0, Way.ALONE, Outcome.STAYS),
-        (0, Way.LIMITER, Outcome.STAYS),
-        (0, Way.FOLLOWED, Outcome.FOLLOWED),
-        (0, Way.AUTOMATIC, Outcome.LIFTED),
-        (60, Way.ALONE, Outcome.ROUGH),
-        (60, Way.LIMITER, Outcome.HELD),
-        (20, Way.ALONE, Outcome.STAYS),
+        (0, Holding.ALONE, Held.STAYS),
+        (0, Holding.LIMITER, Held.STAYS),
+        (0, Holding.FOLLOWED, Held.FOLLOWED),
+        (0, Holding.AUTOMATIC, Held.LIFTED),
+        (60, Holding.ALONE, Held.ROUGH),
+        (60, Holding.LIMITER, Held.HELD),
+        (20, Holding.ALONE, Held.STAYS),
     ],
 )
-def test_outcome_follows_from_what_holds_the_level(sudden: int, way: Way, came: Outcome) -> None:
+def test_outcome_follows_from_what_holds_the_level(sudden: int, way: Holding, came: Held) -> None:
     assert outcome(BENCH, Heard(sudden), way) is came
 
 
 @pytest.mark.parametrize(
     ("way", "belief", "expected"),
     [
-        (Way.AUTOMATIC, "agc-evens-out", Outcome.FOLLOWED),
-        (Way.LIMITER, "limiter-is-agc", Outcome.LIFTED),
-        (Way.LIMITER, "agc-evens-out", Outcome.STAYS),
+        (Holding.AUTOMATIC, "agc-evens-out", Held.FOLLOWED),
+        (Holding.LIMITER, "limiter-is-agc", Held.LIFTED),
+        (Holding.LIMITER, "agc-evens-out", Held.STAYS),
     ],
 )
-def test_believer_expects_another_outcome(way: Way, belief: str, expected: Outcome) -> None:
+def test_believer_expects_another_outcome(way: Holding, belief: str, expected: Held) -> None:
     assert outcome(BENCH, Heard(), way, (belief,)) is expected
 
 
 @pytest.mark.parametrize(
     ("shot", "step"),
     [
-        (WhiteShot(100, 64, "grey"), Step.AGAIN),
-        (WhiteShot(100, 125, "glaring"), Step.AGAIN),
-        (WhiteShot(120, 100), Step.OTHER),
-        (WhiteShot(100, 100, "grey"), Step.WATCHED),
-        (WhiteShot(92, 100), Step.GO_ON),
+        (WhiteShot(100, 64, "grey"), Later.AGAIN),
+        (WhiteShot(100, 125, "glaring"), Later.AGAIN),
+        (WhiteShot(120, 100), Later.OTHER),
+        (WhiteShot(100, 100, "grey"), Later.WATCHED),
+        (WhiteShot(92, 100), Later.GO_ON),
     ],
 )
-def test_what_to_do_follows_from_what_is_on_the_tapes(shot: WhiteShot, step: Step) -> None:
+def test_what_to_do_follows_from_what_is_on_the_tapes(shot: WhiteShot, step: Later) -> None:
     assert next_step(shot, BENCH) is step
 
 
 @pytest.mark.parametrize(
     ("shot", "belief", "expected"),
     [
-        (WhiteShot(100, 64, "grey"), "level-is-seen-later", Step.WATCHED),
-        (WhiteShot(100, 125, "glaring"), "level-is-seen-later", Step.WATCHED),
-        (WhiteShot(120, 100), "level-is-seen-later", Step.WATCHED),
-        (WhiteShot(100, 100, "grey"), "level-is-seen-later", Step.WATCHED),
-        (WhiteShot(100, 100, "grey"), "monitor-is-a-meter", Step.AGAIN),
-        (WhiteShot(92, 100), "monitor-is-a-meter", Step.GO_ON),
+        (WhiteShot(100, 64, "grey"), "level-is-seen-later", Later.WATCHED),
+        (WhiteShot(100, 125, "glaring"), "level-is-seen-later", Later.WATCHED),
+        (WhiteShot(120, 100), "level-is-seen-later", Later.WATCHED),
+        (WhiteShot(100, 100, "grey"), "level-is-seen-later", Later.WATCHED),
+        (WhiteShot(100, 100, "grey"), "monitor-is-a-meter", Later.AGAIN),
+        (WhiteShot(92, 100), "monitor-is-a-meter", Later.GO_ON),
     ],
 )
-def test_believer_does_something_else(shot: WhiteShot, belief: str, expected: Step) -> None:
+def test_believer_does_something_else(shot: WhiteShot, belief: str, expected: Later) -> None:
     assert next_step(shot, BENCH, (belief,)) is expected
 
 
-@pytest.mark.parametrize(("name", "options"), [("held", len(Outcome)), ("next", len(Step))])
+@pytest.mark.parametrize(("name", "options"), [("held", len(Held)), ("next", len(Later))])
 def test_no_answer_is_right_much_more_often_than_another(name: str, options: int) -> None:
     asked = [each for each in questions() if name in each.right]
     for told in (lambda each: right(each, name), lambda each: each.right[name]):
@@ -132,7 +138,7 @@ def test_options_have_texts_of_much_the_same_length(name: str) -> None:
 def test_automatic_gain_always_brings_up_the_room() -> None:
     asked = [each for each in questions() if "automatic gain" in each.asks[-1].legend]
 
-    assert {right(each, "held") for each in asked} == {TEXTS[Outcome.LIFTED]}
+    assert {right(each, "held") for each in asked} == {TEXTS[Held.LIFTED]}
 
 
 def test_ambience_belongs_below_speech() -> None:

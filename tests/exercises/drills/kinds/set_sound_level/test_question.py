@@ -8,7 +8,13 @@ from exercises.drills.kind import Question
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.set_sound_level import KIND as SET_SOUND_LEVEL
 from exercises.drills.kinds.set_sound_level import grade
-from exercises.drills.kinds.set_sound_level.outcomes import LEGENDS, Outcome, Way, outcome, setting
+from exercises.drills.kinds.set_sound_level.outcomes import (
+    LEGENDS,
+    SettingWay,
+    SoundOutcome,
+    outcome,
+    setting,
+)
 
 SEEDS = range(400)
 
@@ -18,31 +24,31 @@ def questions() -> tuple[Question, ...]:
     return tuple(map(SET_SOUND_LEVEL.make, SEEDS))
 
 
-def of(way: Way) -> list[Question]:
+def of(way: SettingWay) -> list[Question]:
     return [each for each in questions() if each.situation.startswith(way.value)]
 
 
-def copied(question: Question, way: Way) -> Copy:
+def copied(question: Question, way: SettingWay) -> Copy:
     """The copy that the other question asks about."""
-    at = question.right["gain"] if way is Way.SET else question.key["start"]
+    at = question.right["gain"] if way is SettingWay.SET else question.key["start"]
     gain = question.key["makings"][at]["sound_level"]["gain"]
     return Copy(question.key["session"], setting(way.mode, gain))
 
 
-@pytest.mark.parametrize("way", Way)
-def test_outcome_is_what_the_tape_model_finds(way: Way) -> None:
+@pytest.mark.parametrize("way", SettingWay)
+def test_outcome_is_what_the_tape_model_finds(way: SettingWay) -> None:
     for question in of(way)[:30]:
         assert question.asks[0].legend == LEGENDS[way]
         assert outcome(copied(question, way)) == question.right["outcome"]
 
 
 def test_automatic_gain_always_lifts_the_room() -> None:
-    assert {each.right["outcome"] for each in of(Way.AUTOMATIC)} == {Outcome.SWELLS}
+    assert {each.right["outcome"] for each in of(SettingWay.AUTOMATIC)} == {SoundOutcome.SWELLS}
 
 
 def test_limiter_over_a_level_that_is_right_does_no_harm() -> None:
-    assert {each.right["outcome"] for each in of(Way.SET)} == {Outcome.WELL}
-    assert [copied(each, Way.SET).faults() for each in of(Way.SET)[:30]] == [[]] * 30
+    assert {each.right["outcome"] for each in of(SettingWay.SET)} == {SoundOutcome.WELL}
+    assert [copied(each, SettingWay.SET).faults() for each in of(SettingWay.SET)[:30]] == [[]] * 30
 
 
 def test_takes_lie_further_apart_than_goes_unnoticed() -> None:
@@ -63,14 +69,14 @@ def test_control_left_for_the_second_take_is_a_belief() -> None:
 @pytest.mark.parametrize(
     ("way", "expected", "belief"),
     [
-        (Way.AUTOMATIC, Outcome.WELL, "agc-evens-out"),
-        (Way.LIMITED, Outcome.SWELLS, "limiter-is-agc"),
-        (Way.SET, Outcome.SWELLS, "limiter-is-agc"),
-        (Way.LEFT, Outcome.WELL, "one-level-for-all"),
+        (SettingWay.AUTOMATIC, SoundOutcome.WELL, "agc-evens-out"),
+        (SettingWay.LIMITED, SoundOutcome.SWELLS, "limiter-is-agc"),
+        (SettingWay.SET, SoundOutcome.SWELLS, "limiter-is-agc"),
+        (SettingWay.LEFT, SoundOutcome.WELL, "one-level-for-all"),
     ],
 )
 def test_outcome_that_a_believer_expects_points_at_the_belief(
-    way: Way, expected: Outcome, belief: str
+    way: SettingWay, expected: SoundOutcome, belief: str
 ) -> None:
     for question in of(way)[:30]:
         verdict = grade(question, {**question.right, "outcome": expected.value})

@@ -5,7 +5,7 @@ from exercises.tape import Bench, Edit, Tape
 
 
 @dataclass(frozen=True, slots=True)
-class Attempt:
+class Trial:
     """One change tried in one mode on a master.
 
     `spare` is by how many frames the pre-roll is longer than what a machine needs to lock.

@@ -94,7 +94,6 @@ class Asked(models.Model):
         """Its kind; an instructor's own drill as it was when this was asked."""
         return self.own.kind if self.own else kind(self.drill)
 
-    @property
     def can_be_judged(self) -> bool:
         """Whether what it asks is still asked. One of an own drill may have been put away."""
         if self.own:
@@ -102,10 +101,9 @@ class Asked(models.Model):
         now = kind_now(self.drill)
         return now is not None and self.revision == now.revision
 
-    @property
-    def is_open(self) -> bool:
+    def waits(self) -> bool:
         """Whether it waits for an answer that its kind can still judge."""
-        return not hasattr(self, "attempt") and self.can_be_judged
+        return not hasattr(self, "attempt") and self.can_be_judged()
 
     def page(self) -> str:
         """The address of the page on which it is asked."""

@@ -67,7 +67,7 @@ def ask(
 def open_question(person: Person, drill: Kind) -> Asked | None:
     """What waits of this drill for the person's answer."""
     latest = Asked.objects.latest_of(person, drill.slug).select_related("attempt").first()
-    return latest if latest and latest.is_open else None
+    return latest if latest and latest.waits() else None
 
 
 def hold(person: Person) -> None:
@@ -142,7 +142,7 @@ def ask_again(attempt: Attempt, *, now: datetime | None = None) -> Asked:
 
 def describe(asked: Asked) -> Asked:
     """Ask the same question in words, if it shows or plays anything; not once it is answered."""
-    if asked.is_open and asked.as_question().media and not asked.described:
+    if asked.waits() and asked.as_question().media and not asked.described:
         asked.described = True
         asked.save(update_fields=["described"])
     return asked
@@ -175,7 +175,7 @@ def submit(
     now = now or timezone.now()
     known = summary_of(asked.person)
     refuse_haste(asked, moments(known), now)
-    if not asked.can_be_judged:
+    if not asked.can_be_judged():
         raise OutdatedError
     attempt = judged(asked, answer, photograph, now)
     name = keep(photograph) if photograph else ""

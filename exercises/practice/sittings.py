@@ -55,10 +55,10 @@ def next_question(sitting: Sitting) -> Asked | None:
         stop(sitting)
         return None
     waiting = sitting.asked.open().select_related("attempt").first()
-    if waiting and waiting.is_open:
+    if waiting and waiting.waits():
         return waiting
     asked = ask(sitting.person, next_kind(sitting, taken), skills=sitting.skills)
-    if asked.sitting_id != sitting.pk and asked.is_open:
+    if asked.sitting_id != sitting.pk and asked.waits():
         asked.sitting = sitting
         asked.save(update_fields=["sitting"])
     return asked

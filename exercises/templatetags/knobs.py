@@ -105,7 +105,7 @@ def position_of(asked: Asked, position: int) -> Part:
 
 def frames(asked: Asked, position: int) -> Iterator[Part]:
     """That part of each strip; none before the answer where the question is asked in words."""
-    if asked.described and asked.is_open:
+    if asked.described and asked.waits():
         return
     for number, spec in enumerate(asked.as_question().media):
         if spec["form"] == "strip":

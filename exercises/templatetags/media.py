@@ -24,7 +24,7 @@ def medium(asked: Asked, number: int) -> dict[str, Any]:
     A question in its described form shows the words; once it is answered, both.
     """
     spec = asked.as_question().media[number]
-    answered = not asked.is_open
+    answered = not asked.waits()
     return {
         "template": f"practice/media/{spec['form']}.html",
         "spec": spec,

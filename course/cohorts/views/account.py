@@ -16,8 +16,8 @@ from course.cohorts.joining import UnknownCodeError, cohort_of_code, read_code
 from course.cohorts.known_browser import remember
 from course.cohorts.models import Cohort, Person
 from course.cohorts.notices import put_away
+from course.cohorts.pages import unknown_code
 from course.cohorts.passwords import person_signing_in, set_password
-from course.cohorts.views.joining import unknown_code
 from course.pages.forms import form_page, posted
 from course.pages.limits import limited
 

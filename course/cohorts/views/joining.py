@@ -10,6 +10,7 @@ from course.cohorts.access import to_sign_in
 from course.cohorts.forms import CodeForm
 from course.cohorts.joining import ONLY_LEARNERS, UnknownCodeError, cohort_of_code, join
 from course.cohorts.models import Cohort, Person
+from course.cohorts.pages import unknown_code
 from course.pages.forms import form_page, posted
 from course.pages.limits import limited
 
@@ -52,11 +53,6 @@ def may_join(request: HttpRequest) -> bool:
 def only_learners(request: HttpRequest) -> HttpResponse:
     status = 403 if request.method == "POST" else 200
     return render(request, "cohorts/only_learners.html", {"sentence": ONLY_LEARNERS}, status=status)
-
-
-def unknown_code(request: HttpRequest, error: UnknownCodeError) -> HttpResponse:
-    context = {"form": CodeForm(), "unknown": str(error)}
-    return render(request, "cohorts/join.html", context, status=404)
 
 
 def offer(request: HttpRequest, cohort: Cohort) -> HttpResponse:

@@ -7,7 +7,7 @@ from django.views.decorators.http import require_safe
 
 from course.cohorts.equipping import bench_of
 from course.cohorts.models import Person
-from course.lessons.lesson import Lesson
+from course.lessons.pages import lesson_or_404
 from course.lessons.placeholders import USUAL, WORDS
 from course.lessons.reading import Read, reading_of, readings_of
 from course.lessons.shelf import shelf
@@ -56,13 +56,6 @@ def glossary(request: HttpRequest) -> HttpResponse:
     shelved = shelf()
     entries = [(term, shelved.teaches(term)) for term in shelved.glossary.terms]
     return render(request, "lessons/glossary.html", {"entries": entries})
-
-
-def lesson_or_404(slug: str) -> Lesson:
-    found = shelf().find(slug)
-    if found is None:
-        raise Http404("There is no such lesson.")
-    return found
 
 
 def figures_for(person: Person | AnonymousUser) -> BenchFigures:

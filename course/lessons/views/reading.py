@@ -8,8 +8,8 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.lessons.forms import ReachedForm
+from course.lessons.pages import lesson_or_404
 from course.lessons.reading import finish, reach
-from course.lessons.views.lessons import lesson_or_404
 
 
 @require_POST

@@ -80,7 +80,7 @@ def drill_in_words(request: SignedInRequest, token: str) -> HttpResponse:
     asked = get_object_or_404(Asked, token=token, person=request.user)
     if request.method == "POST":
         describe(asked)
-    if not (request.htmx and request.method == "POST" and asked.is_open):
+    if not (request.htmx and request.method == "POST" and asked.waits()):
         return redirect("drill-answer", token)
     return show_question(request, asked, answer_form(asked))
 

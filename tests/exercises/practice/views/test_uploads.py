@@ -114,7 +114,7 @@ def test_what_can_not_be_taken_is_refused_and_nothing_kept(
 
     assert (page.status_code, texts(page, "p", "errorlist")) == (422, [sentence])
     assert (Attempt.objects.exists(), folder.exists()) == (False, False)
-    assert Asked.objects.get().is_open
+    assert Asked.objects.get().waits()
 
 
 def test_picture_with_a_page_behind_it_is_only_a_picture(
@@ -150,7 +150,7 @@ def test_busy_site_says_so_and_the_question_stays_open(
 
     assert (page.status_code, page.headers["Retry-After"]) == (503, "60")
     assert texts(page, "p", "errorlist") == [BUSY]
-    assert (Attempt.objects.exists(), Asked.objects.get().is_open) == (False, True)
+    assert (Attempt.objects.exists(), Asked.objects.get().waits()) == (False, True)
 
 
 @pytest.mark.usefixtures("busy")

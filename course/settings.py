@@ -172,9 +172,6 @@ MAIL_SERVER = env.mail_server("EMAIL_URL")
 SENDS_MAIL = bool(MAIL_SERVER)
 EMAIL_TIMEOUT = 10
 DEFAULT_FROM_EMAIL = env.str("EMAIL_FROM", default="run-up@localhost")
-MAIL_ENDS = (
-    "You find all of this on Today as well. Take your address out of My account to get no more."
-)
 vars().update(MAIL_SERVER)
 
 # --- Security: follows DEBUG, by way of HTTPS -------------------------------------

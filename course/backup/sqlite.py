@@ -9,7 +9,6 @@ from django.db.backends.base.base import BaseDatabaseWrapper
 from course.backup.manifest import Rows
 from course.backup.refusal import BackupRefused
 
-SOUND = ("ok",)
 TABLES = """
     SELECT name FROM sqlite_schema WHERE type = 'table' AND substr(name, 1, 7) != 'sqlite_'
 """

@@ -34,11 +34,6 @@ def noise_grade(snr: float) -> float:
     return min(5.0, max(1.0, (1 + sqrt(max(0.0, under_root))) / 2.2))
 
 
-def one_pole_bandwidth(stages: int) -> float:
-    """The share of the bandwidth that is left after equal stages of one pole each."""
-    return sqrt(float(2 ** (1 / stages)) - 1)
-
-
 def gaussian_bandwidth(stages: int) -> float:
-    """The same for equal stages of Gaussian response: edges grow with the root of them."""
+    """The share of bandwidth that equal Gaussian stages leave: edges grow with their root."""
     return 1 / sqrt(stages)

@@ -9,7 +9,6 @@ from exercises.tape.noise import (
     gaussian_bandwidth,
     grade_snr,
     noise_grade,
-    one_pole_bandwidth,
 )
 
 GENERATIONS = {1: 46.0, 2: 42.99, 3: 41.23, 4: 39.98, 5: 39.01, 6: 38.22}
@@ -76,15 +75,6 @@ def test_noise_at_each_grade(grade: int, decibels: float) -> None:
 def test_grade_of_noise(decibels: float, grade: float) -> None:
     """Derived here: the same formula turned round, Q = (1 + sqrt(1 + 4.4 (SN - 23))) / 2.2."""
     assert noise_grade(decibels) == pytest.approx(grade, abs=0.005)
-
-
-@pytest.mark.parametrize(
-    ("stages", "share"),
-    [(1, 1), (2, 0.644), (3, 0.510), (4, 0.435), (5, 0.386)],
-)
-def test_bandwidth_of_one_pole_stages(stages: int, share: float) -> None:
-    """Derived here: n equal one-pole stages in a row are 3 dB down at sqrt(2 ** (1 / n) - 1)."""
-    assert one_pole_bandwidth(stages) == pytest.approx(share, abs=0.0005)
 
 
 @pytest.mark.parametrize(("stages", "share"), [(1, 1), (2, 0.707), (3, 0.577), (4, 0.5)])

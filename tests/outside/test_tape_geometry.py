@@ -1,45 +1,10 @@
-"""Tape speeds and tracking, against figures of IEC 60712 and IEC 60774-1 and their geometry."""
+"""Tracking, against the geometry of a head as wide as its track."""
 
 from math import log10
 
 import pytest
 
-from exercises.tape import Rate
-from exercises.tape.geometry import TapeSpeed, envelope_loss
-
-
-@pytest.mark.parametrize(
-    ("speed", "rate", "metres"),
-    [
-        (TapeSpeed.IEC_60712, Rate.R29_97, 5.718),
-        (TapeSpeed.IEC_60712, Rate.R25, 5.718),
-        (TapeSpeed.IEC_60774_1, Rate.R29_97, 2.001),
-        (TapeSpeed.IEC_60774_1, Rate.R25, 1.4034),
-    ],
-)
-def test_tape_used_in_a_minute(speed: TapeSpeed, rate: Rate, metres: float) -> None:
-    """Millimetres a second times 60: 23.39 (IEC 60774-1); 33.35 (IEC 60774-1) and 95.3 (IEC
-    60712) from memory.
-    """
-    frames = round(60 * rate.fraction)
-
-    assert float(speed.used(frames, rate)) / 1000 == pytest.approx(metres, rel=0.0005)
-
-
-@pytest.mark.parametrize(
-    ("speed", "rate", "millimetres"),
-    [
-        (TapeSpeed.IEC_60774_1, Rate.R29_97, 1.1128),
-        (TapeSpeed.IEC_60774_1, Rate.R25, 0.9356),
-        (TapeSpeed.IEC_60712, Rate.R29_97, 3.180),
-        (TapeSpeed.IEC_60712, Rate.R25, 3.812),
-    ],
-)
-def test_tape_used_by_a_frame(speed: TapeSpeed, rate: Rate, millimetres: float) -> None:
-    """Two tracks a frame, one turn of the drum: speed divided by the picture rate. The speeds of
-    IEC 60712 and, at 525 lines, of IEC 60774-1 are from memory.
-    """
-    assert float(speed.used(1, rate)) == pytest.approx(millimetres, abs=0.0005)
+from exercises.tape.geometry import envelope_loss
 
 
 @pytest.mark.parametrize(

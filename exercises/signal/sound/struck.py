@@ -1,4 +1,4 @@
-"""Iron that is struck: the warning bell, and the pawl of the winch."""
+"""Iron that is struck: the pawl of the winch."""
 
 from functools import lru_cache
 
@@ -10,14 +10,7 @@ from exercises.signal.sound.samples import LINE_UP, RATE, SPEECH_PEAKS, Samples
 from exercises.tape.levels import gained
 
 # Partials: Hz, strength, and how long they take to fall to 37 %, in s. This course's own choice.
-BELL = ((523, 0.6, 1.2), (1046, 1.0, 0.9), (1255, 0.7, 0.7), (1569, 0.5, 0.5), (2093, 0.6, 0.35))
 PAWL = ((410, 0.7, 0.05), (1130, 1.0, 0.035), (2270, 0.8, 0.02), (3910, 0.5, 0.012))
-
-
-@lru_cache
-def bell() -> Samples:
-    """One stroke."""
-    return _levelled(_struck(BELL, 2.4))
 
 
 @lru_cache

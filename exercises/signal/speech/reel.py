@@ -3,11 +3,11 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import accumulate, chain
+from itertools import accumulate
 
 import numpy as np
 
-from exercises.signal.sound.samples import BLOCK, Samples, milliseconds
+from exercises.signal.sound.samples import BLOCK, Samples
 from exercises.signal.speech.line import Line, LineStretch, Word, lines
 from exercises.tape.marks import Marks, Span
 from exercises.tape.rate import Rate
@@ -25,24 +25,11 @@ class Placed:
         return self.at + self.line.length
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Noise:
-    """Something heard beside the speech: ``winch()``, ``bell()``."""
-
-    at: int
-    samples: Samples
-
-    @property
-    def heard(self) -> LineStretch:
-        return LineStretch(self.at, self.at + milliseconds(len(self.samples)))
-
-
 @dataclass(frozen=True, slots=True)
 class Reel:
     """A ``Sound``; in ms from its start."""
 
     placed: tuple[Placed, ...]
-    noises: tuple[Noise, ...] = ()
 
     @property
     def words(self) -> list[Word]:
@@ -54,25 +41,18 @@ class Reel:
 
     def read(self, start: int, count: int) -> Samples:
         heard = np.zeros(count, np.float32)
-        lines = ((each.at, each.line.samples) for each in self.placed)
-        noises = ((each.at, each.samples) for each in self.noises)
-        for begins, samples in chain(lines, noises):
-            at = begins * BLOCK - start
+        for each in self.placed:
+            samples, at = each.line.samples, each.at * BLOCK - start
             first, last = max(at, 0), min(at + len(samples), count)
             if first < last:
                 heard[first:last] += samples[first - at : last - at]
         return heard
-
-    def with_noise(self, samples: Samples, *, at: int) -> "Reel":
-        """This reel with a noise in a place of its own, after those it has."""
-        return Reel(self.placed, (*self.noises, Noise(at, samples)))
 
     def marks(self, rate: Rate) -> Marks:
         """The same in frames, each end at the frame nearest to it."""
         return Marks(
             words=_spans((word.heard for word in self.words), rate),
             breaths=_spans(self.breaths, rate),
-            noises=_spans((noise.heard for noise in self.noises), rate),
         )
 
 

@@ -4,10 +4,8 @@ import numpy as np
 import pytest
 
 from exercises.signal.sound.samples import BLOCK, RATE
-from exercises.signal.sound.struck import bell, winch
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import reel
-from exercises.tape.marks import Span
 from exercises.tape.rate import Rate
 
 
@@ -58,10 +56,3 @@ def test_no_word_overlaps_the_next_at_either_rate() -> None:
     for rate in Rate:
         words = talk.marks(rate).words
         assert all(before.end <= after.start for before, after in pairwise(words))
-
-
-def test_noise_is_heard_and_marked() -> None:
-    talk = reel("ask-3", begin=0).with_noise(bell(), at=2000).with_noise(winch(), at=5000)
-
-    assert talk.marks(Rate.R25).noises == (Span(50, 110), Span(125, 175))
-    np.testing.assert_array_equal(talk.read(2 * RATE, len(bell())), bell())

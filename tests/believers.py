@@ -3,8 +3,8 @@
 from collections.abc import Collection
 from typing import Any
 
-from exercises.drills.beliefs.telling import Telling, exactly
 from exercises.drills.kind import Question
+from exercises.drills.telling import Telling, exactly
 
 
 def believed(question: Question, beliefs: Collection[str]) -> dict[str, Any]:

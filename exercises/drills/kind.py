@@ -9,12 +9,11 @@ from dataclasses import dataclass, field, replace
 from typing import Any, Self
 
 from exercises.drills.asks import AnswerRefused, Ask, Json, ask_of_json
-from exercises.drills.beliefs.telling import Near, Telling, exactly
+from exercises.drills.beliefs.telling_apart import Believed
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.settings import USUAL, Meter, Settings
+from exercises.drills.telling import Near, Telling, exactly
 from exercises.mastery.misconceptions import MISCONCEPTIONS
-
-Believed = list[list[Any]]
 
 MOST_DRAWN = 1000  # candidates of one seed; of a kind that is asked, a dozen are many
 

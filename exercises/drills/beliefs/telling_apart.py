@@ -5,10 +5,12 @@ What a kind keeps of it is JSON: a list of `[beliefs, answer]`, the true answer 
 
 from collections.abc import Callable, Collection, Sequence
 from itertools import combinations
+from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs.including import goes_without_saying
-from exercises.drills.kind import Believed
+
+Believed = list[list[Any]]  # each a list of beliefs, and the answer under them
 
 MOST = 4  # beliefs that one question touches; they have 16 subsets
 

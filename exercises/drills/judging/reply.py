@@ -4,8 +4,8 @@ from collections.abc import Collection, Mapping, Sequence
 from typing import Any, Protocol
 
 from exercises.drills.asks import Choice, Option
-from exercises.drills.beliefs.telling_apart import explained, told_apart
-from exercises.drills.kind import Believed, Question, Verdict
+from exercises.drills.beliefs.telling_apart import Believed, explained, told_apart
+from exercises.drills.kind import Question, Verdict
 
 NAME = "reply"
 LETTERS = "abcd"

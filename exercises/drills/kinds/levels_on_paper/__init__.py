@@ -1,8 +1,8 @@
 """Levels on paper: how far to turn, what comes of a sound, and what to do about a picture."""
 
 from exercises.drills.asks import Ask, Choice, Json, Option
-from exercises.drills.beliefs.telling_apart import told_apart, touched
-from exercises.drills.kind import Believed, Kind, Question, slug_of
+from exercises.drills.beliefs.telling_apart import Believed, told_apart, touched
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.levels_on_paper.case import LevelsCase
 from exercises.drills.kinds.levels_on_paper.situations import DRAWN
 from exercises.drills.kinds.levels_on_paper.verdict import grade, near

@@ -5,7 +5,7 @@ from functools import cache, cached_property
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import as_played, telling_apart
-from exercises.drills.kind import Believed
+from exercises.drills.beliefs.telling_apart import Believed
 from exercises.drills.kinds.mend_it.repair import Repair
 from exercises.drills.setting.change import BY_WORK
 from exercises.drills.setting.draw import Draw

@@ -1,8 +1,8 @@
 """Put the steps in order: what must come before what, and what does not belong at all."""
 
 from exercises.drills.asks import Json, Option, Order
-from exercises.drills.beliefs.telling_apart import told_apart
-from exercises.drills.kind import Believed, Kind, Question, slug_of
+from exercises.drills.beliefs.telling_apart import Believed, told_apart
+from exercises.drills.kind import Kind, Question, slug_of
 from exercises.drills.kinds.put_in_order.procedure import Procedure
 from exercises.drills.kinds.put_in_order.procedures import drawn
 from exercises.drills.kinds.put_in_order.verdict import grade, near

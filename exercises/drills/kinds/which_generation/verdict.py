@@ -4,7 +4,8 @@ from collections.abc import Mapping
 from typing import Any, cast
 
 from exercises.drills.asks import Json, Table
-from exercises.drills.kind import Believed, Question, Verdict
+from exercises.drills.beliefs.telling_apart import Believed
+from exercises.drills.kind import Question, Verdict
 from exercises.drills.kinds.which_generation.answers import TOLERANCE
 
 

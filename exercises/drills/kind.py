@@ -176,4 +176,4 @@ class Kind:
             raise LookupError(f"{self.slug} makes no question at this bench of seed {seed}.")
         if settings.either_rate or self.tells_bench:
             return made
-        return replace(made, bench={"settings": settings.as_json(), "figures": settings.told})
+        return replace(made, bench={"settings": settings.as_json(), "figures": settings.in_words})

@@ -14,7 +14,7 @@ urlpatterns = [
     path("sittings/<str:token>/", sittings.sitting, name="sitting"),
     path("sittings/<str:token>/stop/", sittings.sitting_stop, name="sitting-stop"),
     # /shown/…: pictures and sounds of questions
-    path("shown/<str:token>/", media.shown, name="shown"),
+    path("shown/<str:token>/", media.medium, name="medium"),
     # /pictures/…: those that learners sent
     path("pictures/<str:name>/", uploads.sent_picture, name="sent-picture"),
     path("pictures/<str:name>/small/", uploads.sent_picture_small, name="sent-picture-small"),

@@ -14,7 +14,7 @@ register = template.Library()
 
 @register.simple_tag
 def medium_url(asked: Asked, number: int) -> str:
-    return reverse("shown", args=[token_of(asked, number)])
+    return reverse("medium", args=[token_of(asked, number)])
 
 
 @register.inclusion_tag("practice/medium.html")

@@ -24,10 +24,10 @@ HIDDEN = round(OVERSCAN * ROWS)  # rows at the top that a monitor doesn't show
 SOFT = 5  # copies from which on the loss of detail is plain (common practice)
 
 
-def told(picture: Picture) -> str:
+def picture_in_words(picture: Picture) -> str:
     """One picture, in sentences.
 
-    >>> told(Picture(scene="black", frame=0, look={"blank": True}))
+    >>> picture_in_words(Picture(scene="black", frame=0, look={"blank": True}))
     'No picture: moving grey grain from edge to edge.'
     """
     under = look(dict(picture.look))
@@ -49,7 +49,7 @@ def sentences(under: Look, hidden: int) -> Iterator[str]:
 def motion(pictures: Sequence[Picture]) -> tuple[str, ...]:
     """Pictures one after another; those that are told alike in one."""
     found, number = [], 1
-    for words, group in groupby(map(told, pictures)):
+    for words, group in groupby(map(picture_in_words, pictures)):
         last = number + len(list(group)) - 1
         where = f"Picture {number}" if last == number else f"Pictures {number} to {last}"
         found.append(f"{where}: {words}")

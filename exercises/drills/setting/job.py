@@ -27,7 +27,7 @@ class Job:
             source=source, in_=self.clip.in_, out=self.clip.out, at=self.at, tracks=self.meant
         )
 
-    def told(self, bench: Bench) -> Json:
+    def in_words(self, bench: Bench) -> Json:
         """The edit in words."""
         clip = self.clip
         takes = listed([span(*take, bench) for take in clip.takes])

@@ -60,7 +60,7 @@ class Settings:
         return self.bench.drop_frame
 
     @property
-    def told(self) -> str:
+    def in_words(self) -> str:
         """The figures that answers are judged by, in a line."""
         bench, drops = self.bench, "drop-frame" if self.drop_frame else "non-drop"
         code = f", {drops} time code" if bench.rate is Rate.R29_97 else ""

@@ -9,5 +9,5 @@ from exercises.practice.media_address import medium_for
 
 
 @require_safe
-def shown(request: HttpRequest, token: str) -> HttpResponse:
+def medium(request: HttpRequest, token: str) -> HttpResponse:
     return sent(request, made_of(medium_for(request.user, token)))

@@ -99,7 +99,7 @@ def test_question_keeps_the_settings_that_somebody_set() -> None:
 
 
 def test_settings_are_told_in_a_line() -> None:
-    assert LIMITS["525, most"].told == (
+    assert LIMITS["525, most"].in_words == (
         "29.97 frames a second, drop-frame time code, pre-roll 20 seconds, lock 20 seconds, "
         "relock 20 seconds, erase gap 10 seconds"
     )

@@ -9,17 +9,17 @@ EDGE = 5  # positions at either end that are never the best: there is something 
 AWAY = 7  # positions that a control is off at least, when it is shown
 
 
-def told(position: int) -> str:
+def place_in_words(position: int) -> str:
     """Where a control stands.
 
-    >>> told(13), told(20), told(21)
+    >>> place_in_words(13), place_in_words(20), place_in_words(21)
     ('7 to the left', 'in the middle', '1 to the right')
     """
     off = position - MIDDLE
     return f"{abs(off)} to the {'left' if off < 0 else 'right'}" if off else "in the middle"
 
 
-TOLD = tuple(told(position) for position in range(POSITIONS))
+PLACES = tuple(place_in_words(position) for position in range(POSITIONS))
 
 
 def best_of(draw: Draw) -> int:
@@ -33,4 +33,4 @@ def start_of(draw: Draw, best: int) -> int:
 
 
 def dial(name: str, legend: str, start: int) -> Dial:
-    return Dial(name=name, legend=legend, positions=TOLD, start=start)
+    return Dial(name=name, legend=legend, positions=PLACES, start=start)

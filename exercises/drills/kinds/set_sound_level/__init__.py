@@ -7,7 +7,7 @@ from typing import Any
 from exercises.drills.judging.rules import SOUND_LEVEL
 from exercises.drills.kind import Kind, Question, Verdict, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
-from exercises.drills.kinds.knobs.control import POSITIONS, told
+from exercises.drills.kinds.knobs.control import POSITIONS, place_in_words
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.knobs.question import Knob
 from exercises.drills.kinds.knobs.verdict import dial_of, graded, near
@@ -114,7 +114,7 @@ def question(takes: Takes, way: SettingWay, came: SoundOutcome, best: int) -> Qu
     return knob.question(
         f"{way.value}-{'louder' if levels.second > levels.first else 'softer'}",
         story=f"{opening(takes.scene)} Two answers of the keeper follow one another. The first is "
-        f"laid: with the control {told(start)}, its loudest words just reached 0 VU.",
+        f"laid: with the control {place_in_words(start)}, its loudest words just reached 0 VU.",
         task="Now set the level for the second take, which is an edit of its own. "
         "The meter shows what comes in, before a limiter or automatic gain.",
         facts=takes.facts(),

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from exercises.drills.asks import Json
-from exercises.drills.kinds.knobs.control import POSITIONS, told
+from exercises.drills.kinds.knobs.control import POSITIONS, place_in_words
 from exercises.drills.kinds.knobs.copy import made_so
 from exercises.drills.kinds.set_sound_level.outcomes import setting
 from exercises.drills.kinds.set_sound_level.takes import Takes
@@ -35,7 +35,7 @@ def clips(takes: Takes, gains: list[int], best: int, other: SoundLevel) -> tuple
 
 
 def begun(position: int) -> str:
-    return f"By hand, {told(position)}"
+    return f"By hand, {place_in_words(position)}"
 
 
 def number(position: int) -> int:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 from exercises.drills.judging.rules import FIXED_POSITION, TRACKING_MIDWAY, TRACKING_PEAK, Rule
-from exercises.drills.kinds.knobs.control import MIDDLE, POSITIONS, TOLD, best_of, start_of
+from exercises.drills.kinds.knobs.control import MIDDLE, PLACES, POSITIONS, best_of, start_of
 from exercises.drills.kinds.knobs.job import KnobJob
 from exercises.drills.kinds.set_tracking.meter import TrackingMeter, in_words
 from exercises.drills.setting.draw import Draw
@@ -140,8 +140,8 @@ def second_peak(job: KnobJob, clear: int) -> Version:
         best=clear,
         start=peak - side * draw.pick((-2, 2)),
         story=f"{came(job)} The player’s meter shows how strong the heads’ signal is.",
-        why=f"The meter has a second, lower peak {TOLD[peak]}; there the picture is full of noise. "
-        f"The picture decides: it is right {where_seen(clear)}.",
+        why=f"The meter has a second, lower peak {PLACES[peak]}; there the picture is full of "
+        f"noise. The picture decides: it is right {where_seen(clear)}.",
         meter=TrackingMeter(top=draw.whole(64, 96), second=STEP * (peak - clear)),
         lures={each: ["meter-beats-picture"] for each in near},
     )
@@ -164,10 +164,10 @@ def recorder(job: KnobJob, clear: int) -> Version:
         best=fixed,
         start=start,
         story=f"To look through {tape}, it was played on the recorder, and that is "
-        f"what the monitor shows. The recorder’s tracking has its fixed position {TOLD[fixed]}, "
+        f"what the monitor shows. The recorder’s tracking has its fixed position {PLACES[fixed]}, "
         "with a click. Next, the recorder is to record; the player is set already.",
         why="That is the recorder’s fixed position. A tape from elsewhere may well look best "
-        f"{TOLD[clear]}, but its tracks are not those that are to be laid.",
+        f"{PLACES[clear]}, but its tracks are not those that are to be laid.",
         rule=FIXED_POSITION,
         band=0,
         lures={each: ["tune-the-recorder"] for each in near},

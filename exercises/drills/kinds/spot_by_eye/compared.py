@@ -6,7 +6,7 @@ from typing import Any
 
 from exercises.drills.kinds.spot_by_eye.faults import PictureStretch, Seen
 from exercises.drills.kinds.spot_by_eye.form import Showing
-from exercises.drills.media.described import told
+from exercises.drills.media.described import picture_in_words
 from exercises.drills.media.medium import SMALL, Picture, Still
 from exercises.drills.media.seen import Screen
 
@@ -26,7 +26,7 @@ EXAMPLES: Mapping[str, Mapping[str, Any]] = {
 
 
 def still(title: str, picture: Picture) -> Still:
-    return Still(title=title, words=(told(picture),), picture=picture, size=SMALL)
+    return Still(title=title, words=(picture_in_words(picture),), picture=picture, size=SMALL)
 
 
 def well(picture: Picture) -> Picture:

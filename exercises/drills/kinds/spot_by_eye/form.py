@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from exercises.drills.kinds.spot_by_eye.faults import Where
-from exercises.drills.media.described import motion, told
+from exercises.drills.media.described import motion, picture_in_words
 from exercises.drills.media.medium import Medium, Motion, Still
 from exercises.drills.media.seen import Screen
 from exercises.drills.setting.draw import Draw
@@ -47,7 +47,7 @@ class Showing:
             return [moving]
         titles = ("Before the cut", "After the cut") if self.form is Form.PAIR else ("The picture",)
         return [
-            Still(title=title, words=(told(picture),), picture=picture)
+            Still(title=title, words=(picture_in_words(picture),), picture=picture)
             for title, picture in zip(titles, pictures, strict=True)
         ]
 

@@ -20,7 +20,7 @@ def shown(
     film = span(case.last.start, case.last.end, case.bench)
     return {
         "story": story,
-        "edits": [job.told(case.bench) for job in jobs],
+        "edits": [job.in_words(case.bench) for job in jobs],
         "film": f"The film is to run {film}. "
         "Any shot can be had again, from a take with enough run-up."
         + (f" {remark}" if remark else ""),

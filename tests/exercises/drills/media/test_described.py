@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from exercises.drills.media.described import motion, told
+from exercises.drills.media.described import motion, picture_in_words
 from exercises.drills.media.medium import Picture
 from exercises.signal.footage import frame
 from exercises.signal.picture import Look, rendered
@@ -14,7 +14,7 @@ def picture(**look: object) -> Picture:
 
 
 def test_plain_picture_has_nothing_of_note() -> None:
-    assert told(Picture(scene="harbour", frame=3, look={"snr": 43.0, "copies": 2})) == (
+    assert picture_in_words(Picture(scene="harbour", frame=3, look={"snr": 43.0, "copies": 2})) == (
         "The harbour at dawn. The brightest parts stand at 100 IRE, with detail in them. "
         "The grain lies 43 dB under the picture; fine detail is sharp. "
         "There are no white streaks. Upright lines are straight. "
@@ -27,7 +27,7 @@ def test_streaks_are_told_where_they_lie() -> None:
     clean = frame("black", 0).astype(int)
     seen = rendered(frame("black", 0), Look(tracking=60), 3).astype(int)
     rows = np.flatnonzero(np.abs(seen - clean).max(axis=(1, 2)) > 120) * 100 / 480
-    words = told(picture(tracking=60.0, snr=46.0))
+    words = picture_in_words(picture(tracking=60.0, snr=46.0))
 
     first, last = (int(words.split(each)[1].split()[0]) for each in ("from ", " to "))
     assert rows.min() == pytest.approx(first, abs=3)
@@ -35,7 +35,10 @@ def test_streaks_are_told_where_they_lie() -> None:
 
 
 def test_picture_adrift_is_told_as_sliding_and_torn_and_blank_as_neither() -> None:
-    words, blank = told(picture(adrift=0.4, snr=43.0, copies=2)), told(picture(blank=True))
+    words, blank = (
+        picture_in_words(picture(adrift=0.4, snr=43.0, copies=2)),
+        picture_in_words(picture(blank=True)),
+    )
     seen = rendered(frame("black", 0), Look(adrift=0.4), 3).astype(int)
     rows = np.flatnonzero(seen.max(axis=(1, 2)) > 120) * 100 / 480
 
@@ -48,12 +51,12 @@ def test_picture_adrift_is_told_as_sliding_and_torn_and_blank_as_neither() -> No
 
 def test_dirt_on_the_heads_is_told_from_edge_to_edge() -> None:
     """At 10 dB the limiter holds the signal no more; a track strays by 2 dB (see the envelope)."""
-    assert "from 0 % to 100 % of the way down" in told(picture(dirt=11.0, snr=46.0))
-    assert "There are no white streaks." in told(picture(dirt=7.0, snr=46.0))
+    assert "from 0 % to 100 % of the way down" in picture_in_words(picture(dirt=11.0, snr=46.0))
+    assert "There are no white streaks." in picture_in_words(picture(dirt=7.0, snr=46.0))
 
 
 def test_single_streaks_are_counted() -> None:
-    assert "Single white streaks lie here and there, about 14 of" in told(
+    assert "Single white streaks lie here and there, about 14 of" in picture_in_words(
         picture(dropouts=14.0, snr=46.0)
     )
 
@@ -68,15 +71,15 @@ def test_lean_is_told_in_pixels_and_to_its_side(skew: float) -> None:
     lean = edges[0] - edges[1]
 
     side = "right" if lean > 0 else "left"
-    words = told(picture(skew=skew, snr=46.0))
+    words = picture_in_words(picture(skew=skew, snr=46.0))
     told_lean = int(words.split(" pixels")[0].split()[-1])
     assert told_lean == pytest.approx(abs(lean), abs=1)
     assert f"of 640 to the {side}." in words
 
 
 def test_white_that_is_lost_is_told_as_lost() -> None:
-    assert "stand at 110 IRE and are all alike" in told(picture(gain=3.0, snr=43.0))
-    assert "stand at 109 IRE, with detail" in told(picture(source=109.0, snr=43.0))
+    assert "stand at 110 IRE and are all alike" in picture_in_words(picture(gain=3.0, snr=43.0))
+    assert "stand at 109 IRE, with detail" in picture_in_words(picture(source=109.0, snr=43.0))
 
 
 def test_pictures_alike_are_told_once() -> None:

@@ -32,7 +32,7 @@ BY_EYE = KINDS["spot-by-eye"]
 
 
 def url(asked: Asked, number: int = 0) -> str:
-    return reverse("shown", args=[token_of(asked, number)])
+    return reverse("medium", args=[token_of(asked, number)])
 
 
 def got(client: Client, asked: Asked, number: int = 0, **headers: str) -> HttpResponse:
@@ -93,7 +93,7 @@ def test_token_that_was_never_given_is_unknown(
 ) -> None:
     token = make(ask(mina, BY_EYE))
 
-    response = client_of(mina).get(reverse("shown", args=[token]))
+    response = client_of(mina).get(reverse("medium", args=[token]))
 
     assert response.status_code == 404
 

@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from itertools import product
 from typing import Any
 
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.models import Asked
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Collection
 from typing import Any
 
-from exercises.drills.kind import Question
+from exercises.drills.question import Question
 from exercises.drills.telling import Telling, exactly
 
 

@@ -10,7 +10,7 @@ from course.lessons.reading import finish, reach
 from course.lessons.shelf import shelf
 from exercises.demo.cast import Learner
 from exercises.demo.in_order import Story
-from exercises.drills.kind import Question
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 from exercises.practice.attempts import ask, submit
 

@@ -8,18 +8,16 @@ from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import product
 from math import prod
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from exercises.drills.asks import Ask, Json
+from exercises.drills.question import Question
 
-if TYPE_CHECKING:
-    from exercises.drills.kind import Question
-
-Near = Callable[["Question", str, Any, Any], bool]
+Near = Callable[[Question, str, Any, Any], bool]
 """Whether, to an ask of that name, an answer comes to the same as an expected one."""
 
 
-def exactly(question: "Question", name: str, given: Any, expected: Any) -> bool:
+def exactly(question: Question, name: str, given: Any, expected: Any) -> bool:
     return bool(given == expected)
 
 
@@ -27,7 +25,7 @@ def exactly(question: "Question", name: str, given: Any, expected: Any) -> bool:
 class Telling:
     """Somebody who holds none of the beliefs that a question touches answers it right."""
 
-    question: "Question"
+    question: Question
     near: Near
 
     @property

@@ -8,7 +8,8 @@ from django.urls import reverse
 from django.utils import timezone
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS, kind
 from exercises.models.assignment import Assignment
 from exercises.models.desk import OwnRevision, kind_now

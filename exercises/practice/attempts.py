@@ -13,7 +13,8 @@ from django.utils import timezone
 from course.cohorts.equipping import bench_of
 from course.cohorts.models import Person
 from exercises.drills.asks import AnswerRefused, SentPicture
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.setting.settings import Settings
 from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now

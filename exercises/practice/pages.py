@@ -9,7 +9,8 @@ from django.utils.datastructures import MultiValueDict
 
 from course.cohorts.access import SignedInRequest
 from course.lessons.shelf import lesson_place
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.models import Asked, Attempt
 from exercises.models.desk import kind_now
 from exercises.practice.addressed import READER

@@ -12,7 +12,8 @@ from collections.abc import Iterator
 from itertools import islice, product
 from typing import Any
 
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 
 SEEDS = 500

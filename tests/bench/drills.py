@@ -15,7 +15,8 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from exercises.drills.asks import Ask, Choice, Dial, Several, Table
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 
 SEEDS = 10_000

@@ -9,10 +9,10 @@ import re
 import pytest
 
 from exercises.drills.asks import Choice
-from exercises.drills.kind import Question
 from exercises.drills.kinds.care_and_safety import KIND as CARE
 from exercises.drills.kinds.care_and_safety import limits
 from exercises.drills.kinds.care_and_safety.limits import KEEPING, OPERATING, STORING
+from exercises.drills.question import Question
 
 QUESTIONS = [CARE.make(seed) for seed in range(1_500)]
 

@@ -12,8 +12,8 @@ import re
 
 import pytest
 
-from exercises.drills.kind import Question
 from exercises.drills.kinds.levels_on_paper import KIND as PAPER_LEVELS
+from exercises.drills.question import Question
 
 LINE_UP = 1.2277  # V
 END = LINE_UP * 10 ** (3 / 20)

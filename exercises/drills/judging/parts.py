@@ -4,7 +4,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
+from exercises.drills.question import Question
 
 
 def parts(question: Question, answer: Mapping[str, Any]) -> Iterator[Json]:

@@ -5,7 +5,8 @@ from typing import Any, Protocol
 
 from exercises.drills.asks import Choice, Option
 from exercises.drills.beliefs.telling_apart import Believed, explained, told_apart
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
+from exercises.drills.question import Question
 
 NAME = "reply"
 LETTERS = "abcd"

@@ -5,7 +5,8 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.judging.parts import judged, parts
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
+from exercises.drills.question import Question
 from exercises.drills.setting.phrases import begun
 from exercises.tape import TapeMap
 

@@ -8,7 +8,8 @@ from typing import Any
 
 from exercises.drills.asks import FreeText
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kind import Kind, Question, Verdict, slug_of
+from exercises.drills.kind import Kind, Verdict, slug_of
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.settings import Settings
 

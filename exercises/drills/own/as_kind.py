@@ -6,13 +6,14 @@ from functools import cache
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Kind, Question, Verdict
+from exercises.drills.kind import Kind, Verdict
 from exercises.drills.kinds import free_answer
 from exercises.drills.own import bad_edit, mode, pictured, written
 from exercises.drills.own.described import Described
 from exercises.drills.own.made import DescribedEdits
 from exercises.drills.own.pictured import PictureTask
 from exercises.drills.own.written import WrittenTask
+from exercises.drills.question import Question
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

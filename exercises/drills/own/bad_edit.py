@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from exercises.drills.asks import Json
 from exercises.drills.judging.rule import Rule
 from exercises.drills.judging.rules import AFTERWARDS, ONE_TRACK, PREPARED
-from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_the_bad_edit.answers import asks, revealed, right_answers
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.cause import cause_of
@@ -13,6 +12,7 @@ from exercises.drills.kinds.spot_the_bad_edit.consequences import consequences
 from exercises.drills.kinds.spot_the_bad_edit.shown import noticed, shown, window
 from exercises.drills.kinds.spot_the_bad_edit.verdict import grade
 from exercises.drills.own.made import DescribedEdits
+from exercises.drills.question import Question
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, listed, span
 from exercises.tape import tape_map

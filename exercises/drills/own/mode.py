@@ -14,13 +14,13 @@ from exercises.drills.judging.rules import (
     RUN_UP,
     Rule,
 )
-from exercises.drills.kind import Question
 from exercises.drills.kinds.choose_the_mode import MARGIN
 from exercises.drills.kinds.choose_the_mode.answers import ASK, CANNOT, revealed, right_answers
 from exercises.drills.kinds.choose_the_mode.consequences import consequences, expectations
 from exercises.drills.kinds.choose_the_mode.scenario import Task
 from exercises.drills.kinds.choose_the_mode.verdict import TEXTS, grade
 from exercises.drills.own.described import Described
+from exercises.drills.question import Question
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.phrases import begun, length, listed, span
 from exercises.tape import tape_map

@@ -6,7 +6,8 @@ from dataclasses import asdict, dataclass
 from typing import Any, Self
 
 from exercises.drills.asks import Json, SentPicture
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
+from exercises.drills.question import Question
 
 NAME = "picture"
 

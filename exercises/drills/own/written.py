@@ -5,7 +5,7 @@ from dataclasses import asdict, dataclass
 from typing import Self
 
 from exercises.drills.asks import FreeText, Json
-from exercises.drills.kind import Question
+from exercises.drills.question import Question
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

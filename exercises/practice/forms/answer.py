@@ -11,7 +11,7 @@ from django.utils.datastructures import MultiValueDict
 
 from exercises.drills.asks import AnswerRefused, Ask, SentPicture
 from exercises.drills.asks.picture import NONE_SENT
-from exercises.drills.kind import Question
+from exercises.drills.question import Question
 from exercises.signal.photographs import (
     Photograph,
     PhotographRefused,

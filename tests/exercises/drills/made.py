@@ -7,7 +7,8 @@ nothing in them. Seeds above a few hundred are for what is counted over many.
 from functools import lru_cache
 from typing import Any
 
-from exercises.drills.kind import Kind, Question, Verdict
+from exercises.drills.kind import Kind, Verdict
+from exercises.drills.question import Question
 from exercises.drills.register import kind as of_slug
 from exercises.drills.setting.settings import USUAL, Settings
 from tests.answers import every_answer

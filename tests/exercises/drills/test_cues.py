@@ -8,8 +8,9 @@ from itertools import chain
 import pytest
 
 from exercises.drills.asks import Amount, Choice, Dial, Json, Moment, Option
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
 from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 from tests.exercises.drills.cues.part import parts
 from tests.exercises.drills.cues.rules import guesses

@@ -10,7 +10,8 @@ from typing import Any
 import pytest
 
 from exercises.drills.asks import Choice, Dial
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS, kind
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.mastery.skills import SKILLS

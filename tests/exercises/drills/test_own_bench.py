@@ -8,7 +8,8 @@ from dataclasses import replace
 import pytest
 
 from exercises.drills.judging.rules import ENDS
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS, not_at
 from exercises.drills.setting.settings import USUAL, Meter, Settings
 from exercises.tape import Rate, read_edit_session

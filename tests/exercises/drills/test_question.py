@@ -2,7 +2,7 @@
 
 import json
 
-from exercises.drills.kind import Question
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 from exercises.drills.setting.settings import Settings
 from tests.exercises.drills.made import made

@@ -5,7 +5,8 @@ from random import Random
 import pytest
 
 from exercises.drills.beliefs.telling_apart import subsets
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 
 SEEDS = range(25)

@@ -5,7 +5,8 @@ from collections.abc import Sequence
 
 import pytest
 
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 from tests.believers import touched
 from tests.exercises.drills.each import EACH_KIND

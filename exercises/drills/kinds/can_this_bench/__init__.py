@@ -2,9 +2,10 @@
 
 from exercises.drills.asks import Json
 from exercises.drills.judging import reply
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.can_this_bench.effect import Effect
 from exercises.drills.kinds.can_this_bench.effects import EFFECTS
+from exercises.drills.question import Question
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun

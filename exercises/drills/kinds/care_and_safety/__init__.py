@@ -2,9 +2,10 @@
 
 from exercises.drills.asks import Json
 from exercises.drills.judging import reply
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.care_and_safety.case import CareCase
 from exercises.drills.kinds.care_and_safety.cases import CASES
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.quay_street import ACTIONS, TAPES

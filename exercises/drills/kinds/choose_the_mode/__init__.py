@@ -1,12 +1,13 @@
 """Choose the mode: which recording makes a wanted change, if any does?"""
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.choose_the_mode.answers import ASK, revealed, right_answers
 from exercises.drills.kinds.choose_the_mode.consequences import consequences, expectations
 from exercises.drills.kinds.choose_the_mode.scenario import Scenario
 from exercises.drills.kinds.choose_the_mode.situations import DRAWN, Situation
 from exercises.drills.kinds.choose_the_mode.verdict import grade
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import listed
 from exercises.drills.setting.scene import Scene, opening

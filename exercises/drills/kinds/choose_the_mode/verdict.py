@@ -7,8 +7,9 @@ from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
 from exercises.drills.kinds.choose_the_mode.answers import CANNOT, OPTIONS
+from exercises.drills.question import Question
 from exercises.drills.setting.change import Mode
 
 TEXTS = {option.value: option.text for option in OPTIONS}

@@ -5,11 +5,12 @@ from collections.abc import Collection
 from exercises.drills.asks import Ask, Json, Moment, Option, Several
 from exercises.drills.beliefs import telling_apart
 from exercises.drills.judging.rules import RUN_UP
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.enough_run_up.shotlog import Entry, Log
 from exercises.drills.kinds.enough_run_up.situations import SITUATIONS, Situation
 from exercises.drills.kinds.enough_run_up.told import told
 from exercises.drills.kinds.enough_run_up.verdict import grade
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings

@@ -5,7 +5,8 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import telling_apart
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
+from exercises.drills.question import Question
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

@@ -4,8 +4,9 @@ from collections.abc import Mapping
 from typing import Any
 
 from exercises.drills.asks import FreeText
-from exercises.drills.kind import Kind, Question, Verdict, slug_of
+from exercises.drills.kind import Kind, Verdict, slug_of
 from exercises.drills.kinds.free_answer.prompts import PROMPTS, Prompt
+from exercises.drills.question import Question
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun

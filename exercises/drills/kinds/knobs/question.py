@@ -5,10 +5,10 @@ from dataclasses import dataclass
 
 from exercises.drills.asks import Choice, Json
 from exercises.drills.judging.rules import Rule
-from exercises.drills.kind import Question
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import dial
 from exercises.drills.media.medium import Medium, media
+from exercises.drills.question import Question
 
 Reveals = Mapping[str, list[str]]
 

@@ -6,10 +6,11 @@ from typing import Any
 
 from exercises.drills.asks import Dial, Json
 from exercises.drills.judging.parts import counted, parts
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.knobs.turn import remark
+from exercises.drills.question import Question
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

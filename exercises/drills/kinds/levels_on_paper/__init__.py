@@ -2,10 +2,11 @@
 
 from exercises.drills.asks import Ask, Choice, Json, Option
 from exercises.drills.beliefs.telling_apart import Believed, told_apart, touched
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.levels_on_paper.case import LevelsCase
 from exercises.drills.kinds.levels_on_paper.situations import DRAWN
 from exercises.drills.kinds.levels_on_paper.verdict import grade, near
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings

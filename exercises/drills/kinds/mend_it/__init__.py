@@ -3,12 +3,13 @@
 from collections.abc import Sequence
 
 from exercises.drills.asks import Column, Json, Option, Table
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.mend_it import plans
 from exercises.drills.kinds.mend_it.repair import OfferedShot, Repair
 from exercises.drills.kinds.mend_it.situations import DRAWN, Situation
 from exercises.drills.kinds.mend_it.spoiling import SpoiltFilm
 from exercises.drills.kinds.mend_it.verdict import drawn, grade
+from exercises.drills.question import Question
 from exercises.drills.setting.change import Mode
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening

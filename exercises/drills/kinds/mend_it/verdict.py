@@ -5,8 +5,9 @@ from typing import Any
 
 from exercises.drills.asks import AnswerRefused, Json, Table
 from exercises.drills.beliefs import telling_apart
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
 from exercises.drills.kinds.mend_it.repair import Repair, Rows
+from exercises.drills.question import Question
 from exercises.drills.setting.phrases import begun, listed, span
 from exercises.tape import EditRefused, Tape, tape_map
 from exercises.tape.explaining import Harm, harms

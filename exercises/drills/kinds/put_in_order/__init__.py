@@ -2,10 +2,11 @@
 
 from exercises.drills.asks import Json, Option, Order
 from exercises.drills.beliefs.telling_apart import Believed, told_apart
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.put_in_order.procedure import Procedure
 from exercises.drills.kinds.put_in_order.procedures import drawn
 from exercises.drills.kinds.put_in_order.verdict import grade, near
+from exercises.drills.question import Question
 from exercises.drills.setting import quay_street
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun

@@ -3,8 +3,9 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
 from exercises.drills.kinds.put_in_order.procedure import Procedure
+from exercises.drills.question import Question
 from exercises.drills.setting.phrases import begun
 
 

@@ -1,7 +1,7 @@
 """Read the bench: what lamps, meters, switches and leads tell, and what to do then."""
 
 from exercises.drills.judging import reply
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.read_the_bench import (
     channels,
     codes,
@@ -12,6 +12,7 @@ from exercises.drills.kinds.read_the_bench import (
     monitors,
 )
 from exercises.drills.kinds.read_the_bench.reading import BenchReading
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings

@@ -2,7 +2,7 @@
 
 from math import log10
 
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, start_of
 from exercises.drills.kinds.knobs.job import KnobJob
@@ -11,6 +11,7 @@ from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_picture_level.version import Version, drawn
 from exercises.drills.kinds.set_picture_level.white import looks, reached, seen
 from exercises.drills.media.medium import PictureStrip
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Meter, Settings

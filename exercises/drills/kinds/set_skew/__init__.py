@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from exercises.drills.asks import Choice, Option
 from exercises.drills.judging.rules import NO_BAND, STRAIGHT
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds import set_tracking
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, best_of, start_of
@@ -14,6 +14,7 @@ from exercises.drills.kinds.knobs.verdict import grade, near
 from exercises.drills.kinds.set_skew.seen import DISPLAYS, named, seen, step
 from exercises.drills.kinds.set_tracking.version import BAND, errors, where_seen
 from exercises.drills.media.medium import PictureStrip
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.footage import UPRIGHT
 from exercises.drills.setting.scene import opening

@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import Any
 
 from exercises.drills.judging.rules import SOUND_LEVEL
-from exercises.drills.kind import Kind, Question, Verdict, slug_of
+from exercises.drills.kind import Kind, Verdict, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import POSITIONS, place_in_words
 from exercises.drills.kinds.knobs.copy import Copy
@@ -22,6 +22,7 @@ from exercises.drills.kinds.set_sound_level.outcomes import (
     setting,
 )
 from exercises.drills.kinds.set_sound_level.takes import TakeLevels, Takes
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Meter, Settings

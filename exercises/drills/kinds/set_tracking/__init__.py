@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.knobs.aim import Aim
 from exercises.drills.kinds.knobs.control import best_of, start_of
 from exercises.drills.kinds.knobs.job import KnobJob
@@ -12,6 +12,7 @@ from exercises.drills.kinds.set_tracking.meter import in_words
 from exercises.drills.kinds.set_tracking.seen import seen
 from exercises.drills.kinds.set_tracking.version import Version, drawn
 from exercises.drills.media.medium import PictureStrip
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.footage import FOOTAGE
 from exercises.drills.setting.scene import opening

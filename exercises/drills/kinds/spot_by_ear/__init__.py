@@ -4,7 +4,7 @@ from copy import deepcopy
 
 from exercises.drills.asks import Json
 from exercises.drills.judging.spotted import grade
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.spot_by_ear.answers import FAULT, NOTHING, RULES, revealed, right_answer
 from exercises.drills.kinds.spot_by_ear.described import Told
 from exercises.drills.kinds.spot_by_ear.faults import (
@@ -17,6 +17,7 @@ from exercises.drills.kinds.spot_by_ear.faults import (
 from exercises.drills.kinds.spot_by_ear.situations import Situation, drawn
 from exercises.drills.kinds.spot_by_ear.talk import Talk
 from exercises.drills.media.medium import SoundClip, media
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Settings

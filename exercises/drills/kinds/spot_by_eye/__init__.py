@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Json
 from exercises.drills.judging.spotted import grade
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.spot_by_eye.answers import RULES, asks, revealed, right_answers
 from exercises.drills.kinds.spot_by_eye.compared import EXAMPLES, answered, example, faulty_frames
 from exercises.drills.kinds.spot_by_eye.faults import (
@@ -18,6 +18,7 @@ from exercises.drills.kinds.spot_by_eye.form import Form, Showing, showing
 from exercises.drills.kinds.spot_by_eye.situations import Situation, drawn
 from exercises.drills.media.medium import media
 from exercises.drills.media.seen import Screen
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Settings

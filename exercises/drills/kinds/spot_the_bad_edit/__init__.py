@@ -1,6 +1,6 @@
 """Spot the bad edit, from a description: which fault, which edit, what now?"""
 
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.spot_the_bad_edit.answers import SELDOM, asks, revealed, right_answers
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase, MeantEdit
 from exercises.drills.kinds.spot_the_bad_edit.consequences import consequences
@@ -8,6 +8,7 @@ from exercises.drills.kinds.spot_the_bad_edit.shown import shown, window
 from exercises.drills.kinds.spot_the_bad_edit.situations import Situation, drawn
 from exercises.drills.kinds.spot_the_bad_edit.verdict import grade
 from exercises.drills.kinds.spot_the_bad_edit.work import ON_ANOTHER_MACHINE, EditsWork
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings

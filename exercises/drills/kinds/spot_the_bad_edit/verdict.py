@@ -8,8 +8,9 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.judging.parts import judged, parts
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
 from exercises.drills.kinds.spot_the_bad_edit.answers import LEAVE, TRACKING
+from exercises.drills.question import Question
 
 ADJUST = (
     "The streaks lie over all that was recorded, also where nobody edited: they are not on the "

@@ -2,9 +2,10 @@
 
 from exercises.drills.asks import Moment
 from exercises.drills.beliefs.telling_apart import told_apart
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.sums_on_the_clock.situations import SITUATIONS, Situation
 from exercises.drills.kinds.sums_on_the_clock.verdict import grade
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings

@@ -6,7 +6,8 @@ from typing import Any
 from exercises.drills.asks import Json, Moment
 from exercises.drills.beliefs.telling_apart import explained
 from exercises.drills.judging.parts import judged
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
+from exercises.drills.question import Question
 
 EDITS_IN = ("in", "source", "master")  # asks for an edit in
 ENDS = ("out", "end", "old", "long", "rest", "tape")  # asks for where something ends, or how long

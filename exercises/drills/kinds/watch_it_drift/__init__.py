@@ -2,7 +2,7 @@
 
 from exercises.drills.asks import Choice, Json, Option
 from exercises.drills.judging.rules import DRIFTS
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.set_tracking import off
 from exercises.drills.kinds.set_tracking.meter import TrackingMeter, in_words
 from exercises.drills.kinds.set_tracking.seen import seen
@@ -16,6 +16,7 @@ from exercises.drills.kinds.watch_it_drift.rehearsals import (
 )
 from exercises.drills.kinds.watch_it_drift.verdict import grade
 from exercises.drills.media.medium import PictureStrip, media
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import opening
 from exercises.drills.setting.settings import Meter, Settings

@@ -5,9 +5,10 @@ from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.drills.judging.parts import parts
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.watch_it_drift.rehearsals import NEVER, TAKES, place
+from exercises.drills.question import Question
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

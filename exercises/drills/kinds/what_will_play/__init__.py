@@ -4,13 +4,14 @@ from itertools import pairwise
 
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import BELIEFS, telling_apart
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.what_will_play.consequences import consequences
 from exercises.drills.kinds.what_will_play.showing import PlayedStretch, at, showings
 from exercises.drills.kinds.what_will_play.situations import DRAWN, Situation
 from exercises.drills.kinds.what_will_play.stretches import cuts, options, table
 from exercises.drills.kinds.what_will_play.verdict import grade
 from exercises.drills.kinds.what_will_play.visit import Visit
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene, opening
 from exercises.drills.setting.settings import Settings

@@ -6,7 +6,8 @@ from typing import Any, cast
 from exercises.drills.asks import Json, Table
 from exercises.drills.beliefs import telling_apart
 from exercises.drills.judging.parts import counted
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
+from exercises.drills.question import Question
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

@@ -3,11 +3,12 @@
 from exercises.drills.asks import Json
 from exercises.drills.beliefs import telling_apart
 from exercises.drills.judging.rules import GENERATIONS_ADD
-from exercises.drills.kind import Kind, Question, slug_of
+from exercises.drills.kind import Kind, slug_of
 from exercises.drills.kinds.which_generation.answers import BELIEFS, answer, asks, clear, to_choose
 from exercises.drills.kinds.which_generation.chains import DRAWN, Chain, Work, copied
 from exercises.drills.kinds.which_generation.reels import WHOLE, CopiedShot
 from exercises.drills.kinds.which_generation.verdict import grade, near
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.phrases import begun
 from exercises.drills.setting.settings import Settings

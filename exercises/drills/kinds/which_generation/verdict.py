@@ -5,8 +5,9 @@ from typing import Any, cast
 
 from exercises.drills.asks import Json, Table
 from exercises.drills.beliefs.telling_apart import Believed
-from exercises.drills.kind import Question, Verdict
+from exercises.drills.kind import Verdict
 from exercises.drills.kinds.which_generation.answers import TOLERANCE
+from exercises.drills.question import Question
 
 
 def grade(question: Question, answer: Mapping[str, Any]) -> Verdict:

@@ -7,7 +7,8 @@ import pytest
 from exercises.drills.asks import Json
 from exercises.drills.beliefs.including import INCLUDES, goes_without_saying
 from exercises.drills.beliefs.telling_apart import believed, explained, told_apart
-from exercises.drills.kind import Kind, Question
+from exercises.drills.kind import Kind
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from tests import believers

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from math import factorial, prod
 
 from exercises.drills.asks import Amount, Choice, Dial, Moment, Option, Order, Several, Table
-from exercises.drills.kind import Question
 from exercises.drills.kinds.knobs.aim import Aim
+from exercises.drills.question import Question
 from tests.exercises.drills.skeletons import skeleton
 
 CODE = re.compile(r"\d\d:\d\d:\d\d[:;]\d\d")

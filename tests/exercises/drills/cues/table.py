@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import sqrt
 
-from exercises.drills.kind import Question
+from exercises.drills.question import Question
 from tests.exercises.drills.cues.part import Part, Whole, parts
 from tests.exercises.drills.cues.rules import FAMILIES
 from tests.exercises.drills.cues.seen import Seen, Usual, shown

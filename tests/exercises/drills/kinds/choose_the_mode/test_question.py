@@ -4,10 +4,11 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question, slug_of
+from exercises.drills.kind import slug_of
 from exercises.drills.kinds.choose_the_mode import KIND as CHOOSE_MODE
 from exercises.drills.kinds.choose_the_mode.answers import CANNOT
 from exercises.drills.kinds.choose_the_mode.situations import WEIGHTS
+from exercises.drills.question import Question
 from exercises.tape import TapeMap
 from tests.exercises.drills.frames import Machines, threaded
 from tests.exercises.drills.skeletons import skeleton

@@ -2,9 +2,9 @@ from functools import cache
 
 import pytest
 
-from exercises.drills.kind import Question
 from exercises.drills.kinds.choose_the_mode import KIND as CHOOSE_MODE
 from exercises.drills.kinds.choose_the_mode.answers import CANNOT
+from exercises.drills.question import Question
 from exercises.tape import TapeMap
 
 

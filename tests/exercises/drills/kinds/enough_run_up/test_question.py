@@ -5,9 +5,10 @@ from functools import cache
 import pytest
 
 from exercises.drills.asks import AnswerRefused
-from exercises.drills.kind import Question, slug_of
+from exercises.drills.kind import slug_of
 from exercises.drills.kinds.enough_run_up import KIND as ENOUGH_RUN_UP
 from exercises.drills.kinds.enough_run_up.situations import SITUATIONS
+from exercises.drills.question import Question
 from exercises.tape import Rate, frame_of
 from tests.believers import believed
 from tests.exercises.drills.frames import threaded

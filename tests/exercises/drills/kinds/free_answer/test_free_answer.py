@@ -4,10 +4,10 @@ import pytest
 from django.template.loader import render_to_string
 
 from exercises.drills.asks import AnswerRefused
-from exercises.drills.kind import Question
 from exercises.drills.kinds.free_answer import KIND as FREE_ANSWER
 from exercises.drills.kinds.free_answer import LEAST
 from exercises.drills.kinds.free_answer.prompts import PROMPTS
+from exercises.drills.question import Question
 
 TEXT = "An assemble wipes the tape past its end. " * 3
 

@@ -5,7 +5,6 @@ from functools import cache
 
 import pytest
 
-from exercises.drills.kind import Question
 from exercises.drills.kinds.levels_on_paper import KIND as PAPER_LEVELS
 from exercises.drills.kinds.levels_on_paper import question
 from exercises.drills.kinds.levels_on_paper.afterwards import Later, WhiteShot, next_step
@@ -20,6 +19,7 @@ from exercises.drills.kinds.levels_on_paper.situations import pictures, sounds
 from exercises.drills.kinds.levels_on_paper.situations.held import SOFTLY, SUDDENLY
 from exercises.drills.kinds.levels_on_paper.situations.laid import SHOTS
 from exercises.drills.kinds.levels_on_paper.verdict import grade, turned
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene
 from exercises.drills.setting.settings import USUAL

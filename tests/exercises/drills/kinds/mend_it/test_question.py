@@ -8,10 +8,11 @@ from typing import Any
 import pytest
 
 from exercises.drills.asks import AnswerRefused, Table
-from exercises.drills.kind import Question, slug_of
+from exercises.drills.kind import slug_of
 from exercises.drills.kinds.mend_it import KIND as MEND_IT
 from exercises.drills.kinds.mend_it.repair import Repair
 from exercises.drills.kinds.mend_it.situations import SITUATIONS
+from exercises.drills.question import Question
 from exercises.tape import Brief, Plan, Side, Wanted, plan, read_edit_session
 from tests.believers import believed
 from tests.exercises.drills.frames import threaded

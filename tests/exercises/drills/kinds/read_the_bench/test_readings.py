@@ -8,7 +8,6 @@ from functools import cache
 import pytest
 
 from exercises.drills.judging.reply import grade
-from exercises.drills.kind import Question
 from exercises.drills.kinds.read_the_bench import KIND as READ_THE_BENCH
 from exercises.drills.kinds.read_the_bench import (
     codes,
@@ -24,6 +23,7 @@ from exercises.drills.kinds.read_the_bench.loops import (
     OTHERS_OFF,
     Loop,
 )
+from exercises.drills.question import Question
 from exercises.drills.setting.settings import USUAL
 
 SEEDS = range(1000)

@@ -5,10 +5,10 @@ from functools import cache
 
 import pytest
 
-from exercises.drills.kind import Question
 from exercises.drills.kinds.knobs.verdict import grade
 from exercises.drills.kinds.set_picture_level import KIND as SET_PICTURE_LEVEL
 from exercises.drills.kinds.set_picture_level.version import DRAWN
+from exercises.drills.question import Question
 
 SEEDS = range(240)
 # By the card. ITU-R BT.471 names bars; SMPTE EG 1: 76.9 IRE; EBU D 23 and ITU-R BT.1700: 700 mV,

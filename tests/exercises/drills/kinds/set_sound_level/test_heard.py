@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question
 from exercises.drills.kinds.set_sound_level import KIND as SET_SOUND_LEVEL
 from exercises.drills.media.rendering import soundtrack
+from exercises.drills.question import Question
 from exercises.signal.meters.vu import peak
 from exercises.signal.sound.hearing import Hearing
 from exercises.signal.sound.samples import RATE, Samples

@@ -4,7 +4,6 @@ from functools import cache
 
 import pytest
 
-from exercises.drills.kind import Question
 from exercises.drills.kinds.knobs.copy import Copy
 from exercises.drills.kinds.set_sound_level import KIND as SET_SOUND_LEVEL
 from exercises.drills.kinds.set_sound_level import grade
@@ -15,6 +14,7 @@ from exercises.drills.kinds.set_sound_level.outcomes import (
     outcome,
     setting,
 )
+from exercises.drills.question import Question
 
 SEEDS = range(400)
 

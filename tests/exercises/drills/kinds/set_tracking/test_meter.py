@@ -4,7 +4,7 @@ from itertools import islice
 
 import pytest
 
-from exercises.drills.kind import Question
+from exercises.drills.question import Question
 from exercises.drills.register import KINDS
 
 TRACKING = KINDS["set-tracking"]

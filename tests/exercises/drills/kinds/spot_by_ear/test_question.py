@@ -6,11 +6,11 @@ from functools import cache
 import pytest
 
 from exercises.drills.judging.spotted import grade
-from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_by_ear import KIND as SPOT_BY_EAR
 from exercises.drills.kinds.spot_by_ear.answers import FAULT, NOTHING, TAPE
 from exercises.drills.kinds.spot_by_ear.faults import Heard, stretches
 from exercises.drills.kinds.spot_by_ear.situations import FAULTS, WELL, WORN
+from exercises.drills.question import Question
 from exercises.tape import read_edit_session
 
 SEEDS = range(1000)

@@ -6,10 +6,10 @@ from functools import cache
 import pytest
 
 from exercises.drills.judging.spotted import grade
-from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_by_eye import KIND as SPOT_BY_EYE
 from exercises.drills.kinds.spot_by_eye.faults import Seen, stretches, worn
 from exercises.drills.kinds.spot_by_eye.situations import FAULTS, WELL
+from exercises.drills.question import Question
 from exercises.tape import read_edit_session
 
 SEEDS = range(400)

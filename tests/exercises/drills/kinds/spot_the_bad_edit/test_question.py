@@ -5,9 +5,10 @@ from typing import Any
 import pytest
 
 from exercises.drills.asks import Json
-from exercises.drills.kind import Question, slug_of
+from exercises.drills.kind import slug_of
 from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
 from exercises.drills.kinds.spot_the_bad_edit.situations import FAULTY, PLAYED_OFF, WELL
+from exercises.drills.question import Question
 from exercises.tape import simulate
 from tests.exercises.drills.frames import Machines, threaded
 from tests.exercises.drills.skeletons import skeleton

@@ -1,8 +1,8 @@
 import pytest
 
 from exercises.drills.asks import Choice
-from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
+from exercises.drills.question import Question
 from exercises.tape import TapeMap
 
 

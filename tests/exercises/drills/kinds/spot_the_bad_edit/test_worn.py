@@ -4,11 +4,11 @@ from itertools import islice
 
 import pytest
 
-from exercises.drills.kind import Question
 from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.mends import Mend
 from exercises.drills.kinds.spot_the_bad_edit.wear import MASTER, Wear, dropping_out
+from exercises.drills.question import Question
 from exercises.drills.setting.change import Mode
 from exercises.tape import Assemble, Bench, Insert, Rate, Source, Take, Tape, record
 

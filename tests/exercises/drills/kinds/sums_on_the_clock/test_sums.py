@@ -1,6 +1,6 @@
 import pytest
 
-from exercises.drills.kind import Question, slug_of
+from exercises.drills.kind import slug_of
 from exercises.drills.kinds.sums_on_the_clock import KIND as SUMS
 from exercises.drills.kinds.sums_on_the_clock import question
 from exercises.drills.kinds.sums_on_the_clock.situations import (
@@ -11,6 +11,7 @@ from exercises.drills.kinds.sums_on_the_clock.situations import (
     run_ups,
 )
 from exercises.drills.kinds.sums_on_the_clock.verdict import EDITS_IN, ENDS, grade, slip
+from exercises.drills.question import Question
 from exercises.drills.setting.draw import Draw
 from exercises.drills.setting.scene import Scene
 from exercises.drills.setting.settings import USUAL

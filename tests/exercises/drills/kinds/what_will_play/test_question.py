@@ -10,9 +10,10 @@ import pytest
 
 from exercises.drills.asks import AnswerRefused, Table
 from exercises.drills.beliefs.including import goes_without_saying
-from exercises.drills.kind import Question, slug_of
+from exercises.drills.kind import slug_of
 from exercises.drills.kinds.what_will_play import KIND as WHAT_PLAYS
 from exercises.drills.kinds.what_will_play.situations import SITUATIONS
+from exercises.drills.question import Question
 from exercises.tape import Rate, label
 from tests.exercises.drills.frames import Machines, threaded
 

@@ -6,9 +6,10 @@ from itertools import pairwise
 import pytest
 
 from exercises.drills.asks import Choice
-from exercises.drills.kind import Question, slug_of
+from exercises.drills.kind import slug_of
 from exercises.drills.kinds.which_generation import KIND as WHICH_GENERATION
 from exercises.drills.kinds.which_generation.chains import CHAINS
+from exercises.drills.question import Question
 from exercises.tape import simulate
 
 

@@ -20,6 +20,7 @@ from exercises.tape.explaining import explain
 from exercises.tape.faults import Fault, FaultKind, Measured, Severity, Unit, faults
 from exercises.tape.from_json import read_edit_session
 from exercises.tape.gain_control import AutomaticGain, Limiter
+from exercises.tape.history import Carried, History
 from exercises.tape.judging import (
     Brief,
     Difference,
@@ -34,8 +35,14 @@ from exercises.tape.judging import (
 )
 from exercises.tape.levels import Levels
 from exercises.tape.limits import Limits
-from exercises.tape.made import Carried, Made
-from exercises.tape.making import Drift, Making, Player, Recorder, SoundLevel, SoundMode
+from exercises.tape.machines import (
+    Drift,
+    Machines,
+    Player,
+    Recorder,
+    SoundLevel,
+    SoundMode,
+)
 from exercises.tape.map.tape_map import TapeMap, tape_map
 from exercises.tape.marks import Marks, Span
 from exercises.tape.passages import Passage, passages
@@ -69,6 +76,7 @@ __all__ = [
     "EditSession",
     "Fault",
     "FaultKind",
+    "History",
     "Insert",
     "Judgement",
     "Kept",
@@ -76,8 +84,7 @@ __all__ = [
     "Levels",
     "Limiter",
     "Limits",
-    "Made",
-    "Making",
+    "Machines",
     "Marks",
     "Match",
     "Measured",

@@ -5,7 +5,7 @@ from itertools import count, islice
 from random import Random
 from typing import NamedTuple
 
-from exercises.tape.making import Drift, Player
+from exercises.tape.machines import Drift, Player
 from exercises.tape.rate import Rate
 from exercises.tape.work import spend
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, field
 
-from exercises.tape.making import WELL_ADJUSTED, Making
+from exercises.tape.machines import WELL_ADJUSTED, Machines
 from exercises.tape.source import Source
 
 
@@ -14,7 +14,7 @@ class Edit:
     in_: int
     out: int
     at: int
-    making: Making = field(default=WELL_ADJUSTED, kw_only=True)
+    machines: Machines = field(default=WELL_ADJUSTED, kw_only=True)
 
     @property
     def end(self) -> int:

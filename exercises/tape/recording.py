@@ -5,8 +5,8 @@ from collections.abc import Iterator
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Edit, Insert
 from exercises.tape.errors import EditRefused
-from exercises.tape.made import LINED_UP_TAKE, PLAINLY, Made
-from exercises.tape.making import WELL_ADJUSTED
+from exercises.tape.history import LINED_UP_TAKE, PLAINLY, History
+from exercises.tape.machines import WELL_ADJUSTED
 from exercises.tape.runs import Run
 from exercises.tape.source import Take
 from exercises.tape.tape import Tape
@@ -66,14 +66,14 @@ def copied(edit: Edit, *, unsettled: int, relock: int) -> Iterator[Run[Laid]]:
                 yield Run(first + shift, last + shift, laid)
 
 
-def how_made(edit: Edit, take: Take) -> Made:
+def how_made(edit: Edit, take: Take) -> History:
     """How what the edit copies from this take is recorded."""
-    if edit.making is WELL_ADJUSTED and take.carried is LINED_UP_TAKE and not take.sync:
+    if edit.machines is WELL_ADJUSTED and take.carried is LINED_UP_TAKE and not take.sync:
         return PLAINLY
-    return Made(
+    return History(
         take.carried,
-        edit.making,
-        since=edit.in_ if edit.making.wanders else None,
+        edit.machines,
+        since=edit.in_ if edit.machines.wanders else None,
         together=take.start if take.sync else None,
     )
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from itertools import islice
 from operator import attrgetter
 
-from exercises.tape.made import LINED_UP_TAKE, Carried
+from exercises.tape.history import LINED_UP_TAKE, Carried
 
 
 @dataclass(frozen=True, slots=True)

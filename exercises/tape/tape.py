@@ -2,7 +2,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from exercises.tape.errors import EditRefused
-from exercises.tape.made import PLAINLY, Made
+from exercises.tape.history import PLAINLY, History
 from exercises.tape.runs import Run
 from exercises.tape.track import PULSES, Laid, Pulses, Track
 
@@ -29,7 +29,7 @@ class Tape:
         return cls(length, Track(), Track(), Track())
 
     def with_pass(
-        self, start: int, end: int, what: str, generation: int = 1, *, made: Made = PLAINLY
+        self, start: int, end: int, what: str, generation: int = 1, *, made: History = PLAINLY
     ) -> "Tape":
         """This tape with an uninterrupted recording of ``what``, from its frame 0.
 

@@ -5,7 +5,7 @@ from dataclasses import asdict
 from exercises.tape.edit import Edit, Insert
 from exercises.tape.faults import Fault
 from exercises.tape.judging import Difference, Economy, Judgement, Match
-from exercises.tape.making import Recorder, SoundLevel
+from exercises.tape.machines import Recorder, SoundLevel
 from exercises.tape.planning import NoPlan, Plan
 from exercises.tape.playback import PlaybackState
 from exercises.tape.rate import Rate
@@ -65,7 +65,7 @@ def plain_edit(edit: Edit) -> Plain:
     if isinstance(edit, Insert):
         plain = {"mode": "insert", "picture": edit.picture, "sound": edit.sound}
     plain |= {"source": edit.source.name, "in": edit.in_, "out": edit.out, "at": edit.at}
-    recorder, sound = edit.making.recorder, edit.making.sound
+    recorder, sound = edit.machines.recorder, edit.machines.sound
     if recorder != Recorder():
         plain["recorder"] = {"name": recorder.name}
         if recorder.snr is not None:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Generic, Self, TypeVar
 
-from exercises.tape.made import PLAINLY, Made
+from exercises.tape.history import PLAINLY, History
 from exercises.tape.runs import Run, Runs
 
 
@@ -19,7 +19,7 @@ class Laid:
     frame: int
     generation: int
     settled: bool
-    made: Made = PLAINLY
+    made: History = PLAINLY
 
     def rest(self, frames: int) -> "Laid":
         return Laid(self.source, self.frame + frames, self.generation, self.settled, self.made)

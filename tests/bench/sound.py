@@ -17,8 +17,18 @@ from exercises.signal.sound.soundtrack import Soundtrack
 from exercises.signal.sound.wav import file, sixteen_bits
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import reel
-from exercises.tape import Assemble, Bench, Making, Rate, SoundLevel, Source, Take, Tape, record
-from exercises.tape.making import SoundMode
+from exercises.tape import (
+    Assemble,
+    Bench,
+    Machines,
+    Rate,
+    SoundLevel,
+    Source,
+    Take,
+    Tape,
+    record,
+)
+from exercises.tape.machines import SoundMode
 
 BENCH = Bench.default(Rate.R25)
 SECOND = 25
@@ -31,7 +41,7 @@ def hearing(setting: SoundLevel, *, seconds: int) -> Hearing:
     names = sorted(lines()) * 20
     soundtracks = {"talk": Soundtrack(reel(*names, begin=6000), room_tone())}
     source = Source("talk", (Take(0, LONG + 10 * SECOND),))
-    edit = Assemble(source, in_=150, out=150 + LONG, at=0, making=Making(sound=setting))
+    edit = Assemble(source, in_=150, out=150 + LONG, at=0, machines=Machines(sound=setting))
     tape = record(Tape.blank(LONG + 100), edit, BENCH, 0)
     return Hearing(tape, BENCH, soundtracks, SECOND, SECOND * (1 + seconds))
 

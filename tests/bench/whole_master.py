@@ -13,7 +13,7 @@ from exercises.tape import (
     Edit,
     Insert,
     Levels,
-    Making,
+    Machines,
     Marks,
     Player,
     Rate,
@@ -79,30 +79,30 @@ def measured(*, marked: bool) -> dict[str, float]:
 def work(*, marked: bool) -> Work:
     """Shots from three reels; ``marked`` has words, drift and automatic gain in every one."""
     reels = [_reel(f"Tape {number}", marked=marked) for number in (1, 2, 3)]
-    making = _restless() if marked else Making()
-    edits = [*_shots(reels, making), *_cutaways(reels, making)]
+    machines = _restless() if marked else Machines()
+    edits = [*_shots(reels, machines), *_cutaways(reels, machines)]
     assembled = [edit for edit in edits if isinstance(edit, Assemble)]
     sound = tuple(_wanted("sound", edit) for edit in assembled)
     return Work(edits, Brief(picture=tuple(_pictures(edits)), sound=sound))
 
 
-def _shots(reels: list[Source], making: Making) -> Iterator[Edit]:
+def _shots(reels: list[Source], machines: Machines) -> Iterator[Edit]:
     random = Random(1)
     for number in range(SHOTS):
         first = 3000 * random.randrange(50) + 300
         yield Assemble(
-            random.choice(reels), first, first + SHOT, LEADER + number * SHOT, making=making
+            random.choice(reels), first, first + SHOT, LEADER + number * SHOT, machines=machines
         )
 
 
-def _cutaways(reels: list[Source], making: Making) -> Iterator[Edit]:
+def _cutaways(reels: list[Source], machines: Machines) -> Iterator[Edit]:
     """Within every fourth shot, from another reel's."""
     random = Random(2)
     for number in range(CUTAWAYS):
         first = 3000 * random.randrange(50) + 900
         at = LEADER + 4 * number * SHOT + 100
         shot = random.choice(reels), first, first + 60, at
-        yield Insert(*shot, picture=True, sound=False, making=making)
+        yield Insert(*shot, picture=True, sound=False, machines=machines)
 
 
 def _pictures(edits: list[Edit]) -> Iterator[Wanted]:
@@ -135,8 +135,8 @@ def _take(start: int, end: int, *, marked: bool) -> Take:
     return Take(start, end, 1, Carried(Levels(95, -20), marks=Marks(words, breaths)), sync=True)
 
 
-def _restless() -> Making:
-    return Making(
+def _restless() -> Machines:
+    return Machines(
         player=Player(tracking=30, skew=6, drift=Drift(5, tracking=15, skew=3)),
         sound=SoundLevel(SoundMode.AUTOMATIC),
     )

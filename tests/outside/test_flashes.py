@@ -11,7 +11,18 @@ from exercises.signal.arrays import Picture
 from exercises.signal.footage import FOOTAGE, frame
 from exercises.signal.lines import Lines
 from exercises.signal.picture import Look, rendered
-from exercises.tape import Bench, Drift, Making, Player, Rate, Recorder, Source, Take, Tape, record
+from exercises.tape import (
+    Bench,
+    Drift,
+    Machines,
+    Player,
+    Rate,
+    Recorder,
+    Source,
+    Take,
+    Tape,
+    record,
+)
 from exercises.tape.edit import Assemble, Edit, Insert
 from tests.outside.flashes import flashes
 from tests.outside.viewed import Filmed, Viewing
@@ -98,7 +109,7 @@ def spoiled_tape(*edits: Edit) -> Tape:
 
 REEL = Source("A", (Take(0, 400), Take(400, 900), Take(900, 1400)))
 FILMED = (Filmed(0, "turning"), Filmed(400, "winch"), Filmed(900, "photograph"))
-BADLY = Making(Player(60, -30, Drift(7, 20, 20)), Recorder("another", 10), picture_gain=30)
+BADLY = Machines(Player(60, -30, Drift(7, 20, 20)), Recorder("another", 10), picture_gain=30)
 TAPES = {
     "assembled without run-up": (
         spoiled_tape(Assemble(REEL, 10, 90, 300), Assemble(REEL, 905, 985, 380)),
@@ -115,7 +126,7 @@ TAPES = {
         90,
     ),
     "badly made": (
-        spoiled_tape(Insert(REEL, 1050, 1130, 130, picture=True, sound=True, making=BADLY)),
+        spoiled_tape(Insert(REEL, 1050, 1130, 130, picture=True, sound=True, machines=BADLY)),
         120,
     ),
     "past its end": (spoiled_tape(Assemble(REEL, 130, 200, 300)), 340),

@@ -17,7 +17,17 @@ from exercises.signal.sound.samples import BLOCK, RATE, Samples
 from exercises.signal.sound.soundtrack import Soundtrack
 from exercises.signal.speech.line import lines
 from exercises.signal.speech.reel import reel
-from exercises.tape import Assemble, Bench, Making, Rate, SoundLevel, Source, Take, Tape, record
+from exercises.tape import (
+    Assemble,
+    Bench,
+    Machines,
+    Rate,
+    SoundLevel,
+    Source,
+    Take,
+    Tape,
+    record,
+)
 from exercises.tape.levels import LINED_UP
 from tests.waves import tone
 
@@ -62,8 +72,8 @@ def test_jump_at_an_edit_is_as_large_as_the_model_says(gain: int) -> None:
     tape = Tape.blank(2000)
     source = Source("talk", (Take(0, 1500),))
     for at, knob in ((0, 0), (500, gain)):
-        made = Making(sound=SoundLevel(gain=knob))
-        tape = record(tape, Assemble(source, in_=150, out=525, at=at, making=made), BENCH, 0)
+        made = Machines(sound=SoundLevel(gain=knob))
+        tape = record(tape, Assemble(source, in_=150, out=525, at=at, machines=made), BENCH, 0)
     soundtracks = {"talk": Soundtrack(TALK, room_tone())}
 
     before, after = (

@@ -8,9 +8,9 @@ from scipy.signal import lfilter
 
 from exercises.tape import AutomaticGain, Bench, Limiter, Limits, Rate
 from exercises.tape.faults.meter import sound_of
+from exercises.tape.history import History
 from exercises.tape.levels import Levels, decibels, gained
-from exercises.tape.made import Made
-from exercises.tape.making import Making, SoundLevel, SoundMode
+from exercises.tape.machines import Machines, SoundLevel, SoundMode
 
 BENCH = Bench.default(Rate.R25)
 
@@ -130,6 +130,6 @@ def test_automatic_gain_raises_the_noise_between_words() -> None:
 
 def test_automatic_gain_brings_soft_speech_to_line_up() -> None:
     """Common practice: level riding by machine; here within its 20 dB either way."""
-    made = Made(making=Making(sound=SoundLevel(SoundMode.AUTOMATIC)))
+    made = History(machines=Machines(sound=SoundLevel(SoundMode.AUTOMATIC)))
 
     assert [sound_of(made, Levels(sound=level), BENCH) for level in (-150, 0, 100)] == [0, 0, 0]

@@ -10,7 +10,7 @@ from exercises.signal.speech.reel import Reel, reel
 from exercises.tape import Condition, EditSession, Laid, PlaybackState, Run, Tape
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.pauses import lifted
-from exercises.tape.making import SoundMode
+from exercises.tape.machines import SoundMode
 from exercises.tape.playback import track_states
 
 WAVERS = (Condition.RELOCK, Condition.UNSETTLED_SOUND)
@@ -47,7 +47,7 @@ class HeardStretch:
             return
         yield f"{when}, {self._speaker(run)} says: “{said}”"
         yield f"The loudest words stand {over_line_up(round(level))}.".replace("0 dB over", "at")
-        if run.value.made.making.sound.mode is SoundMode.AUTOMATIC:
+        if run.value.made.machines.sound.mode is SoundMode.AUTOMATIC:
             yield self._pauses(run, meter)
 
     def words(self, run: Run[Laid]) -> str:
@@ -75,7 +75,9 @@ class HeardStretch:
         """The same over all that is heard under automatic gain; None where no pause swells."""
         meter = RunMeter(self.session.bench)
         runs = self.session.recorded().sound.laid.between(self.start, self.end)
-        automatic = (run for run in runs if run.value.made.making.sound.mode is SoundMode.AUTOMATIC)
+        automatic = (
+            run for run in runs if run.value.made.machines.sound.mode is SoundMode.AUTOMATIC
+        )
         found = (self.loudest_pause(run, meter) for run in automatic)
         return max((noise for noise in found if noise is not None), default=None)
 

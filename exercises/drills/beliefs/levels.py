@@ -7,14 +7,14 @@ the model then finds are those that a believer expects.
 from collections.abc import Callable, Collection
 from dataclasses import dataclass, replace
 
-from exercises.tape import Bench, Laid, Made, Run, SoundMode, Tape, Track
+from exercises.tape import Bench, History, Laid, Run, SoundMode, Tape, Track
 from exercises.tape.levels import WHITE
 from exercises.tape.runs import Runs
 
 LONG = 10**9  # ms: a gain that comes back so slowly stays where it is
 
 
-def _made_as_before(made: Made) -> Made:
+def _made_as_before(made: History) -> History:
     return made
 
 
@@ -27,36 +27,36 @@ class LevelBelief:
     """`picture` and `sound` say how what lies on a track is expected to have been made."""
 
     id: str
-    picture: Callable[[Made], Made] = _made_as_before
-    sound: Callable[[Made], Made] = _made_as_before
+    picture: Callable[[History], History] = _made_as_before
+    sound: Callable[[History], History] = _made_as_before
     bench: Callable[[Bench], Bench] = _same_bench
 
 
-def _put_right(made: Made) -> Made:
+def _put_right(made: History) -> History:
     """White where it belongs, whatever it was recorded at."""
     if made.carried.levels is None:
         return made
     levels = replace(made.carried.levels, white=WHITE)
-    carried, making = replace(made.carried, levels=levels), replace(made.making, picture_gain=0)
-    return replace(made, carried=carried, making=making)
+    carried, machines = replace(made.carried, levels=levels), replace(made.machines, picture_gain=0)
+    return replace(made, carried=carried, machines=machines)
 
 
-def _lifted(made: Made) -> Made:
+def _lifted(made: History) -> History:
     """A limiter for automatic gain."""
-    sound = made.making.sound
+    sound = made.machines.sound
     if sound.mode is not SoundMode.LIMITER:
         return made
     held = replace(sound, mode=SoundMode.AUTOMATIC)
-    return replace(made, making=replace(made.making, sound=held))
+    return replace(made, machines=replace(made.machines, sound=held))
 
 
-def _alike(made: Made) -> Made:
+def _alike(made: History) -> History:
     """A setting that fits whatever take is played, whichever it was made for."""
-    sound, levels = made.making.sound, made.carried.levels
+    sound, levels = made.machines.sound, made.carried.levels
     if levels is None or sound.mode is not SoundMode.BY_HAND:
         return made
     fitting = replace(sound, gain=-levels.sound)
-    return replace(made, making=replace(made.making, sound=fitting))
+    return replace(made, machines=replace(made.machines, sound=fitting))
 
 
 def _steady(bench: Bench) -> Bench:
@@ -86,7 +86,7 @@ def levelled(tape: Tape, bench: Bench, beliefs: Collection[str]) -> tuple[Tape, 
     return tape, bench
 
 
-def _remade(track: Track[Laid], made: Callable[[Made], Made]) -> Track[Laid]:
+def _remade(track: Track[Laid], made: Callable[[History], History]) -> Track[Laid]:
     """A track with everything on it made so, by the same edits."""
     if made is _made_as_before:
         return track

@@ -59,7 +59,7 @@ class Seeing:
             gain=gain,
             snr=self.meter.snr(laid) / 10 if laid.generation else inf,
             copies=laid.generation,
-            tracking=_worse(stood.tracking, laid.made.making.recorder.tracking),
+            tracking=_worse(stood.tracking, laid.made.machines.recorder.tracking),
             skew=stood.skew / 10,
             settling=self._settling(run, control, frame) if control else None,
             adrift=None if control else self._adrift(frame),
@@ -82,13 +82,15 @@ class Seeing:
 
     def _other_recorder(self, run: Run[Laid]) -> bool:
         before = self.tape.picture.at(run.start - 1)
-        names = [each.value.made.making.recorder.name for each in (before, run) if each is not None]
+        names = [
+            each.value.made.machines.recorder.name for each in (before, run) if each is not None
+        ]
         return len(set(names)) > 1
 
 
 def _levels(white: int, laid: Laid) -> tuple[float, float]:
     """IRE of the source's white, and the gain that it was copied with, in dB."""
-    gain = laid.made.making.picture_gain
+    gain = laid.made.machines.picture_gain
     if gain is not None:
         return white, gain / 10
     lifted = decibels(automatic_white(white) / white) if white else REACH
@@ -104,7 +106,7 @@ def adjustment(run: Run[Laid], frame: int, rate: Rate) -> Adjustment:
     made = run.value.made
     begun = 0 if made.since is None else run.value.frame - made.since
     since = begun + frame - run.start
-    return _stood(made.making.player, since // rate.nominal, rate)
+    return _stood(made.machines.player, since // rate.nominal, rate)
 
 
 @lru_cache(maxsize=4096)

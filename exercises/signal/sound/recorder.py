@@ -9,7 +9,7 @@ from exercises.signal.sound.samples import Samples
 from exercises.signal.sound.saturation import saturated
 from exercises.tape.bench import Bench
 from exercises.tape.levels import Levels, gained
-from exercises.tape.making import SoundLevel, SoundMode
+from exercises.tape.machines import SoundLevel, SoundMode
 
 
 class SoundChannel:

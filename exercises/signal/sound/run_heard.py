@@ -13,7 +13,7 @@ from exercises.signal.sound.soundtrack import Soundtrack
 from exercises.signal.sound.wow import Unsteady, read_unsteadily
 from exercises.tape.bench import Bench
 from exercises.tape.levels import Levels, gained
-from exercises.tape.making import SoundMode
+from exercises.tape.machines import SoundMode
 from exercises.tape.runs import Run
 from exercises.tape.track import Laid
 
@@ -38,7 +38,7 @@ class RunHeard:
             yield from silence(end - start)
             return
         laid = self.run.value
-        channel = SoundChannel(laid.made.making.sound, self.bench, self.levels)
+        channel = SoundChannel(laid.made.machines.sound, self.bench, self.levels)
         for at in range(start - self._warm_up(start), end, CHUNK):
             held = channel.record(self._played(at, min(CHUNK, end - at), self.levels))
             if at + len(held) > start:
@@ -77,7 +77,7 @@ class RunHeard:
         In whole ms of the source, wherever the master is entered.
         """
         laid = self.run.value
-        if laid.made.making.sound.mode is SoundMode.BY_HAND:
+        if laid.made.machines.sound.mode is SoundMode.BY_HAND:
             return 0
         began = laid.frame if laid.made.since is None else laid.made.since
         first = sample_at(max(0, began - self.bench.lock), self.bench.rate)

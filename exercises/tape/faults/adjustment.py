@@ -8,7 +8,7 @@ from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit, joined
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.geometry import envelope_loss
-from exercises.tape.making import Player
+from exercises.tape.machines import Player
 from exercises.tape.tape import Tape
 
 Spell = tuple[int, int, int]  # where from, where to, and the worst that was measured
@@ -72,7 +72,7 @@ def recorder_off_position(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
             Measured(off, Unit.PERCENT, most),
         )
         for run in tape.picture.laid
-        if (off := abs(run.value.made.making.recorder.tracking)) > most
+        if (off := abs(run.value.made.machines.recorder.tracking)) > most
         for start, end, edit in blamed(tape.picture, run.start, run.end)
     )
 
@@ -90,7 +90,7 @@ def _spells(
 ) -> Iterator[Spell]:
     """Where the player stood so badly that more than ``most`` was measured."""
     for run in tape.picture.laid:
-        player = run.value.made.making.player
+        player = run.value.made.machines.player
         if player is WELL or player == WELL:
             continue
         since = run.value.made.since

@@ -52,7 +52,7 @@ def mixed_recorders(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     """
     most = meter.bench.limits.recorders
     for before, after in _meetings(tape.picture) if most < 2 else ():
-        if before.value.made.making.recorder.name != after.value.made.making.recorder.name:
+        if before.value.made.machines.recorder.name != after.value.made.machines.recorder.name:
             yield Fault(
                 FaultKind.MIXED_RECORDERS,
                 "picture",

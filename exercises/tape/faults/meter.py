@@ -2,9 +2,9 @@
 
 from exercises.tape.bench import Bench
 from exercises.tape.drift import Adjustment, adjustments
+from exercises.tape.history import History
 from exercises.tape.levels import LINED_UP, Levels, automatic_white, gained
-from exercises.tape.made import Made
-from exercises.tape.making import Player, SoundMode
+from exercises.tape.machines import Player, SoundMode
 from exercises.tape.noise import chain_snr, equal_copies_snr
 from exercises.tape.track import Laid
 from exercises.tape.work import spend
@@ -51,7 +51,7 @@ class RunMeter:
 
     def limited(self, laid: Laid) -> float | None:
         """What the recorder's limiter took off the speech, in tenths of a dB."""
-        levels, setting = self.levels(laid), laid.made.making.sound
+        levels, setting = self.levels(laid), laid.made.machines.sound
         if levels is None or setting.mode is not SoundMode.LIMITER:
             return None
         level = levels.sound + setting.gain
@@ -79,14 +79,14 @@ class RunMeter:
         return known[first:out]
 
 
-def white_of(made: Made, levels: Levels) -> float:
-    gain = made.making.picture_gain
+def white_of(made: History, levels: Levels) -> float:
+    gain = made.machines.picture_gain
     return automatic_white(levels.white) if gain is None else gained(levels.white, gain)
 
 
-def sound_of(made: Made, levels: Levels, bench: Bench) -> float:
+def sound_of(made: History, levels: Levels, bench: Bench) -> float:
     """Under automatic gain, what it comes to rest at: its attack is short against a word."""
-    setting = made.making.sound
+    setting = made.machines.sound
     level = levels.sound + setting.gain
     if setting.mode is SoundMode.LIMITER:
         return bench.limiter.out(level)
@@ -95,7 +95,7 @@ def sound_of(made: Made, levels: Levels, bench: Bench) -> float:
     return level
 
 
-def snr_of(made: Made, generation: int, bench: Bench) -> float:
+def snr_of(made: History, generation: int, bench: Bench) -> float:
     """Each recording that is not said to be otherwise has the bench's own figure."""
     known = [snr / 10 for snr in made.chain]
     usual = generation - len(known)

@@ -10,7 +10,7 @@ from exercises.tape.faults.fault import Fault, FaultKind, Measured, Unit
 from exercises.tape.faults.meter import RunMeter
 from exercises.tape.faults.severity import graded
 from exercises.tape.levels import Levels
-from exercises.tape.making import SoundMode
+from exercises.tape.machines import SoundMode
 from exercises.tape.marks import Marks, Span
 from exercises.tape.runs import Run
 from exercises.tape.tape import Tape
@@ -37,7 +37,7 @@ def noisy_pauses(tape: Tape, meter: RunMeter) -> Iterator[Fault]:
     most = meter.bench.limits.noise_floor
     for run in tape.sound.laid:
         levels, made = meter.levels(run.value), run.value.made
-        automatic = made.making.sound.mode is SoundMode.AUTOMATIC
+        automatic = made.machines.sound.mode is SoundMode.AUTOMATIC
         if levels is None or not automatic or not made.carried.marks.words:
             continue
         shift = run.start - run.value.frame
@@ -57,7 +57,7 @@ def lifted(run: Run[Laid], levels: Levels, bench: Bench) -> Iterator[Pause]:
     made, gains, floor = run.value.made, bench.automatic_gain, bench.limits.noise_floor
     first, out = run.value.frame, run.value.frame + run.end - run.start
     began = first if made.since is None else made.since
-    speech, room = (level + made.making.sound.gain for level in (levels.sound, levels.room))
+    speech, room = (level + made.machines.sound.gain for level in (levels.sound, levels.room))
     rest, most = gains.settled(speech), gains.settled(room)
     frame = float(1000 / bench.rate.fraction)
     gain = rest

@@ -5,8 +5,8 @@ from collections.abc import Iterator, Mapping
 from exercises.tape.from_json.bounds import LEVEL, SNR, WHITE
 from exercises.tape.from_json.document_value import DocumentValue
 from exercises.tape.from_json.ranges import read_range
+from exercises.tape.history import LINED_UP_TAKE, Carried
 from exercises.tape.levels import LINED_UP, Levels
-from exercises.tape.made import LINED_UP_TAKE, Carried
 from exercises.tape.marks import UNMARKED, Marks, Span
 
 CARRIED = ("levels", "chain", "marks")

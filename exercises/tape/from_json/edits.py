@@ -3,8 +3,8 @@ from typing import NamedTuple
 
 from exercises.tape.edit import Assemble, Edit, Insert
 from exercises.tape.from_json.document_value import DocumentValue
-from exercises.tape.from_json.making import MAKING, read_making
-from exercises.tape.making import Making
+from exercises.tape.from_json.machines import MAKING, read_machines
+from exercises.tape.machines import Machines
 from exercises.tape.rate import Rate
 from exercises.tape.source import Source
 from exercises.tape.work import READ, spend, working_on
@@ -29,7 +29,7 @@ def read_edit(given: DocumentValue, sources: Mapping[str, Source], length: int) 
             fields[track].refuse("is not said by an assemble: it records picture and sound")
     fields = given.known_fields(SHOT, MAKING)
     shot = _shot(fields, sources, length)
-    return Assemble(*shot, making=_making(fields, shot))
+    return Assemble(*shot, machines=_machines(fields, shot))
 
 
 def _insert(given: DocumentValue, sources: Mapping[str, Source], length: int) -> Insert:
@@ -38,17 +38,17 @@ def _insert(given: DocumentValue, sources: Mapping[str, Source], length: int) ->
     if not (picture or sound):
         given.refuse("an insert records at least one of picture and sound")
     shot = _shot(fields, sources, length)
-    return Insert(*shot, picture, sound, making=_making(fields, shot))
+    return Insert(*shot, picture, sound, machines=_machines(fields, shot))
 
 
-def _making(fields: Mapping[str, DocumentValue], shot: "RecordedShot") -> Making:
-    making = read_making(fields)
-    if making.player.drift is not None and shot.out - shot.in_ > LONGEST_DRIFT:
+def _machines(fields: Mapping[str, DocumentValue], shot: "RecordedShot") -> Machines:
+    machines = read_machines(fields)
+    if machines.player.drift is not None and shot.out - shot.in_ > LONGEST_DRIFT:
         fields["player"].fields()["drift"].refuse("can't be told of a recording over a day long")
-    if making.player.drift is not None:
+    if machines.player.drift is not None:
         with working_on(fields["player"].fields()["drift"].path):
             spend((shot.out - shot.in_) // LEAST_SECOND)
-    return making
+    return machines
 
 
 class RecordedShot(NamedTuple):

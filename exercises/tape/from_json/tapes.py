@@ -4,10 +4,10 @@ from collections.abc import Mapping
 
 from exercises.tape.from_json.carried import CARRIED, read_carried
 from exercises.tape.from_json.document_value import DocumentValue
-from exercises.tape.from_json.making import read_recorder
+from exercises.tape.from_json.machines import read_recorder
 from exercises.tape.from_json.ranges import read_range
-from exercises.tape.made import PLAINLY, Made
-from exercises.tape.making import Making
+from exercises.tape.history import PLAINLY, History
+from exercises.tape.machines import Machines
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import Tape
 from exercises.tape.work import READ, spend, working_on
@@ -31,12 +31,12 @@ def read_master(given: DocumentValue) -> Tape:
     return tape
 
 
-def _pass_made(fields: Mapping[str, DocumentValue], frames: int, generation: int) -> Made:
+def _pass_made(fields: Mapping[str, DocumentValue], frames: int, generation: int) -> History:
     """Nothing was copied here: no gain has changed what the pass carries."""
     carried = read_carried(fields, 0, frames, generation)
     picture_gain = 0 if "levels" in fields else None
     recorder = read_recorder(fields.get("recorder"))
-    made = Made(carried, Making(recorder=recorder, picture_gain=picture_gain))
+    made = History(carried, Machines(recorder=recorder, picture_gain=picture_gain))
     return PLAINLY if made == PLAINLY else made
 
 

@@ -137,15 +137,15 @@ def assemble(
 ) -> Assemble:
     """Whichever tracks are wanted, an assemble records them all."""
     source, shift = target.sources[strand.source], strand.shift
-    making = well_made(target, source.take_at(end - 1 - shift))
-    return Assemble(source, start - shift, end - shift, start, making=making)
+    machines = well_made(target, source.take_at(end - 1 - shift))
+    return Assemble(source, start - shift, end - shift, start, machines=machines)
 
 
 def insert(target: Target, strand: Strand, start: int, end: int, sides: Collection[Side]) -> Insert:
     source, shift = target.sources[strand.source], strand.shift
-    making = well_made(target, source.take_at(end - 1 - shift))
+    machines = well_made(target, source.take_at(end - 1 - shift))
     picture, sound = "picture" in sides, "sound" in sides
-    return Insert(source, start - shift, end - shift, start, picture, sound, making=making)
+    return Insert(source, start - shift, end - shift, start, picture, sound, machines=machines)
 
 
 def of_strand(edit: Edit) -> Strand:

@@ -11,7 +11,7 @@ from exercises.tape.judging.brief import Brief
 from exercises.tape.judging.extras import free
 from exercises.tape.judging.faulty import faulty
 from exercises.tape.judging.ranges import Ranges, merged
-from exercises.tape.making import WELL_ADJUSTED, Recorder
+from exercises.tape.machines import WELL_ADJUSTED, Recorder
 from exercises.tape.source import Source, Take
 from exercises.tape.tape import SIDES, Side, Tape
 from exercises.tape.work import spend
@@ -124,7 +124,7 @@ class Target:
     @cached_property
     def recorder(self) -> Recorder:
         """The machine that the master was begun on, if it was begun on one."""
-        used = {run.value.made.making.recorder for run in self.before.picture.laid}
+        used = {run.value.made.machines.recorder for run in self.before.picture.laid}
         if len({recorder.name for recorder in used}) != 1:
             return WELL_ADJUSTED.recorder
         first = min(used, key=lambda recorder: (abs(recorder.tracking), recorder.snr or 0))

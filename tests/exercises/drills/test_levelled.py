@@ -12,7 +12,7 @@ from exercises.tape import (
     FaultKind,
     Insert,
     Levels,
-    Making,
+    Machines,
     Marks,
     Rate,
     SoundLevel,
@@ -29,11 +29,11 @@ BENCH = Bench.default(Rate.R25)
 WORDS = Marks(words=(Span(300, 320), Span(345, 370)))
 
 
-def laid(levels: Levels, making: Making) -> Tape:
+def laid(levels: Levels, machines: Machines) -> Tape:
     """One take on a prepared tape."""
     source = Source("A", (Take(0, 1000, carried=Carried(levels, marks=WORDS)),))
     black = Tape.blank(2000).with_pass(0, 2000, "black")
-    edit = Insert(source, 300, 400, 600, picture=True, sound=True, making=making)
+    edit = Insert(source, 300, 400, 600, picture=True, sound=True, machines=machines)
     return record(black, edit, BENCH, 0)
 
 
@@ -42,7 +42,7 @@ def expected(tape: Tape, beliefs: Collection[str]) -> set[FaultKind]:
 
 
 def heard(level: int, mode: SoundMode, gain: int = 0) -> Tape:
-    made = Making(sound=SoundLevel(mode, gain))
+    made = Machines(sound=SoundLevel(mode, gain))
     return laid(Levels(sound=level, room=level - 350), made)
 
 
@@ -51,13 +51,13 @@ def heard(level: int, mode: SoundMode, gain: int = 0) -> Tape:
     [
         (
             "level-is-seen-later",
-            laid(Levels(white=60), Making(picture_gain=0)),
+            laid(Levels(white=60), Machines(picture_gain=0)),
             {FaultKind.FLAT_PICTURE},
             set(),
         ),
         (
             "level-is-seen-later",
-            laid(Levels(white=100), Making(picture_gain=30)),
+            laid(Levels(white=100), Machines(picture_gain=30)),
             {FaultKind.CLIPPED_PICTURE},
             set(),
         ),

@@ -13,7 +13,7 @@ from exercises.tape import (
     FaultKind,
     Insert,
     Levels,
-    Making,
+    Machines,
     Source,
     Take,
     Tape,
@@ -63,8 +63,8 @@ class WhiteShot:
         levels = Carried(Levels(white=self.source))
         source = Source("A", (Take(0, AT + FRAMES, carried=levels),))
         gain = round(200 * log10(self.laid / self.source))
-        making = Making(picture_gain=gain)
-        shot = Insert(source, AT, AT + FRAMES, AT, picture=True, sound=True, making=making)
+        machines = Machines(picture_gain=gain)
+        shot = Insert(source, AT, AT + FRAMES, AT, picture=True, sound=True, machines=machines)
         return record(Tape.blank(2 * AT).with_pass(0, 2 * AT, "black"), shot, bench, 0)
 
 

@@ -6,7 +6,7 @@ from enum import StrEnum
 
 from exercises.drills.beliefs import LEVEL_BELIEFS
 from exercises.drills.kinds.levels_on_paper.case import Choosing
-from exercises.tape import Bench, Made, Making, SoundLevel, SoundMode
+from exercises.tape import Bench, History, Machines, SoundLevel, SoundMode
 from exercises.tape.faults.pauses import NOTICED
 
 LIFTS, EVENS = "limiter-is-agc", "agc-evens-out"
@@ -73,11 +73,11 @@ def outcome(bench: Bench, heard: Heard, way: Holding, beliefs: Collection[str] =
     """What comes of it, by the rules or as a believer expects it."""
     if way is Holding.FOLLOWED:
         return Held.FOLLOWED
-    made = Made(making=Making(sound=SoundLevel(MODES.get(way, SoundMode.BY_HAND))))
+    made = History(machines=Machines(sound=SoundLevel(MODES.get(way, SoundMode.BY_HAND))))
     for belief in beliefs:
         if belief in LEVEL_BELIEFS:
             made, bench = LEVEL_BELIEFS[belief].sound(made), LEVEL_BELIEFS[belief].bench(bench)
-    mode = made.making.sound.mode
+    mode = made.machines.sound.mode
     if mode is SoundMode.AUTOMATIC:
         lifted = bench.automatic_gain.after(PAUSE, gain=0, level=ROOM)
         return Held.LIFTED if lifted >= NOTICED else Held.FOLLOWED

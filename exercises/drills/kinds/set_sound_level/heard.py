@@ -9,7 +9,7 @@ from exercises.drills.kinds.set_sound_level.outcomes import setting
 from exercises.drills.kinds.set_sound_level.takes import Takes
 from exercises.drills.media.medium import SoundClip
 from exercises.signal.meters.scale import in_words
-from exercises.tape import Bench, Levels, Made, Making, SoundLevel, SoundMode
+from exercises.tape import Bench, History, Levels, Machines, SoundLevel, SoundMode
 from exercises.tape.faults.meter import sound_of
 
 EVERY = 8  # positions from one that can be listened to, to the next
@@ -60,7 +60,7 @@ def heard(takes: Takes, level: SoundLevel) -> Iterator[str]:
     first = SoundLevel(BY_HAND, -levels.first)
     for name, speech, made in (("First", levels.first, first), ("Second", levels.second, level)):
         carried = Levels(sound=speech, room=speech - levels.under)
-        off = sound_of(Made(making=Making(sound=made)), carried, bench)
+        off = sound_of(History(machines=Machines(sound=made)), carried, bench)
         edge = rough(off, bench) or pressed(speech + made.gain, made, bench)
         yield f"{name} take: speech reaches {in_words(off)}{edge}; {pauses(carried, made, bench)}."
 

@@ -91,7 +91,7 @@ class Told:
             pause.noise
             for run in self.tape.sound.laid
             if run.start >= self.talk.start
-            and run.value.made.making.sound.mode == "automatic"
+            and run.value.made.machines.sound.mode == "automatic"
             and (levels := self.meter.levels(run.value))
             for pause in lifted(run, levels, self.bench)
         ]

@@ -66,20 +66,20 @@ def rises(talk: Talk) -> None:
 def too_weak(talk: Talk) -> None:
     gain = -talk.draw.whole(150, 220)
     for side in talk.sides:
-        side.making["sound_level"]["gain"] = gain
+        side.machines["sound_level"]["gain"] = gain
 
 
 def too_loud(talk: Talk) -> None:
     gain = talk.draw.whole(90, 140)
     for side in talk.sides:
-        side.making["sound_level"]["gain"] = gain
+        side.machines["sound_level"]["gain"] = gain
 
 
 def automatic(talk: Talk) -> None:
     """Long pauses, in which the gain comes up."""
     saying_in_two(talk.first, talk.draw)
     for side in talk.sides:
-        side.making["sound_level"]["mode"] = "automatic"
+        side.machines["sound_level"]["mode"] = "automatic"
     talk.first.out += talk.scene.rate.nominal // 3
 
 
@@ -110,7 +110,7 @@ def phrase_only(talk: Talk) -> None:
 
 def limited(talk: Talk) -> None:
     for side in talk.sides:
-        side.making["sound_level"] = {"mode": "limiter", "gain": 10}
+        side.machines["sound_level"] = {"mode": "limiter", "gain": 10}
 
 
 def a_little_apart(talk: Talk) -> None:

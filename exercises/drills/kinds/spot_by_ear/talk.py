@@ -38,7 +38,7 @@ class TalkAtCut:
             "levels": {"sound": level + draw.whole(-10, 10)},
         }
         self.stops: int | None = None
-        self.making: Json = {"sound_level": {"mode": "by hand", "gain": 0}}
+        self.machines: Json = {"sound_level": {"mode": "by hand", "gain": 0}}
         self.in_ = self.frame(self.reel.placed[0].at - self.before)
         self.out = self.frame(self.reel.placed[0].end + self.after)
 
@@ -181,4 +181,4 @@ class Talk:
         mode: Json = {"mode": "insert", "picture": True, "sound": True}
         points = {"in": side.in_, "out": side.out, "at": at}
         mode = {"mode": "assemble"} if assemble else mode
-        return {**mode, "source": side.tape, **points, **side.making}
+        return {**mode, "source": side.tape, **points, **side.machines}

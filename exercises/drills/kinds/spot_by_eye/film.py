@@ -27,7 +27,7 @@ class ShotAtCut:
             "generation": draw.whole(1, 2),
             "levels": {"white": white + draw.whole(-3, 3)},
         }
-        self.making: Json = {
+        self.machines: Json = {
             "picture_level": {"gain": 0},
             "player": {"tracking": draw.whole(-30, 30), "skew": draw.whole(-2, 2)},
         }
@@ -110,7 +110,7 @@ class CutFilm:
         if self.assembled or assemble:
             mode = {"mode": "assemble"}
         points = {"in": side.in_, "out": side.out - short, "at": at}
-        return {**mode, "source": side.tape, **points, **side.making}
+        return {**mode, "source": side.tape, **points, **side.machines}
 
     @property
     def worn(self) -> list[str]:

@@ -24,11 +24,11 @@ class Situation:
 
 
 def mistracked(side: ShotAtCut, draw: Draw) -> None:
-    side.making["player"]["tracking"] = draw.pick((-1, 1)) * draw.whole(53, 78)
+    side.machines["player"]["tracking"] = draw.pick((-1, 1)) * draw.whole(53, 78)
 
 
 def skewed(side: ShotAtCut, draw: Draw) -> None:
-    side.making["player"]["skew"] = draw.pick((-1, 1)) * draw.whole(50, 95)
+    side.machines["player"]["skew"] = draw.pick((-1, 1)) * draw.whole(50, 95)
 
 
 def copied_often(side: ShotAtCut, draw: Draw) -> None:
@@ -40,13 +40,13 @@ def copied_often(side: ShotAtCut, draw: Draw) -> None:
 def turned_down(film: CutFilm) -> None:
     lower = -film.draw.whole(35, 60)
     for side in (film.first, film.second):
-        side.making["picture_level"]["gain"] = lower
+        side.machines["picture_level"]["gain"] = lower
 
 
 def turned_up(film: CutFilm) -> None:
     higher = film.draw.whole(25, 45)
     for side in (film.first, film.second):
-        side.making["picture_level"]["gain"] = higher
+        side.machines["picture_level"]["gain"] = higher
 
 
 def dull_tapes(film: CutFilm) -> None:
@@ -90,8 +90,8 @@ def third_generation(film: CutFilm) -> None:
 
 
 def within_limits(film: CutFilm) -> None:
-    film.first.making["player"]["tracking"] = film.draw.whole(30, 38)
-    film.second.making["player"]["tracking"] = -film.draw.whole(30, 38)
+    film.first.machines["player"]["tracking"] = film.draw.whole(30, 38)
+    film.second.machines["player"]["tracking"] = -film.draw.whole(30, 38)
 
 
 def a_little_low(film: CutFilm) -> None:

@@ -14,7 +14,7 @@ from exercises.tape import (
     Drift,
     Insert,
     Levels,
-    Making,
+    Machines,
     Player,
     Rate,
     Recorder,
@@ -31,11 +31,11 @@ SHOTS = Source("A", (Take(0, 1500),))
 PREPARED = Tape.blank(3000).with_pass(0, 2000, "black")
 
 
-WELL = Making()
+WELL = Machines()
 
 
-def inserted(making: Making = WELL, *, source: Source = SHOTS, tape: Tape = PREPARED) -> Seeing:
-    edit = Insert(source, 300, 600, 900, picture=True, sound=True, making=making)
+def inserted(machines: Machines = WELL, *, source: Source = SHOTS, tape: Tape = PREPARED) -> Seeing:
+    edit = Insert(source, 300, 600, 900, picture=True, sound=True, machines=machines)
     return Seeing(record(tape, edit, BENCH, 0), BENCH)
 
 
@@ -80,14 +80,14 @@ def test_shot_copied_before_the_machines_locked_stays_unsettled() -> None:
 
 
 def test_players_adjustment_is_recorded_into_the_copy() -> None:
-    look = inserted(Making(Player(tracking=-62, skew=25))).at(950).look
+    look = inserted(Machines(Player(tracking=-62, skew=25))).at(950).look
 
     assert (look.tracking, look.skew) == (-62, 2.5)
 
 
 def test_wandering_adjustment_is_that_of_its_second() -> None:
     player = Player(tracking=20, skew=5, drift=Drift(3, 9, 4))
-    seeing = inserted(Making(player))
+    seeing = inserted(Machines(player))
     stood = adjustments(player, 300, Rate.R29_97)
     looks = [seeing.at(900 + 30 * second + 29).look for second in range(10)]
 
@@ -109,7 +109,7 @@ def test_levels_are_the_sources_and_the_knobs(
     white: int, gain: int | None, decibels: float
 ) -> None:
     take = Take(0, 1500, carried=Carried(Levels(white=white)))
-    look = inserted(Making(picture_gain=gain), source=Source("A", (take,))).at(950).look
+    look = inserted(Machines(picture_gain=gain), source=Source("A", (take,))).at(950).look
 
     assert look.source == white
     assert look.gain == pytest.approx(decibels, abs=0.005)
@@ -128,13 +128,13 @@ def test_picture_that_was_never_on_tape_has_no_noise() -> None:
 
 
 def test_recorder_off_its_position_is_seen_when_the_tape_is_played() -> None:
-    look = inserted(Making(Player(tracking=8), Recorder(tracking=-30))).at(950).look
+    look = inserted(Machines(Player(tracking=8), Recorder(tracking=-30))).at(950).look
 
     assert look.tracking == -30
 
 
 def test_picture_is_disturbed_where_another_recorder_begins() -> None:
-    seeing = inserted(Making(recorder=Recorder("second")))
+    seeing = inserted(Machines(recorder=Recorder("second")))
     settling = [seeing.at(frame).look.settling for frame in (899, 900, 906, 912)]
 
     assert settling == [None, 0.6, pytest.approx(0.8), None]

@@ -13,9 +13,9 @@ from exercises.signal.sound.tones import line_up_tone
 from exercises.signal.speech.reel import reel
 from exercises.tape.bench import Bench
 from exercises.tape.edit import Assemble, Insert
+from exercises.tape.history import Carried
 from exercises.tape.levels import Levels
-from exercises.tape.made import Carried
-from exercises.tape.making import Making, SoundLevel, SoundMode
+from exercises.tape.machines import Machines, SoundLevel, SoundMode
 from exercises.tape.rate import Rate
 from exercises.tape.recording import record
 from exercises.tape.source import Source, Take
@@ -36,10 +36,10 @@ def source(name: str, carried: Levels | None = None) -> Source:
     return Source(name, (Take(0, 1500, carried=Carried(carried or Levels(), marks=marks)),))
 
 
-def edited(making: Making | None = None, *, name: str = "talk", in_: int = 150) -> Tape:
+def edited(machines: Machines | None = None, *, name: str = "talk", in_: int = 150) -> Tape:
     """Black to frame 400, then the source from ``in_`` on, up to frame 650."""
     master = Tape.blank(1000).with_pass(0, 400, "black")
-    edit = Assemble(source(name), in_=in_, out=in_ + 250, at=400, making=making or Making())
+    edit = Assemble(source(name), in_=in_, out=in_ + 250, at=400, machines=machines or Machines())
     return record(master, edit, BENCH, 0)
 
 
@@ -87,7 +87,7 @@ def test_black_holds_hiss_only() -> None:
 
 @pytest.mark.parametrize("mode", list(SoundMode))
 def test_place_sounds_the_same_wherever_one_begins_to_listen(mode: SoundMode) -> None:
-    tape = edited(Making(sound=SoundLevel(mode, gain=90)))
+    tape = edited(Machines(sound=SoundLevel(mode, gain=90)))
 
     whole, part = heard(tape, 380, 640), heard(tape, 543, 600)
 
@@ -95,7 +95,7 @@ def test_place_sounds_the_same_wherever_one_begins_to_listen(mode: SoundMode) ->
 
 
 def test_gain_of_the_recorder_is_heard() -> None:
-    quiet = heard(edited(Making(sound=SoundLevel(gain=-100)), name="tone"), 450, 600)
+    quiet = heard(edited(Machines(sound=SoundLevel(gain=-100)), name="tone"), 450, 600)
 
     assert rms_level(quiet) == pytest.approx(-100, abs=1.5)
 
@@ -111,8 +111,8 @@ def test_level_of_the_source_is_heard() -> None:
 def test_no_gain_brings_back_what_was_distorted_on_the_source() -> None:
     loud = source("tone", Levels(sound=200))
     tape = Tape.blank(1000).with_pass(0, 400, "black")
-    turned_down = Making(sound=SoundLevel(gain=-200))
-    edit = Assemble(loud, in_=150, out=400, at=400, making=turned_down)
+    turned_down = Machines(sound=SoundLevel(gain=-200))
+    edit = Assemble(loud, in_=150, out=400, at=400, machines=turned_down)
 
     got = heard(record(tape, edit, BENCH, 0), 450, 475)
 
@@ -122,11 +122,11 @@ def test_no_gain_brings_back_what_was_distorted_on_the_source() -> None:
 def test_automatic_gain_lifts_the_pause_as_the_tape_model_says() -> None:
     gap = TALK.placed[1].at  # the line after it begins with a word
     before, pause = TALK.placed[0].end, slice(gap - 60, gap - 10)
-    automatic = Making(sound=SoundLevel(SoundMode.AUTOMATIC))
+    automatic = Machines(sound=SoundLevel(SoundMode.AUTOMATIC))
 
     levels = [
-        average_level(heard(edited(making), 400, 650)[_milliseconds(pause)])
-        for making in (Making(), automatic)
+        average_level(heard(edited(machines), 400, 650)[_milliseconds(pause)])
+        for machines in (Machines(), automatic)
     ]
 
     expected = BENCH.automatic_gain.after(gap - 35 - before, gain=0, level=-400)

@@ -5,7 +5,7 @@ from exercises.signal.sound.recorder import SoundChannel, recorded
 from exercises.signal.sound.samples import RATE
 from exercises.tape.bench import Bench
 from exercises.tape.levels import LINED_UP, Levels
-from exercises.tape.making import SoundLevel, SoundMode
+from exercises.tape.machines import SoundLevel, SoundMode
 from tests.waves import rms_level, strength, tone
 
 BENCH = Bench.default()

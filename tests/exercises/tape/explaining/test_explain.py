@@ -10,7 +10,7 @@ from exercises.tape import (
     Edit,
     EditRefused,
     Kept,
-    Making,
+    Machines,
     Marks,
     Player,
     Source,
@@ -216,7 +216,7 @@ def test_pulses_that_begin_anew_are_told_where_the_copy_is_steady() -> None:
 
 
 def test_fault_in_the_making_is_told() -> None:
-    off = replace(insert(BRIDGE, 300, 400, 500), making=Making(player=Player(tracking=70)))
+    off = replace(insert(BRIDGE, 300, 400, 500), machines=Machines(player=Player(tracking=70)))
 
     assert explain(STRIPED, off, BENCH, LEVER_AND_SOUND) == (
         "On the picture track, from 00:00:20:00 to 00:00:24:00: noise band: bad tracking let the "

@@ -9,11 +9,11 @@ from exercises.tape import (
     Edit,
     Fault,
     FaultKind,
+    History,
     Insert,
     Levels,
     Limits,
-    Made,
-    Making,
+    Machines,
     Marks,
     Rate,
     Source,
@@ -24,7 +24,7 @@ from exercises.tape import (
 )
 
 BENCH = Bench(Rate.R25, lock=0, relock=0, erase_gap=0)
-NOTHING = Made(Carried(levels=None))
+NOTHING = History(Carried(levels=None))
 BLACK = Tape.blank(1000).with_pass(0, 1000, "black", made=NOTHING)
 
 
@@ -52,7 +52,7 @@ def insert(
     out: int,
     at: int,
     *,
-    making: Making | None = None,
+    machines: Machines | None = None,
     tracks: str = "both",
 ) -> Insert:
     return Insert(
@@ -62,7 +62,7 @@ def insert(
         at,
         picture=tracks != "sound",
         sound=tracks != "picture",
-        making=making or Making(),
+        machines=machines or Machines(),
     )
 
 

@@ -6,7 +6,7 @@ from exercises.tape import (
     Drift,
     FaultKind,
     Insert,
-    Making,
+    Machines,
     Player,
     Recorder,
     Severity,
@@ -27,7 +27,7 @@ from tests.exercises.tape.faults.benchwork import (
 
 
 def copied(player: Player, frames: int = 100) -> Insert:
-    return insert(carrying(), 200, 200 + frames, 500, making=Making(player=player))
+    return insert(carrying(), 200, 200 + frames, 500, machines=Machines(player=player))
 
 
 @pytest.mark.parametrize(
@@ -73,8 +73,8 @@ def test_what_is_left_of_a_recording_keeps_its_drift() -> None:
 
 
 def test_what_is_left_of_a_recording_under_automatic_gain_keeps_its_adjustment() -> None:
-    making = Making(Player(tracking=60), sound=SoundLevel(SoundMode.AUTOMATIC))
-    shot = insert(carrying(), 200, 300, 500, making=making)
+    machines = Machines(Player(tracking=60), sound=SoundLevel(SoundMode.AUTOMATIC))
+    shot = insert(carrying(), 200, 300, 500, machines=machines)
     left = recorded(shot, insert(tape(name="B"), 0, 60, 500))
 
     assert told(FaultKind.NOISE_BAND, on=left) == [(560, 600, 0, 80)]
@@ -92,14 +92,14 @@ def test_what_is_left_is_measured_by_what_is_left() -> None:
 def test_unsettled_start_is_part_of_the_same_fault() -> None:
     bench = type(BENCH)(BENCH.rate, lock=230, relock=0, erase_gap=0)
 
-    shot = insert(carrying(), 200, 300, 500, making=Making(player=Player(skew=20)))
+    shot = insert(carrying(), 200, 300, 500, machines=Machines(player=Player(skew=20)))
 
     assert told(FaultKind.BENT_VERTICALS, shot, bench=bench) == [(500, 600, 0, 20)]
 
 
 def test_sound_alone_has_no_noise_band() -> None:
-    making = Making(player=Player(tracking=90), recorder=Recorder(tracking=9))
-    shot = insert(carrying(), 200, 300, 500, making=making, tracks="sound")
+    machines = Machines(player=Player(tracking=90), recorder=Recorder(tracking=9))
+    shot = insert(carrying(), 200, 300, 500, machines=machines, tracks="sound")
 
     assert told(FaultKind.NOISE_BAND, shot) == []
     assert told(FaultKind.RECORDER_OFF_POSITION, shot) == []
@@ -107,17 +107,17 @@ def test_sound_alone_has_no_noise_band() -> None:
 
 @pytest.mark.parametrize(("tracking", "off"), [(0, []), (1, [1]), (-25, [25])])
 def test_recorder_has_one_position(tracking: int, off: list[int]) -> None:
-    making = Making(recorder=Recorder(tracking=tracking))
+    machines = Machines(recorder=Recorder(tracking=tracking))
 
     assert told(
-        FaultKind.RECORDER_OFF_POSITION, insert(carrying(), 0, 100, 500, making=making)
+        FaultKind.RECORDER_OFF_POSITION, insert(carrying(), 0, 100, 500, machines=machines)
     ) == [(500, 600, 0, value) for value in off]
 
 
 def test_bench_sets_its_own_limits() -> None:
     lax = limited(envelope_loss=200, skew=50, recorder_tracking=30)
-    making = Making(Player(tracking=90, skew=50), Recorder(tracking=30))
-    shot = insert(carrying(), 0, 100, 500, making=making)
+    machines = Machines(Player(tracking=90, skew=50), Recorder(tracking=30))
+    shot = insert(carrying(), 0, 100, 500, machines=machines)
 
     for kind in (FaultKind.NOISE_BAND, FaultKind.BENT_VERTICALS, FaultKind.RECORDER_OFF_POSITION):
         assert len(told(kind, shot)) == 1

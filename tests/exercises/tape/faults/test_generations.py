@@ -3,7 +3,7 @@ from math import log10
 
 import pytest
 
-from exercises.tape import Carried, FaultKind, Making, Recorder, Severity, Source, Take
+from exercises.tape import Carried, FaultKind, Machines, Recorder, Severity, Source, Take
 from tests.exercises.tape.faults.benchwork import BENCH, BLACK, found, insert, limited, tape, told
 
 KIND = FaultKind.TOO_MANY_GENERATIONS
@@ -32,9 +32,9 @@ def test_whole_chain_counts_not_the_last_machine() -> None:
 
 
 def test_poor_recorder_counts_in_the_copy_it_makes() -> None:
-    making = Making(recorder=Recorder(snr=370))
+    machines = Machines(recorder=Recorder(snr=370))
 
-    assert told(KIND, insert(copy_of(1), 0, 100, 500, making=making)) == [(500, 600, 0, 365)]
+    assert told(KIND, insert(copy_of(1), 0, 100, 500, machines=machines)) == [(500, 600, 0, 365)]
 
 
 def test_bench_sets_the_grade_and_how_well_it_records() -> None:

@@ -1,14 +1,14 @@
 import pytest
 
-from exercises.tape import FaultKind, Insert, Making, Recorder, SoundLevel, SoundMode, Tape
+from exercises.tape import FaultKind, Insert, Machines, Recorder, SoundLevel, SoundMode, Tape
 from tests.exercises.tape.faults.benchwork import BLACK, carrying, insert, limited, told
 
 FIRST = insert(carrying(), 0, 100, 400)
 
 
 def second(*, white: int = 100, sound: int = 0, gain: int = 0, mode: str = "by hand") -> Insert:
-    making = Making(picture_gain=0, sound=SoundLevel(SoundMode(mode), gain))
-    return insert(carrying(white=white, sound=sound), 300, 400, 500, making=making)
+    machines = Machines(picture_gain=0, sound=SoundLevel(SoundMode(mode), gain))
+    return insert(carrying(white=white, sound=sound), 300, 400, 500, machines=machines)
 
 
 @pytest.mark.parametrize(
@@ -49,14 +49,14 @@ def test_earlier_of_two_neighbours_jumps_when_it_was_laid_later() -> None:
 
 
 def test_gain_turned_between_two_recordings_jumps_though_the_sound_goes_on() -> None:
-    going_on = insert(carrying(), 100, 200, 500, making=Making(sound=SoundLevel(gain=-60)))
+    going_on = insert(carrying(), 100, 200, 500, machines=Machines(sound=SoundLevel(gain=-60)))
 
     assert told(FaultKind.SOUND_LEVEL_JUMP, FIRST, going_on) == [(500, 501, 1, 60)]
 
 
 def test_nothing_jumps_beside_black_or_across_a_hole() -> None:
-    dim = Making(picture_gain=-20)
-    far = insert(carrying(sound=-60), 0, 100, 501, making=dim)
+    dim = Machines(picture_gain=-20)
+    far = insert(carrying(sound=-60), 0, 100, 501, machines=dim)
 
     for tape in (BLACK, Tape.blank(1000)):
         assert told(FaultKind.SOUND_LEVEL_JUMP, FIRST, far, on=tape) == []
@@ -70,8 +70,8 @@ def test_bench_sets_its_own_steps() -> None:
 
 
 def from_recorder(name: str, at: int, *, tracks: str = "both") -> Insert:
-    making = Making(recorder=Recorder(name))
-    return insert(carrying(), at, at + 100, at, making=making, tracks=tracks)
+    machines = Machines(recorder=Recorder(name))
+    return insert(carrying(), at, at + 100, at, machines=machines, tracks=tracks)
 
 
 def test_neighbours_from_two_recorders_are_mixed() -> None:

@@ -1,6 +1,6 @@
 import pytest
 
-from exercises.tape import FaultKind, Making, Severity, SoundLevel, SoundMode, Tape
+from exercises.tape import FaultKind, Machines, Severity, SoundLevel, SoundMode, Tape
 from tests.exercises.tape.faults.benchwork import (
     BLACK,
     carrying,
@@ -16,14 +16,14 @@ BY_HAND, LIMITER, AUTOMATIC = SoundMode
 
 def lit(white: int, gain: int | None, kind: FaultKind) -> list[int]:
     """What is measured of a shot with this white, recorded with this gain."""
-    shot = insert(carrying(white=white), 0, 100, 500, making=Making(picture_gain=gain))
+    shot = insert(carrying(white=white), 0, 100, 500, machines=Machines(picture_gain=gain))
     return [fault.measured.value for fault in found(kind, shot)]
 
 
 def heard(level: int, mode: SoundMode, gain: int, kind: FaultKind) -> list[int]:
     """What is measured of a shot with sound at this level."""
-    making = Making(sound=SoundLevel(mode, gain))
-    shot = insert(carrying(sound=level), 0, 100, 500, making=making)
+    machines = Machines(sound=SoundLevel(mode, gain))
+    shot = insert(carrying(sound=level), 0, 100, 500, machines=machines)
     return [fault.measured.value for fault in found(kind, shot)]
 
 
@@ -122,11 +122,11 @@ def test_sound_is_pressed_where_a_limiter_holds_down_all_of_it(
 
 def test_fault_lasts_as_long_as_the_recording_by_the_edit_that_made_it() -> None:
     flat = carrying(white=60)
-    flatly = Making(picture_gain=0)
+    flatly = Machines(picture_gain=0)
     shots = (
-        insert(flat, 0, 100, 500, making=flatly),
+        insert(flat, 0, 100, 500, machines=flatly),
         insert(tape(name="B"), 0, 20, 540),
-        insert(flat, 40, 60, 540, making=flatly),
+        insert(flat, 40, 60, 540, machines=flatly),
     )
 
     assert told(FaultKind.FLAT_PICTURE, *shots[:2]) == [(500, 540, 0, 60), (560, 600, 0, 60)]
@@ -144,14 +144,14 @@ def test_takes_of_one_edit_are_one_fault_with_the_worst_of_them() -> None:
         type(dim)(50, 100, carried=dimmer.carried),
     )
 
-    shot = insert(reel, 0, 100, 500, making=Making(picture_gain=0))
+    shot = insert(reel, 0, 100, 500, machines=Machines(picture_gain=0))
 
     assert told(FaultKind.FLAT_PICTURE, shot) == [(500, 600, 0, 50)]
 
 
 def test_worse_level_annoys_more() -> None:
     def severity(white: int) -> Severity:
-        shot = insert(carrying(white=white), 0, 100, 500, making=Making(picture_gain=0))
+        shot = insert(carrying(white=white), 0, 100, 500, machines=Machines(picture_gain=0))
         return found(FaultKind.FLAT_PICTURE, shot)[0].severity
 
     assert [severity(white) for white in (79, 70, 69, 60, 59, 50, 49, 10)] == [
@@ -167,7 +167,7 @@ def test_worse_level_annoys_more() -> None:
 
 
 def test_bench_sets_its_own_limits() -> None:
-    shot = insert(carrying(white=90), 0, 100, 500, making=Making(picture_gain=0))
+    shot = insert(carrying(white=90), 0, 100, 500, machines=Machines(picture_gain=0))
 
     assert told(FaultKind.FLAT_PICTURE, shot, bench=limited(flat_picture=91)) == [(500, 600, 0, 90)]
 

@@ -12,7 +12,7 @@ from exercises.tape import (
     FaultKind,
     Insert,
     Levels,
-    Making,
+    Machines,
     Marks,
     SoundLevel,
     SoundMode,
@@ -34,8 +34,8 @@ WORDS = (Span(100, 125), Span(150, 175), Span(180, 200))
 
 
 def automatic(source_marks: Marks, first: int, out: int, *, gain: int = 0) -> Insert:
-    making = Making(sound=SoundLevel(SoundMode.AUTOMATIC, gain))
-    return insert(carrying(marks=source_marks), first, out, 500, making=making)
+    machines = Machines(sound=SoundLevel(SoundMode.AUTOMATIC, gain))
+    return insert(carrying(marks=source_marks), first, out, 500, machines=machines)
 
 
 SPEECH = Marks(words=WORDS)
@@ -89,15 +89,15 @@ def test_slow_attack_leaves_the_gain_up_after_a_short_word() -> None:
 
 @pytest.mark.parametrize("mode", [SoundMode.BY_HAND, SoundMode.LIMITER])
 def test_only_automatic_gain_lifts_a_pause(mode: SoundMode) -> None:
-    shot = insert(carrying(marks=SPEECH), 100, 200, 500, making=Making(sound=SoundLevel(mode)))
+    shot = insert(carrying(marks=SPEECH), 100, 200, 500, machines=Machines(sound=SoundLevel(mode)))
 
     assert told(FaultKind.NOISY_PAUSES, shot) == []
 
 
 def test_quiet_room_stays_quiet_and_the_limit_is_the_benchs() -> None:
-    making = Making(sound=SoundLevel(SoundMode.AUTOMATIC))
+    machines = Machines(sound=SoundLevel(SoundMode.AUTOMATIC))
     take = Take(0, 1000, carried=Carried(Levels(room=-600), marks=SPEECH))
-    shot = insert(tape(take), 100, 200, 500, making=making)
+    shot = insert(tape(take), 100, 200, 500, machines=machines)
 
     assert told(FaultKind.NOISY_PAUSES, shot) == []
     assert told(FaultKind.NOISY_PAUSES, shot, bench=limited(noise_floor=-430)) == [
@@ -106,8 +106,8 @@ def test_quiet_room_stays_quiet_and_the_limit_is_the_benchs() -> None:
 
 
 def test_noise_that_the_gain_did_not_raise_is_not_its_doing() -> None:
-    making = Making(sound=SoundLevel(SoundMode.AUTOMATIC))
-    shot = insert(carrying(room=-200, marks=SPEECH), 100, 200, 500, making=making)
+    machines = Machines(sound=SoundLevel(SoundMode.AUTOMATIC))
+    shot = insert(carrying(room=-200, marks=SPEECH), 100, 200, 500, machines=machines)
     stiff = replace(BENCH, automatic_gain=AutomaticGain(most=9))
 
     assert told(FaultKind.NOISY_PAUSES, shot, bench=stiff) == []
@@ -156,8 +156,8 @@ def test_louder_input_needs_less_gain_and_leaves_more_to_recover() -> None:
     bench: Bench = limited(noise_floor=-400)
 
     def lifted(sound: int) -> int:
-        making = Making(sound=SoundLevel(SoundMode.AUTOMATIC))
-        shot = insert(carrying(sound=sound, marks=SPEECH), 100, 150, 500, making=making)
+        machines = Machines(sound=SoundLevel(SoundMode.AUTOMATIC))
+        shot = insert(carrying(sound=sound, marks=SPEECH), 100, 150, 500, machines=machines)
         return found(FaultKind.NOISY_PAUSES, shot, bench=bench)[0].measured.value
 
     rest = -100.0  # speech 10 dB over line-up has 10 dB taken off

@@ -105,13 +105,13 @@ def test_frames_out_of_step_are_those_found_frame_by_frame(document: Document) -
 def plainly(document: Document) -> dict[str, Any]:
     """The same session without a word on how it was made."""
     keys = ("levels", "chain", "marks", "sync", "recorder")
-    making = ("player", "recorder", "picture_level", "sound_level")
+    machines = ("player", "recorder", "picture_level", "sound_level")
     plain: Document = json.loads(json.dumps(document))
     for part in (*plain["master"]["recorded"], *_takes(plain)):
         for key in keys:
             part.pop(key, None)
     for edit in plain["edits"]:
-        for key in making:
+        for key in machines:
             edit.pop(key, None)
     return plain
 

@@ -15,7 +15,7 @@ from exercises.tape import (
     Levels,
     Limiter,
     Limits,
-    Making,
+    Machines,
     Marks,
     Player,
     Rate,
@@ -91,7 +91,7 @@ def test_take_is_read() -> None:
 
 
 def test_edit_is_read() -> None:
-    assert read_edit_session(TOLD).edits[0].making == Making(
+    assert read_edit_session(TOLD).edits[0].machines == Machines(
         player=Player(tracking=-20, skew=5, drift=Drift(7, tracking=3, skew=1)),
         recorder=Recorder("the lent one", tracking=4, snr=400),
         picture_gain=-10,
@@ -119,7 +119,7 @@ def test_pass_is_read_and_no_gain_changes_it() -> None:
 
     assert made.carried.levels == Levels(white=60)
     assert made.chain == (400,)
-    assert made.making.recorder == Recorder("the lent one")
+    assert made.machines.recorder == Recorder("the lent one")
     assert session.master.sound.runs[0].value.made == made
     found = faults(session.master, session.bench)
     assert [fault.measured.value for fault in found if fault.kind is FaultKind.FLAT_PICTURE] == [60]
@@ -129,7 +129,9 @@ def test_insert_is_read_like_an_assemble() -> None:
     document = changed("edits.0.mode", "insert")
     document["edits"][0] |= {"picture": True, "sound": False}
 
-    assert read_edit_session(document).edits[0].making == read_edit_session(TOLD).edits[0].making
+    assert (
+        read_edit_session(document).edits[0].machines == read_edit_session(TOLD).edits[0].machines
+    )
 
 
 @pytest.mark.parametrize(

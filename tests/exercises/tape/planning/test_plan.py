@@ -9,7 +9,7 @@ from exercises.tape import (
     Carried,
     Kept,
     Levels,
-    Making,
+    Machines,
     Marks,
     Plan,
     Recorder,
@@ -20,7 +20,7 @@ from exercises.tape import (
     Tape,
     plan,
 )
-from exercises.tape.made import Made
+from exercises.tape.history import History
 from tests.exercises.tape.judging.briefs import (
     BENCH,
     BLACK,
@@ -144,19 +144,19 @@ def test_plan_leaves_alone_what_lies_within_its_tolerance() -> None:
 
 def test_plan_brings_speech_to_line_up_and_keeps_to_the_recorder() -> None:
     quiet = Source("quiet", (Take(0, 900, carried=Carried(Levels(sound=-60))),))
-    second = Made(making=Making(recorder=Recorder("second")))
+    second = History(machines=Machines(recorder=Recorder("second")))
     tape = Tape.blank(3000).with_pass(0, 3000, "black", made=second)
 
     found = plan(brief(*both("quiet", 300, 400, 500)), tape, sources={"quiet": quiet}, bench=BENCH)
 
     assert isinstance(found, Plan)
-    assert [edit.making for edit in found.edits] == [
-        Making(recorder=Recorder("second"), sound=SoundLevel(gain=60))
+    assert [edit.machines for edit in found.edits] == [
+        Machines(recorder=Recorder("second"), sound=SoundLevel(gain=60))
     ]
 
 
 def test_plan_does_over_what_was_badly_made_and_nothing_else() -> None:
-    off = replace(insert(BRIDGE, 300, 400, 500), making=Making(recorder=Recorder(tracking=30)))
+    off = replace(insert(BRIDGE, 300, 400, 500), machines=Machines(recorder=Recorder(tracking=30)))
     tape = recorded(off, insert(HARBOUR, 300, 400, 600))
 
     assert recordings(brief(*LEVER, *both("harbour", 300, 400, 600)), tape) == [

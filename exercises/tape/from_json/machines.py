@@ -4,10 +4,10 @@ from collections.abc import Mapping
 
 from exercises.tape.from_json.bounds import GAIN, SKEW, SNR, TRACK, NumberBounds
 from exercises.tape.from_json.document_value import LIMIT, DocumentValue, Fields
-from exercises.tape.making import (
+from exercises.tape.machines import (
     WELL_ADJUSTED,
     Drift,
-    Making,
+    Machines,
     Player,
     Recorder,
     SoundLevel,
@@ -19,14 +19,14 @@ SEED = NumberBounds(0, LIMIT)
 STEP = NumberBounds(0, 100)
 
 
-def read_making(fields: Mapping[str, DocumentValue]) -> Making:
-    making = Making(
+def read_machines(fields: Mapping[str, DocumentValue]) -> Machines:
+    machines = Machines(
         player=_player(fields.get("player")),
         recorder=read_recorder(fields.get("recorder")),
         picture_gain=_picture_gain(fields.get("picture_level")),
         sound=_sound_level(fields.get("sound_level")),
     )
-    return WELL_ADJUSTED if making == WELL_ADJUSTED else making
+    return WELL_ADJUSTED if machines == WELL_ADJUSTED else machines
 
 
 def _player(given: DocumentValue | None) -> Player:

@@ -64,8 +64,11 @@ class SoundLevel:
 
 
 @dataclass(frozen=True, slots=True)
-class Making:
-    """``picture_gain`` is in 0.1 dB; None leaves the picture level to the recorder."""
+class Machines:
+    """How the two machines stand while one recording is made.
+
+    ``picture_gain`` is in 0.1 dB; None leaves the picture level to the recorder.
+    """
 
     player: Player = Player()
     recorder: Recorder = Recorder()
@@ -78,4 +81,4 @@ class Making:
         return self.player.drift is not None or self.sound.mode is SoundMode.AUTOMATIC
 
 
-WELL_ADJUSTED = Making()
+WELL_ADJUSTED = Machines()

@@ -5,10 +5,10 @@ from exercises.tape import (
     Bench,
     Carried,
     Drift,
+    History,
     Insert,
     Levels,
-    Made,
-    Making,
+    Machines,
     Player,
     Rate,
     Recorder,
@@ -19,15 +19,15 @@ from exercises.tape import (
     Tape,
     record,
 )
-from exercises.tape.made import PLAINLY
+from exercises.tape.history import PLAINLY
 
 BENCH = Bench(Rate.R25, lock=0, relock=0, erase_gap=0)
 BLANK = Tape.blank(1000)
 PLAIN = Source("A", (Take(0, 500),))
-OFF = Making(recorder=Recorder(tracking=5))
+OFF = Machines(recorder=Recorder(tracking=5))
 
 
-def made(tape: Tape, frame: int) -> Made:
+def made(tape: Tape, frame: int) -> History:
     run = tape.picture.at(frame)
     assert run is not None
     return run.value.made
@@ -42,18 +42,20 @@ def test_recording_on_a_well_adjusted_bench_is_made_plainly() -> None:
 def test_picture_and_sound_carry_how_they_were_made() -> None:
     carried = Carried(Levels(white=90), chain=(400,))
     source = Source("A", (Take(0, 50), Take(50, 500, carried=carried, sync=True)))
-    tape = record(BLANK, Assemble(source, 0, 100, 0, making=OFF), BENCH)
+    tape = record(BLANK, Assemble(source, 0, 100, 0, machines=OFF), BENCH)
 
     assert [run.value.made for run in tape.picture.runs] == [
-        Made(making=OFF),
-        Made(carried, OFF, together=50),
+        History(machines=OFF),
+        History(carried, OFF, together=50),
     ]
     assert tape.sound.runs == tape.picture.runs
 
 
 def test_recordings_made_alike_are_one_run_and_others_stay_two() -> None:
-    first = record(BLANK, Assemble(PLAIN, 0, 100, 0, making=OFF), BENCH)
-    alike = Insert(PLAIN, 100, 150, 100, True, True, making=Making(recorder=Recorder(tracking=5)))
+    first = record(BLANK, Assemble(PLAIN, 0, 100, 0, machines=OFF), BENCH)
+    alike = Insert(
+        PLAIN, 100, 150, 100, True, True, machines=Machines(recorder=Recorder(tracking=5))
+    )
     other = Insert(PLAIN, 100, 150, 100, True, True)
 
     assert len(record(first, alike, BENCH).picture.runs) == 1
@@ -61,12 +63,12 @@ def test_recordings_made_alike_are_one_run_and_others_stay_two() -> None:
 
 
 def test_only_what_wanders_keeps_where_it_began() -> None:
-    steady = Making(Player(tracking=20), sound=SoundLevel(SoundMode.LIMITER, 30))
-    drifting = Making(Player(drift=Drift(1, tracking=5)))
-    automatic = Making(sound=SoundLevel(SoundMode.AUTOMATIC))
+    steady = Machines(Player(tracking=20), sound=SoundLevel(SoundMode.LIMITER, 30))
+    drifting = Machines(Player(drift=Drift(1, tracking=5)))
+    automatic = Machines(sound=SoundLevel(SoundMode.AUTOMATIC))
 
-    for making, since in ((steady, None), (drifting, 30), (automatic, 30)):
-        tape = record(BLANK, Assemble(PLAIN, 30, 100, 0, making=making), BENCH)
+    for machines, since in ((steady, None), (drifting, 30), (automatic, 30)):
+        tape = record(BLANK, Assemble(PLAIN, 30, 100, 0, machines=machines), BENCH)
         tape = record(tape, Insert(PLAIN, 0, 10, 0, True, True), BENCH)
         assert made(tape, 20).since == since
 
@@ -74,5 +76,5 @@ def test_only_what_wanders_keeps_where_it_began() -> None:
 def test_chain_has_the_recorder_when_it_is_not_as_good_as_the_bench() -> None:
     carried = Carried(chain=(400, 410))
 
-    assert Made(carried).chain == (400, 410)
-    assert Made(carried, Making(recorder=Recorder(snr=390))).chain == (400, 410, 390)
+    assert History(carried).chain == (400, 410)
+    assert History(carried, Machines(recorder=Recorder(snr=390))).chain == (400, 410, 390)

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from exercises.tape.levels import LINED_UP, Levels
-from exercises.tape.making import WELL_ADJUSTED, Making
+from exercises.tape.machines import WELL_ADJUSTED, Machines
 from exercises.tape.marks import UNMARKED, Marks
 
 
@@ -26,11 +26,11 @@ LINED_UP_TAKE = Carried()
 
 
 @dataclass(frozen=True, slots=True)
-class Made:
+class History:
     """How a stretch of tape came about.
 
     carried   what the source carried there
-    making    how it was recorded
+    machines  how they stood when it was recorded
     since     source frame at which the recording began; None where nothing wanders
               while the tape runs, so that it can't matter
     together  start of the take whose picture and sound belong together; None where
@@ -38,15 +38,15 @@ class Made:
     """
 
     carried: Carried = LINED_UP_TAKE
-    making: Making = WELL_ADJUSTED
+    machines: Machines = WELL_ADJUSTED
     since: int | None = None
     together: int | None = None
 
     @property
     def chain(self) -> tuple[int, ...]:
         """Signal-to-noise of the recordings that the bench's figure is not true of."""
-        snr = self.making.recorder.snr
+        snr = self.machines.recorder.snr
         return self.carried.chain if snr is None else (*self.carried.chain, snr)
 
 
-PLAINLY = Made()
+PLAINLY = History()

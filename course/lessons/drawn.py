@@ -4,7 +4,7 @@ from typing import Any
 
 from course.lessons.figures import duration
 from course.lessons.lesson import Answer, Lesson
-from course.lessons.plays import plays, side
+from course.lessons.plays import plays, side_named
 from course.lessons.showing import after
 from exercises.tape import EditSession, Tape, Track
 
@@ -61,20 +61,20 @@ def state_at(lesson: Lesson, *, frame: int, **at: Any) -> Answer:
 
 def laid_at(lesson: Lesson, *, track: str, frame: int, **at: Any) -> Answer:
     """The source that a picture or sound track holds at a frame, or "nothing"."""
-    run = side(session_of(lesson, **at).recorded(), track).at(frame)
+    run = session_of(lesson, **at).recorded().on(side_named(track)).at(frame)
     return "nothing" if run is None else run.value.source
 
 
 def laid_length(lesson: Lesson, *, track: str, source: str, **at: Any) -> Answer:
     """How much of a track holds frames of a source."""
     session = session_of(lesson, **at)
-    runs = side(session.recorded(), track).runs
+    runs = session.recorded().on(side_named(track)).runs
     frames = sum(run.end - run.start for run in runs if run.value.source == source)
     return duration(frames, session.bench.rate)
 
 
 def generation_at(lesson: Lesson, *, track: str, frame: int, **at: Any) -> Answer:
-    run = side(session_of(lesson, **at).recorded(), track).at(frame)
+    run = session_of(lesson, **at).recorded().on(side_named(track)).at(frame)
     return 0 if run is None else run.value.generation
 
 
@@ -87,8 +87,8 @@ def track_unchanged(lesson: Lesson, *, track: str, before: int, **at: Any) -> An
 def recorded_over(lesson: Lesson, *, track: str, before: int, **at: Any) -> Answer:
     """How much of what a track played cleanly after `before` edits it plays no more."""
     session = session_of(lesson, **at)
-    then = plays(_before(lesson, before, at), session.bench, track)
-    now = plays(session.recorded(), session.bench, track)
+    then = plays(_before(lesson, before, at), session.bench, side_named(track))
+    now = plays(session.recorded(), session.bench, side_named(track))
     lost = sum(a is not None and a != b for a, b in zip(then, now, strict=True))
     return duration(lost, session.bench.rate)
 
@@ -119,4 +119,4 @@ def _before(lesson: Lesson, before: int, at: dict[str, Any]) -> Tape:
 
 def _track(tape: Tape, track: str) -> Track[Any]:
     tracks: dict[str, Track[Any]] = {"control": tape.control}
-    return tracks[track] if track in tracks else side(tape, track)
+    return tracks[track] if track in tracks else tape.on(side_named(track))

@@ -6,9 +6,7 @@ from course.lessons.drawn import session_of
 from course.lessons.lesson import Answer, Lesson
 from course.lessons.plays import Content, plays
 from course.lessons.showing import after
-from exercises.tape import Assemble, Bench, Edit, Insert, Tape, record
-
-SIDES = ("picture", "sound")
+from exercises.tape import SIDES, Assemble, Bench, Edit, Insert, Side, Tape, record
 
 
 def right_modes(
@@ -47,7 +45,7 @@ def _modes(edit: Edit) -> dict[str, Edit]:
     }
 
 
-def _gives(tape: Tape, bench: Bench, wanted: dict[str, list[Content]]) -> bool:
+def _gives(tape: Tape, bench: Bench, wanted: dict[Side, list[Content]]) -> bool:
     return all(
         want is None or want == got
         for track, wants in wanted.items()

@@ -1,20 +1,23 @@
-"""What a track of a tape plays cleanly, frame by frame: worked out apart from `play`."""
+"""What a track of a tape plays cleanly, frame by frame."""
 
-from exercises.tape import Bench, Laid, Tape, Track
+from exercises.tape import SIDES, Bench, Side, Tape, passages
 
 Content = tuple[str, int] | None  # a source and its frame
 
 
-def plays(tape: Tape, bench: Bench, track: str) -> list[Content]:
-    """What a track plays cleanly, frame by frame."""
-    shown: list[Content] = [None] * tape.length
-    for pulses in tape.control.runs:
-        for frame in range(pulses.start + bench.relock, pulses.end):
-            run = side(tape, track).at(frame)
-            if run is not None and run.value.settled:
-                shown[frame] = (run.value.source, run.tail(frame).value.frame)
+def side_named(name: str) -> Side:
+    """Picture or sound, as a lesson names it; KeyError for anything else."""
+    sides: dict[str, Side] = {side: side for side in SIDES}
+    return sides[name]
+
+
+def plays(tape: Tape, bench: Bench, side: Side) -> list[Content]:
+    """What one of picture and sound plays cleanly, frame by frame."""
+    shown: list[Content] = []
+    for passage in passages(tape, relock=bench.relock, sides=(side,)):
+        laid, frames = passage.laid(side), range(passage.end - passage.start)
+        if laid and laid.settled and passage.pulses and not passage.rolls:
+            shown += [(laid.source, laid.frame + frame) for frame in frames]
+        else:
+            shown += [None for _ in frames]
     return shown
-
-
-def side(tape: Tape, track: str) -> Track[Laid]:
-    return {"picture": tape.picture, "sound": tape.sound}[track]

@@ -9,7 +9,13 @@ import shutil
 import tempfile
 from pathlib import Path
 
-data_dir = Path(tempfile.mkdtemp(prefix="run-up-tests-"))
+from tests.once import RUN
+
+if RUN not in os.environ:  # the others of the run are told
+    os.environ[RUN] = tempfile.mkdtemp(prefix="run-up-tests-")
+    atexit.register(shutil.rmtree, os.environ[RUN], ignore_errors=True)
+
+data_dir = Path(tempfile.mkdtemp(prefix="data-", dir=os.environ[RUN]))
 # A process that runs a share of the tests may be told to end before pytest has tidied up.
 atexit.register(shutil.rmtree, data_dir, ignore_errors=True)
 (data_dir / "static").mkdir()

@@ -8,7 +8,8 @@ from pathlib import Path
 import psycopg
 from psycopg import sql
 
-from tests.sites import QUAY_STREET, Site, in_sqlite
+from tests.quay_street import as_restored
+from tests.sites import Site, in_sqlite
 
 # The last migrations of that version, in the order in which they can be applied.
 AS_IT_WAS = [
@@ -23,10 +24,8 @@ AS_IT_WAS = [
 def as_it_was(site: Site) -> Site:
     """Fill an empty site with the demo, and leave it at the tables of that version."""
     if not site.url:
-        site.manage("restore", str(QUAY_STREET))
-        return site
-    kept = Site(site.data)
-    kept.manage("restore", str(QUAY_STREET))
+        return as_restored(site.data)
+    kept = as_restored(site.data)
     for app, number in AS_IT_WAS:
         site.manage("migrate", app, number, "--verbosity=0")
     with psycopg.connect(site.url) as database:

@@ -8,11 +8,14 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from http.cookiejar import CookieJar
+from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import NamedTuple
 from urllib.error import HTTPError
 from urllib.parse import urlencode
 from urllib.request import HTTPCookieProcessor, OpenerDirector, build_opener
 
+from tests.once import once
 from tests.sites import ROOT, Site
 
 QUAY_STREETS_PASSWORD = "run-up at quay street"
@@ -59,7 +62,7 @@ def served(site: Site, *, prepared: bool = False, port: int = 0) -> Iterator[str
     At the `port`, or at any that is free.
     """
     if not prepared:
-        site.manage("collectstatic", "--no-input", "--verbosity=0")
+        give_static_files(site)
     port = port or free_port()
     command = [sys.executable, "-m", "gunicorn", "course.wsgi", "--no-control-socket"]
     size = ["--workers", "2", "--threads", "4", "--bind", f"127.0.0.1:{port}"]
@@ -70,6 +73,20 @@ def served(site: Site, *, prepared: bool = False, port: int = 0) -> Iterator[str
     finally:
         server.terminate()
         server.wait(20)
+
+
+def give_static_files(site: Site) -> None:
+    """As `collectstatic` does."""
+    folder = site.data / "static"
+    if not folder.exists():
+        folder.symlink_to(once("static", collect))
+
+
+def collect(folder: Path) -> None:
+    """They are the same for every site."""
+    with TemporaryDirectory(dir=folder.parent) as data:
+        Site(Path(data)).manage("collectstatic", "--no-input", "--verbosity=0")
+        Path(data, "static").rename(folder)
 
 
 def free_port() -> int:

@@ -118,14 +118,3 @@ def new_site(data: Path) -> Iterator[Site]:
         return
     with new_database() as url:
         yield Site(data, url)
-
-
-def quay_street(data: Path, url: str = "") -> Site:
-    """The kept demo, brought to this version."""
-    site = Site(data)
-    site.manage("restore", str(QUAY_STREET))
-    site.manage("migrate", "--verbosity=0")
-    if url:
-        site.manage("move_to", url)
-        site.url = url
-    return site

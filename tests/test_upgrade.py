@@ -75,13 +75,12 @@ def comparable(value: object) -> object:
 RENAMED = {"session_id": "sitting_id"}
 
 
-@pytest.mark.parametrize("table", ["exercises_attempt", "exercises_asked", "exercises_signoff"])
-def test_old_rows_are_there_as_they_were(
-    upgraded: Site, old_rows: dict[str, Table], table: str
-) -> None:
-    now = upgraded.tables()[table]
+def test_old_rows_are_there_as_they_were(upgraded: Site, old_rows: dict[str, Table]) -> None:
+    now = upgraded.tables()
 
-    assert {key: still(now[key], row) for key, row in old_rows[table].items()} == old_rows[table]
+    for table in ("exercises_attempt", "exercises_asked", "exercises_signoff"):
+        rows = old_rows[table]
+        assert {key: still(now[table][key], row) for key, row in rows.items()} == rows
 
 
 def still(row: Row, old: Row) -> Row:
@@ -89,49 +88,54 @@ def still(row: Row, old: Row) -> Row:
     return {name: row[RENAMED.get(name, name)] for name in old}
 
 
-@pytest.mark.parametrize("table", ["exercises_attempt", "exercises_asked"])
-def test_own_drills_know_the_revision_that_was_asked(upgraded: Site, table: str) -> None:
+def test_own_drills_know_the_revision_that_was_asked(upgraded: Site) -> None:
     now = upgraded.tables()
     revisions = {
         (f"own-{row['drill_id']}", row["number"]): key
         for key, row in now["exercises_ownrevision"].items()
     }
-    own = [row for row in now[table].values() if row["drill"].startswith("own-")]
+    for table in (now["exercises_attempt"], now["exercises_asked"]):
+        own = [row for row in table.values() if row["drill"].startswith("own-")]
 
-    assert own
-    assert [row["own_id"] for row in own] == [
-        revisions[row["drill"], row["revision"]] for row in own
-    ]
-    assert not [row for row in now[table].values() if row["own_id"] and row not in own]
+        assert own
+        assert [row["own_id"] for row in own] == [
+            revisions[row["drill"], row["revision"]] for row in own
+        ]
+        assert not [row for row in table.values() if row["own_id"] and row not in own]
 
 
-def test_learner_opens_every_old_attempt(upgraded: Site, old_rows: dict[str, Table]) -> None:
-    attempts = attempts_of("sorrel", old_rows)
+@pytest.fixture(scope="module")
+def address(upgraded: Site) -> Iterator[str]:
     with served(upgraded) as address:
-        sorrel = Visitor(address)
-        first = sorrel.sign_in("sorrel")
-        pages = [(each, sorrel.get(f"/record/{each['key']}/")) for each in attempts]
-        others = [sorrel.get(path).status for path in ("/record/", "/sittings/", "/drills/")]
+        yield address
+
+
+def test_learner_opens_old_attempts_of_every_sort(address: str, old_rows: dict[str, Table]) -> None:
+    attempts = of_every_sort(attempts_of("sorrel", old_rows))
+    sorrel = Visitor(address)
+    first = sorrel.sign_in("sorrel")
+    pages = [(each, sorrel.get(f"/record/{each['key']}/")) for each in attempts]
+    others = [sorrel.get(path).status for path in ("/record/", "/sittings/", "/drills/")]
 
     assert heading(first.page) == "Today"
     assert [each["key"] for each, page in pages if page.status != 200] == []
     assert [each["key"] for each, page in pages if not shows(each, page.page)] == []
-    assert (len(pages), others) == (99, [200, 200, 200])
+    assert len({each["drill"] for each in attempts}) > 15
+    assert others == [200, 200, 200]
 
 
 def test_instructor_opens_the_board_and_old_attempts(
-    upgraded: Site, old_rows: dict[str, Table]
+    address: str, old_rows: dict[str, Table]
 ) -> None:
     person = "/cohorts/{cohort_id}/people/{person_id}/".format(**place_of("wren", old_rows))
     of_each_drill = {each["drill"]: each for each in attempts_of("wren", old_rows)}
-    with served(upgraded) as address:
-        orla = Visitor(address)
-        orla.sign_in("orla")
-        board = [orla.get(path).status for path in ("/cohorts/", "/cohorts/1/", person)]
-        pages = {
-            drill: shows(each, orla.get(f"{person}attempts/{each['key']}/").page)
-            for drill, each in of_each_drill.items()
-        }
+    orla = Visitor(address)
+    orla.sign_in("orla")
+    board = [orla.get(path).status for path in ("/cohorts/", "/cohorts/1/", person)]
+    pages = {
+        drill: shows(each, orla.get(f"{person}attempts/{each['key']}/").page)
+        for drill, each in of_each_drill.items()
+    }
 
     assert board == [200, 200, 200]
     assert len(pages) > 10
@@ -141,6 +145,12 @@ def test_instructor_opens_the_board_and_old_attempts(
 def attempts_of(name: str, tables: dict[str, Table]) -> list[Row]:
     person = place_of(name, tables)["person_id"]
     return [row for row in tables["exercises_attempt"].values() if row["person_id"] == person]
+
+
+def of_every_sort(attempts: list[Row]) -> list[Row]:
+    """One of each drill and revision, right, wrong and pending."""
+    sorts = {(row["drill"], row["revision"], row["right"], row["pending"]): row for row in attempts}
+    return list(sorts.values())
 
 
 def place_of(name: str, tables: dict[str, Table]) -> Row:

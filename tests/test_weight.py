@@ -3,6 +3,7 @@
 import gzip
 import re
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 
 import brotli
@@ -27,6 +28,7 @@ def assets(page: str) -> set[str]:
     return set(re.findall(r'(?:href|src)="/static/([^"]+)"', page))
 
 
+@cache
 def sent(name: str) -> int:
     """Bytes of a static file as it is sent: brotli, where that helps."""
     path = finders.find(name)

@@ -49,7 +49,10 @@ class Term:
         return {name.casefold() for name in (self.term, *linked)}
 
     def patterns(self) -> list[tuple[str, str]]:
-        """Each form that is found by itself, with a pattern whose one group is linked."""
+        """Each form that is found by itself, with a pattern from its first word.
+
+        The one group of the pattern is what is linked.
+        """
         if not self.automatic:
             return []
         own = [] if any("[" in form for form in self.forms) else [self.term]
@@ -62,7 +65,7 @@ class Term:
         barred = rf"(?! (?:{others})(?![\w-]))" if others else ""
         whole = f"{re.escape(before)}({re.escape(linked)}){re.escape(behind)}"
         after = "".join(rf"(?<!{re.escape(word)} )" for word in self.not_after)
-        return rf"(?<![\w-]){after}{whole}(?![\w-]){barred}"
+        return rf"{after}{whole}(?![\w-]){barred}"
 
 
 @dataclass(frozen=True)
@@ -94,7 +97,8 @@ class Glossary:
         found = [(form, pattern, term) for term in self.terms for form, pattern in term.patterns()]
         found.sort(key=lambda each: -len(each[0]))
         one = "|".join(pattern for _, pattern, _ in found) or r"(?!)"
-        return re.compile(one, re.IGNORECASE), [term for *_, term in found]
+        # Said once before all: no place that begins no word is tried with every one of them.
+        return re.compile(rf"(?<![\w-])(?:{one})", re.IGNORECASE), [term for *_, term in found]
 
 
 NO_GLOSSARY = Glossary()

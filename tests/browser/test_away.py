@@ -8,8 +8,9 @@ from playwright.sync_api import BrowserContext, Page, expect
 
 from tests.browser.site import follow, violations
 from tests.postgresql import own_server
+from tests.quay_street import quay_street
 from tests.served import QUAY_STREETS_PASSWORD, free_port, served
-from tests.sites import Site, quay_street
+from tests.sites import Site
 
 NOTE = "The reel ends at the ferry; the left recorder has the master, the right one has the copy."
 KEPT = "Your answer is kept here. It’s sent as soon as the site can be reached."

@@ -9,8 +9,9 @@ import pytest
 from pytest_django import Settings
 
 from course.data_dir import close_to_others, is_shared
+from tests.quay_street import quay_street
 from tests.served import Visitor, served
-from tests.sites import Site, quay_street
+from tests.sites import Site
 
 
 @pytest.fixture(autouse=True)
@@ -31,7 +32,7 @@ def modes(folder: Path, *names: str) -> dict[str, str]:
 def test_new_site_is_closed(tmp_path: Path) -> None:
     site = Site(tmp_path / "data")
     site.data.mkdir()
-    site.manage("migrate", "--verbosity=0")
+    site.manage("migrate", "contenttypes", "--verbosity=0")
 
     assert (mode(site.data), mode(site.database)) == ("0o700", "0o600")
 
@@ -62,7 +63,7 @@ def test_database_elsewhere_is_closed_too(tmp_path: Path) -> None:
     elsewhere = tmp_path / "elsewhere.sqlite3"
     site = Site(tmp_path / "data", f"sqlite:///{elsewhere}")
     site.data.mkdir()
-    site.manage("migrate", "--verbosity=0")
+    site.manage("migrate", "contenttypes", "--verbosity=0")
 
     assert mode(elsewhere) == "0o600"
 

@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from course.databases import POSTGRESQL, SQLITE, database_at
+from tests.quay_street import quay_street
 from tests.served import Visitor, served
-from tests.sites import quay_street
 
 
 def test_wal_stays_between_requests(tmp_path: Path) -> None:

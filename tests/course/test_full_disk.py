@@ -6,8 +6,9 @@ from pathlib import Path
 import pytest
 
 from tests.disks import fill, small_disk
+from tests.quay_street import quay_street
 from tests.served import Visitor, heading, question_in_words, served
-from tests.sites import Site, quay_street
+from tests.sites import Site
 
 MEGABYTES = 64
 NOTE = "The reel ends at the ferry; the left recorder has the master. " * 12

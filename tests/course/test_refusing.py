@@ -7,7 +7,8 @@ from pathlib import Path
 import pytest
 
 from tests.disks import fill, make_read_only, small_disk
-from tests.sites import QUAY_STREET, ROOT, Site, quay_street
+from tests.quay_street import quay_street
+from tests.sites import QUAY_STREET, ROOT, Site
 
 START = ["manage.py", "start"]
 SERVE = ["-m", "gunicorn", "course.wsgi", "--bind", "127.0.0.1:0", "--no-control-socket"]

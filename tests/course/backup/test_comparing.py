@@ -14,7 +14,8 @@ from course.backup import copying
 from course.backup.refusal import BackupRefused
 from course.databases import database_at
 from exercises.models import Attempt
-from tests.sites import ON_POSTGRESQL, new_database, quay_street
+from tests.quay_street import quay_street
+from tests.sites import ON_POSTGRESQL, new_database
 
 CHANGES = {
     "a word": "UPDATE exercises_attempt SET skill = skill || '.' WHERE id = 700",

@@ -11,6 +11,7 @@ from threading import Thread
 
 import pytest
 
+from tests.quay_street import prepared
 from tests.sites import ROOT, Site, Table, new_site
 
 pytestmark = pytest.mark.database
@@ -60,8 +61,7 @@ def answering(site: Site) -> Iterator[Answering]:
 
 def test_every_backup_under_load_is_a_moment_of_the_site(tmp_path: Path) -> None:
     with new_site(tmp_path / "live") as live:
-        live.data.mkdir()
-        live.manage("migrate", "--verbosity=0")
+        prepared(live)
         with answering(live) as learners:
             acknowledged = [backed_up(live, learners, each) for each in archives(tmp_path)]
             learners.go_on()

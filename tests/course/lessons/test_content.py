@@ -7,10 +7,10 @@ import pytest
 from course.lessons.blocks.figure import Figure
 from course.lessons.claims import confirm
 from course.lessons.lesson import Box, Claim, Diagram, Lesson, PlacedDrill
-from course.lessons.shelf import CONTENT, read_shelf
+from course.lessons.shelf import CONTENT, shelf
 from tests.course.lessons.words import words
 
-SHELF = read_shelf(CONTENT)
+SHELF = shelf()
 COURSE = (
     "what-an-edit-is",
     "what-is-on-the-tape",

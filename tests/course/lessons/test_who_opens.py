@@ -5,12 +5,12 @@ from pathlib import Path
 
 import pytest
 
-from course.lessons.shelf import CONTENT, read_shelf
+from course.lessons.shelf import shelf
 from exercises.demo.cast import BENCH
 from exercises.drills.kinds.care_and_safety.cases import CASES
 from exercises.drills.kinds.care_and_safety.rules import COVERS
 
-SHELF = read_shelf(CONTENT)
+SHELF = shelf()
 README = (Path(__file__).parents[3] / "README.md").read_text(encoding="utf-8")
 OTHERWISE = re.compile(r"\b(trained|qualified|authorised|shown (how|what))\b", re.IGNORECASE)
 

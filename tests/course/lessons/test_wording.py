@@ -5,10 +5,10 @@ from itertools import combinations
 
 import pytest
 
-from course.lessons.shelf import CONTENT, read_shelf
+from course.lessons.shelf import shelf
 from tests.course.lessons.words import AMERICAN, other_words, runs, sentences, words
 
-SHELF = read_shelf(CONTENT)
+SHELF = shelf()
 TEXTS = {lesson.slug: list(lesson.texts()) for lesson in SHELF.lessons}
 TEXTS["glossary"] = [term.means for term in SHELF.glossary.terms]
 every_text = pytest.mark.parametrize("texts", TEXTS.values(), ids=TEXTS)

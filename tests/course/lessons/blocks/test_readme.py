@@ -10,7 +10,7 @@ from course.lessons.blocks.figure import Figure
 from course.lessons.blocks.register import BLOCKS, read_block
 from course.lessons.front import read_front, split
 from course.lessons.lesson import Diagram
-from course.lessons.shelf import CONTENT, read_shelf
+from course.lessons.shelf import shelf
 from tests.course.lessons.blocks.gallery import GALLERY
 from tests.course.lessons.sample import shelve, spoilt
 
@@ -18,11 +18,7 @@ README = (Path(course.lessons.__file__).parent / "README.md").read_text(encoding
 HEAD, *EXAMPLES = re.findall(
     r"^````\n```([a-z-]+)\n(.*?)^```\n````$", README, re.DOTALL | re.MULTILINE
 )
-MAPS = {
-    name: drawn
-    for lesson in read_shelf(CONTENT).lessons
-    for name, drawn in lesson.diagrams().items()
-}
+MAPS = {name: drawn for lesson in shelf().lessons for name, drawn in lesson.diagrams().items()}
 
 
 def test_head_in_the_example_can_be_read() -> None:

@@ -56,16 +56,15 @@ class Visitor:
 
 
 @contextmanager
-def served(site: Site, *, prepared: bool = False, port: int = 0) -> Iterator[str]:
-    """The address of the site while gunicorn serves it, as README.md says for a server.
+def served(site: Site, *, port: int = 0) -> Iterator[str]:
+    """The address of the site while gunicorn serves it, with as many threads as README.md says.
 
     At the `port`, or at any that is free.
     """
-    if not prepared:
-        give_static_files(site)
+    give_static_files(site)
     port = port or free_port()
     command = [sys.executable, "-m", "gunicorn", "course.wsgi", "--no-control-socket"]
-    size = ["--workers", "2", "--threads", "4", "--bind", f"127.0.0.1:{port}"]
+    size = ["--workers", "1", "--threads", "8", "--bind", f"127.0.0.1:{port}"]
     server = subprocess.Popen([*command, *size], cwd=ROOT, env=site.environment())
     try:
         wait_for(port)

@@ -48,25 +48,27 @@ def browser_type_launch_args(browser_type_launch_args: dict[str, Any]) -> dict[s
 
 
 @pytest.fixture(autouse=True, scope="session")
-def scripts_come_late() -> Iterator[None]:
-    """Where `LATE_SCRIPTS` is set, every script comes so many seconds after it was asked for.
+def static_files() -> Iterator[None]:
+    """A browser asks for each once, as from a server.
 
-    What a test looks at before its page is ready then shows. `--slowmo 300` shows the other kind:
-    what a test looks for after the page has gone on.
+    Where `LATE_SCRIPTS` is set, every script comes so many seconds after it was asked for. What a
+    test looks at before its page is ready then shows. `--slowmo 300` shows the other kind: what a
+    test looks for after the page has gone on.
     """
     late = float(os.environ.get("LATE_SCRIPTS", "0"))
     with pytest.MonkeyPatch.context() as patch:
-        if late:
-            patch.setattr(StaticFilesHandler, "serve", serving(late, StaticFilesHandler.serve))
+        patch.setattr(StaticFilesHandler, "serve", serving(late, StaticFilesHandler.serve))
         yield
 
 
 def serving(late: float, serve: Serve) -> Serve:
-    def serve_late(handler: StaticFilesHandler, request: HttpRequest) -> HttpResponseBase:
+    def serve_file(handler: StaticFilesHandler, request: HttpRequest) -> HttpResponseBase:
         response = serve(handler, request)
-        if request.path.endswith(".js"):
+        is_late = late and request.path.endswith(".js")
+        if is_late:
             time.sleep(late)
-            response["Cache-Control"] = "no-store"  # or only the first page would wait
+        # A late one is asked for again, or only the first page would wait.
+        response["Cache-Control"] = "no-store" if is_late else "max-age=3600"
         return response
 
-    return serve_late
+    return serve_file

@@ -1,6 +1,6 @@
 """A real site is stopped, or its database is, while somebody answers: one attempt in the end."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -29,10 +29,10 @@ def page(context: BrowserContext) -> Iterator[Page]:
     page.close()
 
 
-def open_question(page: Page, address: str) -> str:
-    """Wren signs in and looks at a question; its token."""
+def open_question(page: Page, address: str, name: str = "wren") -> str:
+    """A learner signs in and looks at a question; its token."""
     page.goto(f"{address}/sign-in/")
-    page.get_by_label("Sign-in name").fill("wren")
+    page.get_by_label("Sign-in name").fill(name)
     page.get_by_label("Password").fill(QUAY_STREETS_PASSWORD)
     follow(page.get_by_role("button", name="Sign in"))
     page.goto(f"{address}/drills/free-answer/")
@@ -56,32 +56,26 @@ def expect_sent_once(page: Page, site: Site, token: str) -> None:
     assert NOTE in kept
 
 
-def test_site_that_is_stopped_gets_it_when_it_is_back(page: Page, folder: Path) -> None:
-    site, port = quay_street(folder), free_port()
-    with served(site, port=port) as address:
-        token = open_question(page, address)
-    answer(page)
-    expect(page.locator(".unsent p")).to_have_text(KEPT)
-    assert attempts(site, token) == []
-
-    with served(site, prepared=True, port=port):
-        expect_sent_once(page, site, token)
-
-
-def test_page_that_was_closed_meanwhile_sends_it_when_opened_again(
-    context: BrowserContext, page: Page, folder: Path
+def test_site_that_is_stopped_gets_answers_when_it_is_back(
+    page: Page, new_context: Callable[[], BrowserContext], folder: Path
 ) -> None:
+    """By the page that is still open, and by one that was closed meanwhile and is opened again."""
     site, port = quay_street(folder), free_port()
+    elsewhere = new_context()
+    closed = elsewhere.new_page()
     with served(site, port=port) as address:
-        token = open_question(page, address)
-    answer(page)
-    expect(page.locator(".unsent p")).to_have_text(KEPT)
-    page.close()
+        tokens = [open_question(page, address), open_question(closed, address, "sorrel")]
+    for each in (page, closed):
+        answer(each)
+        expect(each.locator(".unsent p")).to_have_text(KEPT)
+    closed.close()
+    assert [attempts(site, token) for token in tokens] == [[], []]
 
-    with served(site, prepared=True, port=port):
-        again = context.new_page()
+    with served(site, port=port):
+        expect_sent_once(page, site, tokens[0])
+        again = elsewhere.new_page()
         again.goto(f"{address}/drills/free-answer/")
-        expect_sent_once(again, site, token)
+        expect_sent_once(again, site, tokens[1])
 
 
 def test_site_without_its_database_gets_it_when_that_is_back(

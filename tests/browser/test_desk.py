@@ -10,7 +10,7 @@ from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Cohort, Person
 from exercises.models import Attempt
-from tests.browser.site import quiet_page, sign_in, violations
+from tests.browser.site import enter_as, quiet_page, violations
 from tests.browser.test_sitting import enter, reach
 from tests.own import CUTAWAY, UNSEEN
 
@@ -61,7 +61,7 @@ def test_own_drill_by_keyboard_alone(
     live_server: LiveServer, context: BrowserContext, ines: Person, mina: Person, harbour: Cohort
 ) -> None:
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, ines)
+        enter_as(page.context, live_server.url, ines)
         page.goto(f"{live_server.url}/desk/")
         go(page, "a[href='/desk/new/mode/']")
         expect(page.get_by_role("heading", name="Choose the mode: a new drill")).to_be_visible()
@@ -89,7 +89,7 @@ def test_own_drill_by_keyboard_alone(
 
     context.clear_cookies()
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/")
         go(page, "a[href^='/drills/own-']")
         reach(page, ".asks input")
@@ -115,7 +115,7 @@ def test_bad_edit_is_found_while_it_is_typed(
     live_server: LiveServer, context: BrowserContext, ines: Person
 ) -> None:
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, ines)
+        enter_as(page.context, live_server.url, ines)
         page.goto(f"{live_server.url}/desk/new/bad-edit/")
         with drawing_of(page, UNSEEN):
             enter_at_once(page, UNSEEN)

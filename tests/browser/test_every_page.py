@@ -1,7 +1,9 @@
 """Every page: the accessibility rules, nothing that moves while it loads, nothing heavy."""
 
-from collections.abc import Callable
+from collections.abc import Iterable
 from datetime import timedelta
+from itertools import cycle
+from typing import Literal
 
 import pytest
 from django.urls import reverse
@@ -21,10 +23,11 @@ from exercises.practice.sittings import next_question, start, stop
 from exercises.reviews.verbs import Said, reply, review
 from exercises.sign_offs.verbs import Decision, sign_off
 from tests.answers import right_answer, wrong_answer
-from tests.browser.site import quiet_page, sign_in, violations
+from tests.browser.site import enter_as, quiet_page, violations
 from tests.own import picture_sent, published
 from tests.people import CohortFactory, instructor, learner
 
+WIDTHS = (1280, 390)
 LESSONS = [lesson.slug for lesson in shelf().lessons]
 
 SHIFT = """async () => {
@@ -203,17 +206,28 @@ def stranger_pages(harbour: Cohort) -> list[str]:
     return [*pages, reverse("join-link", args=[harbour.join_code])]
 
 
-def faults_of(page: Page, url: str) -> list[str]:
-    """What is wrong with a page, in words."""
-    page.emulate_media(color_scheme="light")
+def faults_of(page: Page, url: str, widths: Iterable[int]) -> list[str]:
+    """What is wrong with a page, in words.
+
+    It is loaded at the first width, where it has to keep all rules. In the dark, and at the other
+    width, nothing changes but colours and the room that things have.
+    """
+    first, other = widths
+    look(page, first, "light")
     page.goto(url)
     found = violations(page)
     shift = page.evaluate(SHIFT)
     if shift > 0:
         found.append(f"layout shifts by {shift}")
-    page.emulate_media(color_scheme="dark")  # which changes colours, and nothing else
-    found += [f"dark: {fault}" for fault in violations(page, "color-contrast")]
-    return [f"{url}: {fault}" for fault in found]
+    look(page, other, "dark")
+    others = violations(page, "color-contrast", "scrollable-region-focusable")
+    found += [f"dark, {other} wide: {fault}" for fault in others]
+    return [f"{url}, loaded {first} wide: {fault}" for fault in found]
+
+
+def look(page: Page, width: int, scheme: Literal["light", "dark"]) -> None:
+    page.emulate_media(color_scheme=scheme)
+    page.set_viewport_size({"width": width, "height": 900})
 
 
 def test_page_shows_once_it_is_whole(
@@ -235,26 +249,26 @@ def test_what_moves_while_a_page_loads_is_found(page: Page) -> None:
     assert page.evaluate(SHIFT) > 0
 
 
-@pytest.mark.parametrize("width", [1280, 390])
+@pytest.mark.parametrize("who", ["stranger", "learner", "instructor"])
 def test_pages_break_no_rule(
     live_server: LiveServer,
-    new_context: Callable[..., BrowserContext],
-    width: int,
+    context: BrowserContext,
+    who: str,
     harbour: Cohort,
     mina: Person,
     ines: Person,
 ) -> None:
-    context = new_context(viewport={"width": width, "height": 900})
-    faults: list[str] = []
     said = reviewed(harbour, mina)
-    own = [*learner_pages(mina), said.get_absolute_url()]
-    visits = [(None, stranger_pages(harbour)), (mina, own)]
-    for person, pages in [*visits, (ines, instructor_pages(harbour, mina, said))]:
-        context.clear_cookies()
-        with quiet_page(context, live_server.url) as page:
-            if person:
-                sign_in(page, live_server.url, person)
-            for path in pages:
-                faults += faults_of(page, live_server.url + path)
+    pages = {
+        "stranger": lambda: stranger_pages(harbour),
+        "learner": lambda: [*learner_pages(mina), said.get_absolute_url()],
+        "instructor": lambda: instructor_pages(harbour, mina, said),
+    }[who]()
+    if who != "stranger":
+        enter_as(context, live_server.url, mina if who == "learner" else ines)
+    faults: list[str] = []
+    with quiet_page(context, live_server.url) as page:
+        for path, widths in zip(pages, cycle([WIDTHS, WIDTHS[::-1]]), strict=False):
+            faults += faults_of(page, live_server.url + path, widths)
 
     assert faults == []

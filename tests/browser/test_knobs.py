@@ -9,7 +9,7 @@ from course.cohorts.models import Person
 from exercises.drills.register import KINDS
 from exercises.models import Attempt
 from exercises.practice.attempts import ask
-from tests.browser.site import quiet_page, sign_in, violations, without_javascript
+from tests.browser.site import enter_as, quiet_page, violations, without_javascript
 
 TRACKING = KINDS["set-tracking"]
 
@@ -21,7 +21,7 @@ def test_tracking_is_turned_by_keyboard_to_the_best_picture(
     question = asked.as_question()
     turn = question.right["tracking"] - question.key["start"]
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
         slider = page.get_by_role("slider")
         slider.focus()
@@ -48,7 +48,7 @@ def test_tracking_is_set_without_javascript(
         without_javascript(browser) as context,
         quiet_page(context, live_server.url) as page,
     ):
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
         page.locator('input[name="tracking"]').fill(str(best))
         page.get_by_role("button", name="Answer", exact=True).click()
@@ -61,7 +61,7 @@ def test_next_question_is_turned_too(
 ) -> None:
     ask(mina, TRACKING, seed=4)
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
         page.get_by_role("button", name="Answer", exact=True).click()
         page.get_by_role("button", name="One more like this").click()
@@ -76,7 +76,7 @@ def test_control_is_turned_by_words_alone(
     question = ask(mina, TRACKING, seed=4).as_question()
     words = question.media[0]["words"]
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{TRACKING.slug}/")
         page.get_by_role("button", name="Describe it in words instead").click()
         expect(page.locator(".screen")).to_have_count(0)

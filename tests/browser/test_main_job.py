@@ -12,7 +12,7 @@ from exercises.drills.register import KINDS
 from exercises.models import Asked, Attempt
 from exercises.practice.attempts import ask
 from tests.answers import right_answer, wrong_answer
-from tests.browser.site import follow, quiet_page, sign_in, without_javascript
+from tests.browser.site import enter_as, follow, quiet_page, sign_in, without_javascript
 
 MODE, SPOT = KINDS["choose-the-mode"], KINDS["spot-the-bad-edit"]
 MODES = list(MODE.make(5).asks[0].every())
@@ -62,7 +62,7 @@ def test_learner_answers_within_a_lesson(
 ) -> None:
     asked = ask(mina, MODE, seed=8)
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/lessons/assemble-and-insert/")
         drill = page.locator(".placed-drill").filter(has_text=MODE.title).first
         drill.get_by_role("button", name="Try one now").click()
@@ -76,7 +76,7 @@ def test_question_within_a_lesson_can_be_answered_as_soon_as_it_shows(
     live_server: LiveServer, context: BrowserContext, mina: Person
 ) -> None:
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/lessons/assemble-and-insert/")
         page.evaluate(ANSWER_AT_ONCE)
         drill = page.locator(".placed-drill").filter(has_text=MODE.title).first
@@ -91,7 +91,7 @@ def test_learner_answers_by_keyboard_alone(
 ) -> None:
     ask(mina, MODE, seed=5)
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{MODE.slug}/")
         radio = page.get_by_role("radio").first
         for _ in range(30):
@@ -113,7 +113,7 @@ def test_double_click_counts_once(
 ) -> None:
     asked = ask(mina, MODE, seed=5)
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{MODE.slug}/")
         page.locator('input[name="mode"]').first.check()
         page.get_by_role("button", name="Answer", exact=True).dblclick()
@@ -131,7 +131,7 @@ def test_learner_without_javascript(
         without_javascript(browser) as context,
         quiet_page(context, live_server.url) as page,
     ):
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/lessons/assemble-and-insert/")
         place = page.locator(".placed-drill").filter(has_text=SPOT.title).first
         follow(place.get_by_role("button", name="Try one now"))
@@ -150,7 +150,7 @@ def test_instructor_finds_the_answer(
 ) -> None:
     asked = ask(mina, MODE, seed=5)
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{MODE.slug}/")
         choose(page, wrong_answer(asked))
         expect(page.locator(".verdict")).to_be_visible()

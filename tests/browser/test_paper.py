@@ -10,7 +10,7 @@ from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.benches import usual_bench
 from course.cohorts.models import Cohort, Person
-from tests.browser.site import sign_in
+from tests.browser.site import enter_as
 
 MARGIN: PdfMargins = {"top": "14mm", "bottom": "14mm", "left": "14mm", "right": "14mm"}
 LONGEST_RULES = "\n".join(["Sign in at the office before you switch on, and out again. " * 2] * 10)
@@ -31,7 +31,7 @@ def test_checklist_fits_one_sheet(
     harbour.bench = bench
     harbour.save()
     page = context.new_page()
-    sign_in(page, live_server.url, mina)
+    enter_as(page.context, live_server.url, mina)
     page.goto(live_server.url + reverse("lesson-checklist", args=["your-first-bench-day"]))
 
     assert pages(page, paper) == 1
@@ -41,7 +41,7 @@ def test_lesson_prints_black_on_white_without_what_is_for_the_screen(
     live_server: LiveServer, new_context: Callable[..., BrowserContext], mina: Person
 ) -> None:
     page = new_context(color_scheme="dark").new_page()
-    sign_in(page, live_server.url, mina)
+    enter_as(page.context, live_server.url, mina)
     page.goto(live_server.url + reverse("lesson", args=["assemble-and-insert"]))
     page.emulate_media(media="print", color_scheme="dark")
     colour = "element => getComputedStyle(element).color"

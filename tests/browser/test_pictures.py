@@ -7,7 +7,7 @@ from pytest_django.live_server_helper import LiveServer
 
 from course.cohorts.models import Cohort, Person
 from exercises.models import Upload
-from tests.browser.site import follow, quiet_page, sign_in, violations, without_javascript
+from tests.browser.site import enter_as, follow, quiet_page, violations, without_javascript
 from tests.own import published
 from tests.photographs import all_places_taken, file_of, leads, noted
 
@@ -30,7 +30,7 @@ def test_picture_is_sent_and_looked_at(
     drill = published(ines, harbour, form="picture")
     (tmp_path / "leads.jpg").write_bytes(noted(6))
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{drill.slug}/")
         send(page, tmp_path / "leads.jpg")
         expect(page.locator(".verdict")).to_have_text("Waits for your instructor")
@@ -41,7 +41,7 @@ def test_picture_is_sent_and_looked_at(
 
     context.clear_cookies()
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, ines)
+        enter_as(page.context, live_server.url, ines)
         page.goto(f"{live_server.url}/cohorts/reviews/")
         small = page.get_by_role("img", name="The picture that Mina Tarrant sent")
         expect(small).to_be_visible()
@@ -65,7 +65,7 @@ def test_picture_is_sent_without_javascript(
     (tmp_path / "leads.jpg").write_bytes(b"%PDF-1.7")
     context = without_javascript(browser)
     page = context.new_page()
-    sign_in(page, live_server.url, mina)
+    enter_as(page.context, live_server.url, mina)
     page.goto(f"{live_server.url}/drills/{drill.slug}/")
     send(page, tmp_path / "leads.jpg")
     expect(page.locator(".errorlist")).to_have_text(
@@ -90,7 +90,7 @@ def test_chosen_picture_stays_while_the_site_is_busy(
     drill = published(ines, harbour, form="picture")
     (tmp_path / "leads.jpg").write_bytes(noted())
     with quiet_page(context, live_server.url, busy=True) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/drills/{drill.slug}/")
         with all_places_taken():
             send(page, tmp_path / "leads.jpg")

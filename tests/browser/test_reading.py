@@ -7,9 +7,9 @@ from course.cohorts.models import Person
 from course.lessons.models import Reading
 from course.lessons.shelf import shelf
 from tests.browser.site import (
+    enter_as,
     follow,
     quiet_page,
-    sign_in,
     stop_clock,
     violations,
     without_javascript,
@@ -37,7 +37,7 @@ def test_section_is_kept_once_it_was_in_view_for_a_while(
     live_server: LiveServer, context: BrowserContext, mina: Person
 ) -> None:
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         stop_clock(page)
         page.goto(f"{live_server.url}/lessons/{LESSON.slug}/")
         come_to(page, THIRD.id)
@@ -55,7 +55,7 @@ def test_what_is_only_scrolled_past_is_not_kept(
     live_server: LiveServer, context: BrowserContext, mina: Person
 ) -> None:
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         stop_clock(page)
         page.goto(f"{live_server.url}/lessons/{LESSON.slug}/")
         come_to(page, "summary")
@@ -71,7 +71,7 @@ def test_lesson_is_marked_as_read_by_keyboard_without_javascript(
     live_server: LiveServer, browser: Browser, mina: Person
 ) -> None:
     with quiet_page(without_javascript(browser), live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         page.goto(f"{live_server.url}/lessons/{LESSON.slug}/")
         page.get_by_role("button", name="Mark this lesson as read").press("Enter")
 

@@ -8,7 +8,7 @@ from pytest_django.live_server_helper import LiveServer
 from course.cohorts.models import Person
 from exercises.models import Asked, Attempt, Sitting
 from tests.answers import right_answer, sent
-from tests.browser.site import follow, quiet_page, sign_in, violations, without_javascript
+from tests.browser.site import enter_as, follow, quiet_page, violations, without_javascript
 
 TABS = 160  # more than any of these pages has things to tab to
 
@@ -43,7 +43,7 @@ def test_set_by_keyboard_alone(
     live_server: LiveServer, context: BrowserContext, mina: Person
 ) -> None:
     with quiet_page(context, live_server.url) as page:
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         begin(page, live_server.url)
         for number in range(1, 6):
             expect(page.get_by_text(f"Question {number} of 5")).to_be_visible()
@@ -71,7 +71,7 @@ def test_set_without_javascript_goes_on_where_it_was_left(
         without_javascript(browser) as context,
         quiet_page(context, live_server.url) as page,
     ):
-        sign_in(page, live_server.url, mina)
+        enter_as(page.context, live_server.url, mina)
         begin(page, live_server.url)
         expect(page.get_by_text("Question 1 of 5")).to_be_visible()
         answer(page)

@@ -13,13 +13,7 @@ from exercises.drills.register import KINDS
 from exercises.models import Asked, Attempt
 from exercises.practice.attempts import ask
 from tests.answers import right_answer
-from tests.browser.site import (
-    quiet_page,
-    sign_in,
-    stop_clock,
-    violations,
-    without_javascript,
-)
+from tests.browser.site import enter_as, quiet_page, stop_clock, violations, without_javascript
 
 BY_EYE, BY_EAR = KINDS["spot-by-eye"], KINDS["spot-by-ear"]
 
@@ -31,7 +25,7 @@ def seed_of(kind: Kind, form: str) -> int:
 
 def opened(page: Page, address: str, mina: Person, kind: Kind, form: str) -> Asked:
     asked = ask(mina, kind, seed=seed_of(kind, form))
-    sign_in(page, address, mina)
+    enter_as(page.context, address, mina)
     page.goto(f"{address}/drills/{kind.slug}/")
     return asked
 

@@ -54,7 +54,7 @@ def test_site_that_is_started_on_a_full_disk_is_read(site: Site) -> None:
     with served(site) as wren.site:
         wren.sign_in("wren")
     filling = filled(site)
-    with served(site, prepared=True) as wren.site:
+    with served(site) as wren.site:
         read = statuses(wren, READ)
         refused = wren.post("/account/in-words/", in_words="on")
         filling.unlink()

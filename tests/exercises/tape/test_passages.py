@@ -21,6 +21,13 @@ def test_tape_is_cut_where_one_side_goes_over_into_another_recording() -> None:
     assert edges(tape, 400, 700, sides=("picture",)) == [(400, 700)]
 
 
+def test_side_that_is_not_asked_for_is_as_blank() -> None:
+    (passage,) = passages(BLACK, 400, 700, relock=BENCH.relock, sides=("picture",))
+
+    assert passage.picture is not None
+    assert passage.sound is None
+
+
 def test_pulses_that_end_before_they_are_steady_roll_to_their_end() -> None:
     tape = Tape.blank(100).with_pass(0, 10, "black")
 

@@ -45,6 +45,12 @@ def test_recordings_are_made_from_left_to_right() -> None:
     assert chosen == (first, second)
 
 
+def test_no_way_goes_back_over_what_has_been_recorded() -> None:
+    edits = [edit(500), edit(500, 200)]
+
+    assert list(offered(edits, film((500, 700))).ways(BLACK, 2)) == []
+
+
 def test_any_of_several_aims_will_do_if_it_takes_fewer() -> None:
     two = offered([edit(500), edit(900)], film((500, 600), (900, 1000)))
     one = offered([edit(900)], film((900, 1000)))

@@ -1,6 +1,7 @@
 """What the replies say of tapes, against the tape model."""
 
 import re
+from itertools import product
 
 import pytest
 
@@ -8,16 +9,16 @@ from exercises.drills.beliefs.telling_apart import subsets
 from exercises.drills.judging.rules import ONE_RECORDER, OTHERS_TAPE
 from exercises.drills.kinds.can_this_bench import KIND as CAN_THIS_BENCH
 from exercises.drills.kinds.can_this_bench import answers
-from exercises.drills.kinds.can_this_bench.effect import OPTIONS, Effect
+from exercises.drills.kinds.can_this_bench.effect import OPTIONS
 from exercises.drills.kinds.can_this_bench.effects import EFFECTS
 from exercises.drills.setting.draw import Draw
 from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.tape import Assemble, Bench, Condition, Insert, Source, Take, Tape, play, record
+from tests.exercises.drills.made import many
 
 ENOUGH = 40
 RECORDERS = (ONE_RECORDER, OTHERS_TAPE)
 ANSWERS = [text for name, text in vars(answers).items() if name.isupper()]
-EACH = pytest.mark.parametrize("effect", EFFECTS, ids=lambda each: each.name)
 BENCH = Bench.default()
 SHOTS = Source("Tape 1", (Take(0, 6000),))
 FILM = record(Tape.blank(6000).with_pass(0, 600, "black"), Assemble(SHOTS, 300, 1500, 600), BENCH)
@@ -35,38 +36,36 @@ def inserted(tape: Tape, at: int, frames: int, *, picture: bool, sound: bool) ->
 
 
 def test_there_are_enough_effects_and_each_is_asked_about() -> None:
-    asked = {CAN_THIS_BENCH.make(seed).situation for seed in range(1_000)}
+    asked = {question.situation for question in many(CAN_THIS_BENCH, 1_000)}
 
     assert asked == {effect.name.replace(" ", "-") for effect in EFFECTS}
     assert len(asked) == len(EFFECTS) >= ENOUGH
 
 
-@EACH
-def test_effect_has_four_different_answers_and_the_right_one_among_them(effect: Effect) -> None:
-    for seed in range(20):
+def test_effect_has_four_different_answers_and_the_right_one_among_them() -> None:
+    for effect, seed in product(EFFECTS, range(20)):
         texts = effect.texts(Draw(seed))
 
-        assert len(set(texts)) == len(texts) == OPTIONS
-        assert effect.right in texts
-        assert set(effect.held) <= set(texts)
+        assert len(set(texts)) == len(texts) == OPTIONS, (effect.name, seed)
+        assert {effect.right, *effect.held} <= set(texts), (effect.name, seed)
 
 
-@EACH
-def test_every_set_of_its_beliefs_has_an_answer_of_its_own(effect: Effect) -> None:
-    sets = subsets(effect.beliefs)
+def test_every_set_of_its_beliefs_has_an_answer_of_its_own() -> None:
+    for effect in EFFECTS:
+        sets = subsets(effect.beliefs)
 
-    assert len({effect.believed(held) for held in sets}) == len(sets)
-    assert set(effect.held) <= set(effect.wrong)
-    assert [belief for belief in effect.beliefs if belief not in MISCONCEPTIONS] == []
+        assert len({effect.believed(held) for held in sets}) == len(sets), effect.name
+        assert set(effect.held) <= set(effect.wrong), effect.name
+        assert set(effect.beliefs) <= set(MISCONCEPTIONS), effect.name
 
 
-@pytest.mark.parametrize("answer", ANSWERS)
-def test_answer_is_right_for_one_effect_and_wrong_for_another(answer: str) -> None:
-    right = [effect.name for effect in EFFECTS if effect.right == answer]
-    wrong = [effect.name for effect in EFFECTS if answer in effect.wrong]
+def test_answer_is_right_for_one_effect_and_wrong_for_another() -> None:
+    for answer in ANSWERS:
+        right = [effect.name for effect in EFFECTS if effect.right == answer]
+        wrong = [effect.name for effect in EFFECTS if answer in effect.wrong]
 
-    assert len(right) >= 2
-    assert len(wrong) >= len(right)
+        assert len(right) >= 2, answer
+        assert len(wrong) >= len(right), answer
 
 
 def test_effects_answer_in_the_same_words() -> None:

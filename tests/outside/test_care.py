@@ -13,12 +13,11 @@ from exercises.drills.kinds.care_and_safety import KIND as CARE
 from exercises.drills.kinds.care_and_safety import limits
 from exercises.drills.kinds.care_and_safety.limits import KEEPING, OPERATING, STORING
 from exercises.drills.question import Question
-
-QUESTIONS = [CARE.make(seed) for seed in range(1_500)]
+from tests.exercises.drills.made import many
 
 
 def asked(situation: str) -> list[Question]:
-    found = [question for question in QUESTIONS if question.situation == situation]
+    found = [question for question in many(CARE, 1_500) if question.situation == situation]
     assert found != []
     return found
 

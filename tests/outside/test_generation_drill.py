@@ -6,6 +6,7 @@ from exercises.drills.kinds.which_generation import KIND as WHICH_GENERATION
 from exercises.drills.kinds.which_generation.answers import answer
 from exercises.drills.kinds.which_generation.reels import CopiedShot, CopiedTape
 from exercises.drills.setting.quay_street import CARDS
+from tests.exercises.drills.made import many
 
 # 46 dB less 10 log10 n.
 TABLE = {2: 43.0, 3: 41.2, 4: 40.0, 5: 39.0, 6: 38.2}
@@ -26,12 +27,11 @@ def test_equal_copies_are_those_of_the_table(generation: int, decibels: float) -
     }
 
 
-@pytest.mark.parametrize("seed", range(100))
-def test_noise_powers_add(seed: int) -> None:
+def test_noise_powers_add() -> None:
     """Derived here: amplitudes of independent noise add as squares; done with amplitudes."""
-    question = WHICH_GENERATION.make(seed)
-    chain = question.key["chains"][question.key["asked"]]
-    amplitude = sum((10 ** (-snr / 20)) ** 2 for snr in chain) ** 0.5
-    reached = question.right["noise"]
+    for seed, question in enumerate(many(WHICH_GENERATION, 100)):
+        chain = question.key["chains"][question.key["asked"]]
+        amplitude = sum((10 ** (-snr / 20)) ** 2 for snr in chain) ** 0.5
+        reached = question.right["noise"]
 
-    assert 10 ** (-reached / 20) == pytest.approx(amplitude, rel=0.007)
+        assert 10 ** (-reached / 20) == pytest.approx(amplitude, rel=0.007), seed

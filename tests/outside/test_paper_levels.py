@@ -9,11 +9,13 @@ tolerances, from memory.
 """
 
 import re
+from collections.abc import Iterator
 
 import pytest
 
 from exercises.drills.kinds.levels_on_paper import KIND as PAPER_LEVELS
 from exercises.drills.question import Question
+from tests.exercises.drills.made import many
 
 LINE_UP = 1.2277  # V
 END = LINE_UP * 10 ** (3 / 20)
@@ -24,11 +26,12 @@ BLACK = {"IRE": 53.6, "mV": 0}
 UNDER_SPEECH = {"ambience": 10}  # dB
 BANDS = {"dB": 1, "IRE": 2, "mV": 14}
 
-ASKED = [
-    question
-    for question in map(PAPER_LEVELS.make, range(300))
-    if "turn" in question.right  # the others ask for no level
-]
+
+def asked() -> Iterator[tuple[int, Question]]:
+    """Seeds, and what is asked; where that is no level, left out."""
+    for seed, question in enumerate(many(PAPER_LEVELS, 300)):
+        if "turn" in question.right:
+            yield seed, question
 
 
 def reading(question: Question) -> float:
@@ -47,26 +50,28 @@ def belongs(question: Question, unit: str) -> float:
     return (BLACK if question.situation == "black" else WHITE)[unit]
 
 
-@pytest.mark.parametrize("question", ASKED, ids=lambda each: each.situation)
-def test_turn_brings_the_level_to_its_standard(question: Question) -> None:
+def test_turn_brings_the_level_to_its_standard() -> None:
     """IEC 60268-17, SMPTE 170M, ITU-R BT.1700 and BT.471, in volts; ambience by common practice."""
-    shown, turn = reading(question), question.right["turn"]
-    unit = question.asks[0].as_json()["unit"]
+    for seed, question in asked():
+        level = reading(question) + question.right["turn"]
+        unit = question.asks[0].as_json()["unit"]
 
-    if unit == "dB":
-        volts = LINE_UP * 10 ** ((shown + turn) / 20)
-        under = UNDER_SPEECH.get(question.situation, 0)
-        assert volts == pytest.approx(LINE_UP / 10 ** (under / 20))
-        return
-    millivolts = (shown + turn) * (IRE if unit == "IRE" else 1)
-    assert millivolts == pytest.approx(belongs(question, unit), abs=1)
+        if unit == "dB":
+            under = UNDER_SPEECH.get(question.situation, 0)
+            volts = LINE_UP / 10 ** (under / 20)
+            assert LINE_UP * 10 ** (level / 20) == pytest.approx(volts), seed
+        else:
+            millivolts = level * (IRE if unit == "IRE" else 1)
+            assert millivolts == pytest.approx(belongs(question, unit), abs=1), seed
 
 
 @pytest.mark.parametrize("unit", BANDS)
 def test_band_is_what_benches_work_to(unit: str) -> None:
     """From memory: operating tolerances."""
     bands = {
-        each.situation: each.key["band"] for each in ASKED if each.asks[0].as_json()["unit"] == unit
+        each.situation: each.key["band"]
+        for _, each in asked()
+        if each.asks[0].as_json()["unit"] == unit
     }
 
     assert {bands.pop("ambience", 2), bands.pop("black", BANDS[unit] / 2)} == {2, BANDS[unit] / 2}
@@ -75,7 +80,7 @@ def test_band_is_what_benches_work_to(unit: str) -> None:
 
 def test_whoever_takes_hotter_for_safer_goes_to_the_end_of_the_scale() -> None:
     """IEC 60268-17: the scale ends at +3 VU."""
-    tone = next(each for each in ASKED if each.situation == "tone")
+    tone = next(each for _, each in asked() if each.situation == "tone")
     (_, _), (held, hot) = tone.believed
 
     assert held == ["hotter-is-better"]

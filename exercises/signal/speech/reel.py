@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from fractions import Fraction
+from functools import cache
 from itertools import accumulate
 
 import numpy as np
@@ -64,13 +64,19 @@ def reel(*names: str, begin: int = 0, pause: int = 600) -> Reel:
 
 
 def _spans(stretches: Iterable[LineStretch], rate: Rate) -> tuple[Span, ...]:
-    return tuple(_in_frames(stretches, rate.fraction))
+    return tuple(_in_frames(stretches, rate))
 
 
-def _in_frames(stretches: Iterable[LineStretch], rate: Fraction) -> Iterator[Span]:
+def _in_frames(stretches: Iterable[LineStretch], rate: Rate) -> Iterator[Span]:
     """None overlaps the one before it or is empty, though what is short may move by a frame."""
     reached = 0
     for start, end in stretches:
-        first = max(reached, round(start * rate / 1000))
-        reached = max(first + 1, round(end * rate / 1000))
+        first = max(reached, _nearest(start, rate))
+        reached = max(first + 1, _nearest(end, rate))
         yield Span(first, reached)
+
+
+@cache
+def _nearest(at: int, rate: Rate) -> int:
+    """The frame nearest to so many ms."""
+    return round(at * rate.fraction / 1000)

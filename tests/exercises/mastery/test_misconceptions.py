@@ -1,57 +1,29 @@
-import pytest
-
 from course.lessons.shelf import shelf
-from exercises.mastery.misconceptions import MISCONCEPTIONS, Misconception
+from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.mastery.skills import SKILLS
 
-EACH = pytest.mark.parametrize("belief", MISCONCEPTIONS.values(), ids=MISCONCEPTIONS)
+
+def test_misconceptions_are_found_by_their_ids() -> None:
+    assert {name: belief.id for name, belief in MISCONCEPTIONS.items()} == {
+        name: name for name in MISCONCEPTIONS
+    }
 
 
-def test_critical_misconceptions_are_those_that_spoil_a_tape() -> None:
-    critical = [belief.id for belief in MISCONCEPTIONS.values() if belief.critical]
-
-    assert critical == [
-        "insert-lays-pulses",
-        "plays-without-pulses",
-        "black-is-blank",
-        "insert-takes-both",
-        "late-is-safer",
-        "assemble-ends-clean",
-        "assemble-picks-tracks",
-        "insert-pushes-along",
-        "gap-heals",
-        "no-master-run-up",
-        "no-source-run-up",
-        "touching-takes-share-pulses",
-        "pre-roll-makes-run-up",
-        "replay-repairs",
-        "mend-later",
-        "any-tape-plays",
-    ]
-
-
-@EACH
-def test_misconception_is_found_by_its_id(belief: Misconception) -> None:
-    assert MISCONCEPTIONS[belief.id] is belief
-
-
-@EACH
-def test_misconception_belongs_to_a_skill(belief: Misconception) -> None:
-    assert SKILLS[belief.skill].slug == belief.skill
-
-
-@EACH
-def test_sentences_are_whole(belief: Misconception) -> None:
-    assert belief.learner.startswith("Perhaps you ")
-    assert belief.learner.endswith(".")
-    assert belief.instructor.startswith("Believes that ")
-    assert belief.instructor.endswith(".")
-
-
-def test_no_skill_is_without_a_belief() -> None:
+def test_each_skill_has_misconceptions_and_none_is_of_another() -> None:
     assert {belief.skill for belief in MISCONCEPTIONS.values()} == set(SKILLS)
 
 
-@EACH
-def test_lesson_says_otherwise(belief: Misconception) -> None:
-    assert shelf().find(belief.lesson)
+def test_sentences_are_whole() -> None:
+    for name, belief in MISCONCEPTIONS.items():
+        for sentence, begins in (
+            (belief.learner, "Perhaps you "),
+            (belief.instructor, "Believes that "),
+        ):
+            assert sentence.startswith(begins), name
+            assert sentence.endswith("."), name
+
+
+def test_lesson_says_otherwise() -> None:
+    without = [name for name, each in MISCONCEPTIONS.items() if not shelf().find(each.lesson)]
+
+    assert without == []

@@ -6,11 +6,12 @@ from exercises.drills.kinds.choose_the_mode import KIND as CHOOSE_MODE
 from exercises.drills.kinds.choose_the_mode.answers import CANNOT
 from exercises.drills.question import Question
 from exercises.tape import TapeMap
+from tests.exercises.drills.made import made
 
 
 @cache
 def of_situation(situation: str, right: str = "") -> Question:
-    questions = (CHOOSE_MODE.make(seed) for seed in range(2000))
+    questions = (made(CHOOSE_MODE, seed) for seed in range(2000))
     return next(
         question
         for question in questions

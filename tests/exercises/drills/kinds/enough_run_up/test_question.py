@@ -1,10 +1,8 @@
 """Shot logs read again, frame by frame; bad input; partial credit."""
 
-from functools import cache
-
 import pytest
 
-from exercises.drills.asks import AnswerRefused
+from exercises.drills.asks import AnswerRefused, Json
 from exercises.drills.kind import slug_of
 from exercises.drills.kinds.enough_run_up import KIND as ENOUGH_RUN_UP
 from exercises.drills.kinds.enough_run_up.situations import SITUATIONS
@@ -12,48 +10,49 @@ from exercises.drills.question import Question
 from exercises.tape import Rate, frame_of
 from tests.believers import believed
 from tests.exercises.drills.frames import threaded
+from tests.exercises.drills.made import many
 
 
-@cache
-def many() -> list[Question]:
-    return [ENOUGH_RUN_UP.make(seed) for seed in range(200)]
+def asked(count: int = 200) -> list[Question]:
+    return many(ENOUGH_RUN_UP, count)
 
 
-@pytest.mark.parametrize("seed", range(60))
-def test_shots_are_those_that_frame_by_frame_machines_spoil(seed: int) -> None:
+def test_shots_are_those_that_frame_by_frame_machines_spoil() -> None:
+    for seed, question in enumerate(asked(60)):
+        assert question.right["shots"] == spoilt(question.key["session"]), seed
+
+
+def spoilt(document: Json) -> list[str]:
     """A shot that can be edited is there to its last frame and settled from its first."""
-    question = many()[seed]
-    document = question.key["session"]
     machines = threaded(document)
-    spoilt = []
+    found = []
     listed = sorted(document["edits"], key=lambda edit: (edit["source"], edit["in"]))
     for number, edit in enumerate(listed, 1):
         frames = range(edit["at"], edit["at"] + edit["out"] - edit["in"])
         copies = [machines.picture[frame] for frame in frames]
         if not all(copy and copy[2] for copy in copies):
-            spoilt.append(str(number))
+            found.append(str(number))
+    return found
 
-    assert question.right["shots"] == spoilt
 
-
-@pytest.mark.parametrize("seed", range(60))
-def test_earliest_edit_in_is_five_seconds_into_the_take(seed: int) -> None:
+def test_earliest_edit_in_is_five_seconds_into_the_take() -> None:
     """Read from the log as it is shown; five seconds: common practice."""
-    question = many()[seed]
-    rate = next(rate for rate in Rate if rate.label == question.key["session"]["rate"])
-    row = question.shown["rows"][question.key["asked"]]
+    for seed, question in enumerate(asked(60)):
+        rate = next(rate for rate in Rate if rate.label == question.key["session"]["rate"])
+        row = question.shown["rows"][question.key["asked"]]
+        earliest = frame_of(row["take"][0], rate) + 5 * rate.nominal
 
-    assert question.right["earliest"] == frame_of(row["take"][0], rate) + 5 * rate.nominal
+        assert question.right["earliest"] == earliest, seed
 
 
 def test_every_situation_occurs() -> None:
-    assert {question.situation for question in many()} == {
+    assert {question.situation for question in asked()} == {
         slug_of(each.__name__) for each in SITUATIONS
     }
 
 
 def test_reason_stands_beside_every_shot() -> None:
-    for question in many():
+    for question in asked():
         bad = {
             str(number)
             for number, why in enumerate(question.key["told"]["why"], 1)
@@ -64,7 +63,7 @@ def test_reason_stands_beside_every_shot() -> None:
 
 
 def test_no_shot_of_the_log_is_right_more_often_than_others() -> None:
-    logs = [q for q in map(ENOUGH_RUN_UP.make, range(1800)) if len(q.shown["rows"]) == 6]
+    logs = [q for q in asked(1800) if len(q.shown["rows"]) == 6]
     shares = [
         sum(str(number) in q.right["shots"] for q in logs) / len(logs) for number in range(1, 7)
     ]
@@ -73,7 +72,7 @@ def test_no_shot_of_the_log_is_right_more_often_than_others() -> None:
 
 
 def test_some_takes_end_early() -> None:
-    early = ["before the edit out" in " ".join(q.key["told"]["why"]) for q in many()]
+    early = ["before the edit out" in " ".join(q.key["told"]["why"]) for q in asked()]
 
     assert 20 < sum(early) < 180
 
@@ -89,7 +88,7 @@ def test_some_takes_end_early() -> None:
     ],
 )
 def test_wrong_ticks_take_from_right_ones(shots, score: int) -> None:  # type: ignore[no-untyped-def]
-    question = next(q for q in many() if len(q.right["shots"]) == 3)
+    question = next(q for q in asked() if len(q.right["shots"]) == 3)
     bad = question.right["shots"]
     good = [str(n) for n in range(1, len(question.shown["rows"]) + 1) if str(n) not in bad]
     verdict = ENOUGH_RUN_UP.grade(question, dict(question.right) | {"shots": shots(bad, good)})
@@ -111,7 +110,7 @@ def test_wrong_ticks_take_from_right_ones(shots, score: int) -> None:  # type: i
     ],
 )
 def test_bad_answer_is_refused_with_a_sentence(name: str, typed: list[str], sentence: str) -> None:
-    ask = next(ask for ask in many()[0].asks if ask.name == name)
+    ask = next(ask for ask in asked()[0].asks if ask.name == name)
 
     with pytest.raises(AnswerRefused) as refusal:
         ask.read(typed)
@@ -121,13 +120,13 @@ def test_bad_answer_is_refused_with_a_sentence(name: str, typed: list[str], sent
 
 
 def test_shot_ticked_twice_counts_once() -> None:
-    ask = many()[0].asks[0]
+    ask = asked()[0].asks[0]
 
     assert ask.read(["2", "1", "2"]) == ["1", "2"]
 
 
 def logs_with(belief: str) -> list[Question]:
-    return [each for each in many() if [belief] in [held for held, _ in each.believed]]
+    return [each for each in asked() if [belief] in [held for held, _ in each.believed]]
 
 
 def test_take_right_before_another_gives_it_nothing() -> None:
@@ -142,11 +141,7 @@ def test_take_right_before_another_gives_it_nothing() -> None:
 
 def test_take_before_is_no_cue() -> None:
     """A shot whose take touches another is no more often bad than the others of its log."""
-    logs = [
-        q
-        for q in map(ENOUGH_RUN_UP.make, range(1200))
-        if any(r["touches"] for r in q.shown["rows"])
-    ]
+    logs = [q for q in asked(1200) if any(r["touches"] for r in q.shown["rows"])]
     bad: dict[bool, list[bool]] = {True: [], False: []}
     for question in logs:
         for row in question.shown["rows"]:

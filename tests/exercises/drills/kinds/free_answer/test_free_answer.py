@@ -1,5 +1,3 @@
-import json
-
 import pytest
 from django.template.loader import render_to_string
 
@@ -7,13 +5,13 @@ from exercises.drills.asks import AnswerRefused
 from exercises.drills.kinds.free_answer import KIND as FREE_ANSWER
 from exercises.drills.kinds.free_answer import LEAST
 from exercises.drills.kinds.free_answer.prompts import PROMPTS
-from exercises.drills.question import Question
+from tests.exercises.drills.made import made, many
 
 TEXT = "An assemble wipes the tape past its end. " * 3
 
 
 def test_every_prompt_is_asked_for_its_skill() -> None:
-    questions = [FREE_ANSWER.make(seed) for seed in range(400)]
+    questions = many(FREE_ANSWER, 400)
 
     assert {each.situation for each in questions} == {
         prompt.name.replace(" ", "-") for prompt in PROMPTS
@@ -21,18 +19,8 @@ def test_every_prompt_is_asked_for_its_skill() -> None:
     assert {each.skill for each in questions} == set(FREE_ANSWER.skills)
 
 
-def test_questions_are_many() -> None:
-    assert len({json.dumps(FREE_ANSWER.make(seed).shown) for seed in range(300)}) == 300
-
-
-def test_question_survives_storing() -> None:
-    question = FREE_ANSWER.make(1)
-
-    assert Question.from_json(json.loads(json.dumps(question.as_json()))) == question
-
-
 def test_answer_waits_and_points_at_no_belief() -> None:
-    verdict = FREE_ANSWER.grade(FREE_ANSWER.make(1), {"text": TEXT.strip()})
+    verdict = FREE_ANSWER.grade(made(FREE_ANSWER, 1), {"text": TEXT.strip()})
 
     assert (verdict.right, verdict.score, verdict.misconceptions) == (False, 0, ())
     assert verdict.pending is True
@@ -42,12 +30,12 @@ def test_answer_waits_and_points_at_no_belief() -> None:
 @pytest.mark.parametrize("text", ["", "x" * (LEAST - 1), "x" * 10_000])
 def test_text_out_of_its_limits_is_refused(text: str) -> None:
     with pytest.raises(AnswerRefused, match=r"^That is not one of the answers"):
-        FREE_ANSWER.grade(FREE_ANSWER.make(1), {"text": text})
+        FREE_ANSWER.grade(made(FREE_ANSWER, 1), {"text": text})
 
 
 def test_page_says_that_the_answer_waits_and_shows_no_markup_of_the_writer() -> None:
     text = "<script>alert(1)</script> " + TEXT
-    verdict = FREE_ANSWER.grade(FREE_ANSWER.make(1), {"text": text})
+    verdict = FREE_ANSWER.grade(made(FREE_ANSWER, 1), {"text": text})
     context = {
         "verdict": verdict,
         "attempt": {"result": {"waits": True}},

@@ -4,6 +4,7 @@ import pytest
 
 from exercises.drills.kind import Kind
 from exercises.drills.register import KINDS
+from tests.exercises.drills.made import made, many
 
 EACH_KNOB = pytest.mark.parametrize(
     "knob", [kind for slug, kind in KINDS.items() if slug.startswith("set-")], ids=lambda k: k.slug
@@ -11,13 +12,13 @@ EACH_KNOB = pytest.mark.parametrize(
 
 
 def dial_of(knob: Kind) -> str:
-    return next(part.name for part in knob.make(0).asks if part.form == "dial")
+    return next(part.name for part in made(knob, 0).asks if part.form == "dial")
 
 
 @EACH_KNOB
 def test_best_position_differs_by_seed(knob: Kind) -> None:
     name = dial_of(knob)
-    best = {knob.make(seed).right[name] for seed in range(60)}
+    best = {question.right[name] for question in many(knob, 60)}
 
     assert len(best) >= 15
 
@@ -26,7 +27,7 @@ def test_best_position_differs_by_seed(knob: Kind) -> None:
 def test_best_position_gets_full_marks_and_the_far_end_none(knob: Kind) -> None:
     name = dial_of(knob)
     for seed in range(30):
-        question = knob.make(seed)
+        question = made(knob, seed)
         best = question.right[name]
         far = 0 if best > 20 else 40
         wrong = knob.grade(question, dict(question.right) | {name: far})
@@ -39,7 +40,7 @@ def test_best_position_gets_full_marks_and_the_far_end_none(knob: Kind) -> None:
 def test_best_position_makes_a_copy_without_a_fault(knob: Kind) -> None:
     """The tape model itself finds nothing on a copy made with the best setting."""
     for seed in range(30):
-        question = knob.make(seed)
+        question = made(knob, seed)
         happened = knob.grade(question, question.right).feedback["happened"]
 
         assert happened == ["The copy has no fault."]
@@ -49,14 +50,14 @@ def test_control_does_not_start_where_it_belongs() -> None:
     for knob in (kind for slug, kind in KINDS.items() if slug.startswith("set-")):
         name = dial_of(knob)
         for seed in range(30):
-            question = knob.make(seed)
+            question = made(knob, seed)
             started = knob.grade(question, dict(question.right) | {name: question.key["start"]})
 
             assert not started.right
 
 
 def test_rule_ends_with_the_control_that_was_to_be_turned() -> None:
-    for question in map(KINDS["set-skew"].make, range(30)):
+    for question in many(KINDS["set-skew"], 30):
         assert question.rule
         text = question.rule["text"].lower()
         last = max(("tracking", "skew"), key=text.rindex)

@@ -1,7 +1,6 @@
 """Levels on paper: what the situations ask, what the tape model answers, what believers do."""
 
 from collections import Counter
-from functools import cache
 
 import pytest
 
@@ -26,15 +25,15 @@ from exercises.drills.setting.settings import USUAL
 from exercises.tape import Bench
 from exercises.tape.gain_control import AUTOMATIC_GAIN, LIMITER
 from tests.believers import touched
+from tests.exercises.drills.made import many
 
 SEEDS = range(1000)
 BENCH = Bench.default()
 OTHERS = {"second-take", "ambience", "tone", "white", "bars", "black"}
 
 
-@cache
-def questions() -> tuple[Question, ...]:
-    return tuple(map(PAPER_LEVELS.make, SEEDS))
+def questions() -> list[Question]:
+    return many(PAPER_LEVELS, len(SEEDS))
 
 
 def of(name: str) -> list[Question]:

@@ -1,13 +1,12 @@
 """Mends made again frame by frame and held against the planner's; bad input; partial credit."""
 
 import json
-from functools import cache
 from itertools import product
 from typing import Any
 
 import pytest
 
-from exercises.drills.asks import AnswerRefused, Table
+from exercises.drills.asks import AnswerRefused, Json, Table
 from exercises.drills.kind import slug_of
 from exercises.drills.kinds.mend_it import KIND as MEND_IT
 from exercises.drills.kinds.mend_it.repair import Repair
@@ -15,12 +14,12 @@ from exercises.drills.kinds.mend_it.situations import SITUATIONS
 from exercises.drills.question import Question
 from exercises.tape import Brief, Plan, Side, Wanted, plan, read_edit_session
 from tests.believers import believed
-from tests.exercises.drills.frames import threaded
+from tests.exercises.drills.frames import Machines, threaded
+from tests.exercises.drills.made import many
 
 
-@cache
-def many() -> list[Question]:
-    return [MEND_IT.make(seed) for seed in range(120)]
+def asked(count: int = 120) -> list[Question]:
+    return many(MEND_IT, count)
 
 
 def edits(question: Question) -> list[dict[str, Any]]:
@@ -43,21 +42,23 @@ def edits(question: Question) -> list[dict[str, Any]]:
     return found
 
 
-@pytest.mark.parametrize("seed", range(40))
-def test_right_recordings_mend_it_frame_by_frame(seed: int) -> None:
-    key = many()[seed].key
-    spoilt = threaded(key["session"])
-    mended = threaded(key["session"], [*key["session"]["edits"], *edits(many()[seed])])
-    for machines, whole in ((spoilt, False), (mended, True)):
-        fulfilled = [
-            machines.clean(want["track"])[want["start"] : want["end"]]
-            == [
-                (want["source"], want["frame"] + offset)
-                for offset in range(want["end"] - want["start"])
-            ]
-            for want in key["films"][-1]
-        ]
-        assert all(fulfilled) is whole
+def test_right_recordings_mend_it_frame_by_frame() -> None:
+    for seed, question in enumerate(asked(40)):
+        session = question.key["session"]
+        spoilt = threaded(session)
+        mended = threaded(session, [*session["edits"], *edits(question)])
+
+        assert fulfils(mended, question.key["films"][-1]), seed
+        assert not fulfils(spoilt, question.key["films"][-1]), seed
+
+
+def fulfils(machines: Machines, film: list[Json]) -> bool:
+    """Whether all that is wanted plays cleanly."""
+    return all(
+        machines.clean(want["track"])[want["start"] : want["end"]]
+        == [(want["source"], want["frame"] + n) for n in range(want["end"] - want["start"])]
+        for want in film
+    )
 
 
 def wanted(question: Question, track: Side) -> tuple[Wanted, ...]:
@@ -68,25 +69,22 @@ def wanted(question: Question, track: Side) -> tuple[Wanted, ...]:
     )
 
 
-PLANNED = [
-    seed for seed in range(24) if MEND_IT.make(seed).situation != "short-black-between"
-]  # the planner lays black only where it is given some
+def test_planner_needs_as_many_recordings() -> None:
+    """But between shots: the planner lays black only where it is given some."""
+    for seed, question in enumerate(asked(24)):
+        if question.situation == "short-black-between":
+            continue
+        session = read_edit_session(question.key["session"])
+        brief = Brief(picture=wanted(question, "picture"), sound=wanted(question, "sound"))
+        best = plan(brief, session.recorded(), sources=session.sources, bench=session.bench)
 
-
-@pytest.mark.parametrize("seed", PLANNED)
-def test_planner_needs_as_many_recordings(seed: int) -> None:
-    question = many()[seed]
-    session = read_edit_session(question.key["session"])
-    brief = Brief(picture=wanted(question, "picture"), sound=wanted(question, "sound"))
-    best = plan(brief, session.recorded(), sources=session.sources, bench=session.bench)
-
-    assert isinstance(best, Plan)
-    assert len(best.edits) == len(question.right["recordings"])
+        assert isinstance(best, Plan), seed
+        assert len(best.edits) == len(question.right["recordings"]), seed
 
 
 @pytest.mark.parametrize("situation", [slug_of(each.__name__) for each in SITUATIONS])
 def test_no_single_recording_does_where_two_are_asked_for(situation: str) -> None:
-    question = next(each for each in many() if each.situation == situation)
+    question = next(each for each in asked() if each.situation == situation)
     repair = Repair.from_json(question.key)
     table = question.asks[0]
     assert isinstance(table, Table)
@@ -99,7 +97,7 @@ def test_no_single_recording_does_where_two_are_asked_for(situation: str) -> Non
 
 
 def test_subsets_of_the_beliefs_choose_otherwise() -> None:
-    for question in many():
+    for question in asked():
         answers = [json.dumps(answer) for _, answer in question.believed]
         beliefs = {belief for held, _ in question.believed for belief in held}
 
@@ -108,7 +106,7 @@ def test_subsets_of_the_beliefs_choose_otherwise() -> None:
 
 def test_beliefs_are_touched_by_situations_that_fit_them() -> None:
     situations: dict[str, set[str]] = {}
-    for question in many():
+    for question in asked():
         for held, _ in question.believed:
             for belief in held:
                 situations.setdefault(belief, set()).add(question.situation)
@@ -126,7 +124,7 @@ def test_beliefs_are_touched_by_situations_that_fit_them() -> None:
 def test_choice_of_a_belief_left_out_of_the_question_is_known_too() -> None:
     question = next(
         each
-        for each in many()
+        for each in asked()
         if each.situation == "assembled-within" and "assemble-ends-clean" in each.key["alone"]
     )
     verdict = MEND_IT.grade(question, question.key["alone"]["assemble-ends-clean"])
@@ -135,7 +133,7 @@ def test_choice_of_a_belief_left_out_of_the_question_is_known_too() -> None:
 
 
 def test_too_many_recordings_of_somebody_who_expects_a_push_show_it() -> None:
-    question = next(each for each in many() if each.situation == "picture-switched-on")
+    question = next(each for each in asked() if each.situation == "picture-switched-on")
     verdict = MEND_IT.grade(question, believed(question, {"insert-pushes-along"}))
 
     assert (verdict.score, verdict.misconceptions) == (75, ("insert-pushes-along",))
@@ -143,7 +141,7 @@ def test_too_many_recordings_of_somebody_who_expects_a_push_show_it() -> None:
 
 
 def test_tape_that_was_expected_stands_beside_the_tape_as_it_is() -> None:
-    question = next(each for each in many() if each.situation == "hole")
+    question = next(each for each in asked() if each.situation == "hole")
     feedback = MEND_IT.grade(question, believed(question, {"insert-lays-pulses"})).feedback
 
     assert feedback["expected"] is not None
@@ -151,7 +149,7 @@ def test_tape_that_was_expected_stands_beside_the_tape_as_it_is() -> None:
 
 
 def test_every_situation_occurs() -> None:
-    assert {question.situation for question in many()} == {
+    assert {question.situation for question in asked()} == {
         slug_of(each.__name__) for each in SITUATIONS
     }
 
@@ -168,7 +166,7 @@ def test_every_situation_occurs() -> None:
 def test_wrong_recording_shows_the_belief_by_which_it_would_do(
     situation: str, mode: str, belief: str
 ) -> None:
-    question = next(each for each in many() if each.situation == situation)
+    question = next(each for each in asked() if each.situation == situation)
     found = {
         found
         for shot in range(len(question.key["offers"]))
@@ -182,7 +180,7 @@ def test_wrong_recording_shows_the_belief_by_which_it_would_do(
 
 
 def test_one_recording_too_many_is_partly_right() -> None:
-    question = next(each for each in many() if each.situation == "hole")
+    question = next(each for each in asked() if each.situation == "hole")
     [[mode, shot, place]] = question.right["recordings"]
     rows = [[mode, shot, place], ["insert-both", shot, place]]
     verdict = MEND_IT.grade(question, {"recordings": rows})
@@ -210,6 +208,6 @@ def test_one_recording_too_many_is_partly_right() -> None:
 )
 def test_bad_answer_is_refused_with_a_sentence(typed: list[str], sentence: str) -> None:
     with pytest.raises(AnswerRefused) as refusal:
-        many()[0].asks[0].read(typed)
+        asked()[0].asks[0].read(typed)
 
     assert str(refusal.value).startswith(sentence)

@@ -3,7 +3,6 @@
 import re
 from collections import Counter
 from dataclasses import replace
-from functools import cache
 
 import pytest
 
@@ -25,14 +24,14 @@ from exercises.drills.kinds.read_the_bench.loops import (
 )
 from exercises.drills.question import Question
 from exercises.drills.setting.settings import USUAL
+from tests.exercises.drills.made import made, many
 
 SEEDS = range(1000)
 WHITE = 76.9  # IRE: the white bar at 525 lines (SMPTE EG 1)
 
 
-@cache
-def questions() -> tuple[Question, ...]:
-    return tuple(map(READ_THE_BENCH.make, SEEDS))
+def questions() -> list[Question]:
+    return many(READ_THE_BENCH, len(SEEDS))
 
 
 def of(name: str) -> list[Question]:
@@ -163,7 +162,7 @@ def test_recorder_without_erase_heads_on_the_drum_makes_no_insert_and_no_clean_e
 
 def test_recorder_that_wipes_nothing_is_not_said_to_wipe() -> None:
     settings = replace(USUAL, bench=replace(USUAL.bench, erase_gap=0), either_rate=False)
-    asked = [READ_THE_BENCH.make(seed, settings) for seed in range(200)]
+    asked = [made(READ_THE_BENCH, seed, settings) for seed in range(200)]
     replies = [texts(each) for each in asked if each.situation == "erase-heads"]
 
     assert replies

@@ -1,7 +1,6 @@
 """Set the picture level: bars by their name, shots by the waveform, whatever the monitor shows."""
 
 import re
-from functools import cache
 
 import pytest
 
@@ -9,6 +8,7 @@ from exercises.drills.kinds.knobs.verdict import grade
 from exercises.drills.kinds.set_picture_level import KIND as SET_PICTURE_LEVEL
 from exercises.drills.kinds.set_picture_level.version import DRAWN
 from exercises.drills.question import Question
+from tests.exercises.drills.made import many
 
 SEEDS = range(240)
 # By the card. ITU-R BT.471 names bars; SMPTE EG 1: 76.9 IRE; EBU D 23 and ITU-R BT.1700: 700 mV,
@@ -22,9 +22,8 @@ BELONGS = {
 BAND = 0.03  # of the level: 2.5 IRE, and half a step of the control
 
 
-@cache
-def questions() -> tuple[Question, ...]:
-    return tuple(map(SET_PICTURE_LEVEL.make, SEEDS))
+def questions() -> list[Question]:
+    return many(SET_PICTURE_LEVEL, len(SEEDS))
 
 
 def named(question: Question) -> str:

@@ -1,5 +1,7 @@
 """What a clip says in words, against the samples that are played."""
 
+from functools import cache
+
 import numpy as np
 import pytest
 
@@ -11,6 +13,7 @@ from exercises.signal.meters.vu import peak
 from exercises.signal.sound.hearing import Hearing
 from exercises.signal.sound.samples import RATE, Samples
 from exercises.tape import read_edit_session
+from tests.exercises.drills.made import made
 
 WINDOW = RATE // 20  # 50 ms
 
@@ -35,10 +38,11 @@ def over(samples: Samples, share: float) -> float:
 
 
 def first(situation: str) -> Question:
-    made = (SET_SOUND_LEVEL.make(seed) for seed in range(300))
-    return next(each for each in made if each.situation == situation)
+    found = (made(SET_SOUND_LEVEL, seed) for seed in range(300))
+    return next(each for each in found if each.situation == situation)
 
 
+@cache
 def heard(situation: str) -> tuple[Samples, Samples]:
     """The second take as asked about, and as it should be."""
     *_, asked, best = first(situation).media

@@ -1,7 +1,5 @@
 """Set the sound level: two takes are two settings, and what any help comes to is the model’s."""
 
-from functools import cache
-
 import pytest
 
 from exercises.drills.kinds.knobs.copy import Copy
@@ -15,13 +13,13 @@ from exercises.drills.kinds.set_sound_level.outcomes import (
     setting,
 )
 from exercises.drills.question import Question
+from tests.exercises.drills.made import many
 
 SEEDS = range(400)
 
 
-@cache
-def questions() -> tuple[Question, ...]:
-    return tuple(map(SET_SOUND_LEVEL.make, SEEDS))
+def questions() -> list[Question]:
+    return many(SET_SOUND_LEVEL, len(SEEDS))
 
 
 def of(way: SettingWay) -> list[Question]:

@@ -6,12 +6,13 @@ import pytest
 
 from exercises.drills.question import Question
 from exercises.drills.register import KINDS
+from tests.exercises.drills.made import made
 
 TRACKING = KINDS["set-tracking"]
 
 
-def made(situation: str) -> list[Question]:
-    found = (TRACKING.make(seed) for seed in range(400))
+def of(situation: str) -> list[Question]:
+    found = (made(TRACKING, seed) for seed in range(400))
     return list(islice((each for each in found if each.situation == situation), 8))
 
 
@@ -23,17 +24,17 @@ def peaks(readings: list[int]) -> list[int]:
 
 @pytest.mark.parametrize("situation", ["by-the-meter", "another-tapes-mark"])
 def test_true_meter_has_one_peak_where_the_control_belongs(situation: str) -> None:
-    for question in made(situation):
+    for question in of(situation):
         assert peaks(question.shown["readings"]) == [question.right["tracking"]]
 
 
 def test_stuck_needle_never_moves() -> None:
-    for question in made("stuck-meter"):
+    for question in of("stuck-meter"):
         assert len(set(question.shown["readings"])) == 1
 
 
 def test_second_peak_is_lower_and_far_from_where_the_control_belongs() -> None:
-    for question in made("second-peak"):
+    for question in of("second-peak"):
         readings, best = question.shown["readings"], question.right["tracking"]
         (other,) = [at for at in peaks(readings) if at != best]
 
@@ -43,7 +44,7 @@ def test_second_peak_is_lower_and_far_from_where_the_control_belongs() -> None:
 
 
 def test_whoever_trusts_the_meter_stays_where_it_leads() -> None:
-    for question in made("second-peak"):
+    for question in of("second-peak"):
         readings, best = question.shown["readings"], question.right["tracking"]
         (other,) = [at for at in peaks(readings) if at != best]
 

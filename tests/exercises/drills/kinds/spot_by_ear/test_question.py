@@ -1,7 +1,6 @@
 """Spot it by ear: how often there is nothing, what the model says, what the words say."""
 
 from collections import Counter
-from functools import cache
 
 import pytest
 
@@ -12,14 +11,14 @@ from exercises.drills.kinds.spot_by_ear.faults import Heard, stretches
 from exercises.drills.kinds.spot_by_ear.situations import FAULTS, WELL, WORN
 from exercises.drills.question import Question
 from exercises.tape import read_edit_session
+from tests.exercises.drills.made import many
 
 SEEDS = range(1000)
 NAMES = ("clipped", "jump", "weak", "distort", "noisy", "gain", " hole", "fault", "extra")
 
 
-@cache
-def questions() -> tuple[Question, ...]:
-    return tuple(map(SPOT_BY_EAR.make, SEEDS))
+def questions() -> list[Question]:
+    return many(SPOT_BY_EAR, len(SEEDS))
 
 
 def words(question: Question) -> str:

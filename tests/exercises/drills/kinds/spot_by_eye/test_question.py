@@ -1,7 +1,6 @@
 """Spot it by eye: how often there is nothing, what the model says, what the words say."""
 
 from collections import Counter
-from functools import cache
 
 import pytest
 
@@ -11,14 +10,14 @@ from exercises.drills.kinds.spot_by_eye.faults import Seen, stretches, worn
 from exercises.drills.kinds.spot_by_eye.situations import FAULTS, WELL
 from exercises.drills.question import Question
 from exercises.tape import read_edit_session
+from tests.exercises.drills.made import many
 
 SEEDS = range(400)
 NAMES = ("tracking", "skew", "flat", "clip", "jump", "flash", "generation", "roll", "snow", "fault")
 
 
-@cache
-def questions() -> tuple[Question, ...]:
-    return tuple(map(SPOT_BY_EYE.make, SEEDS))
+def questions() -> list[Question]:
+    return many(SPOT_BY_EYE, len(SEEDS))
 
 
 def asked_words(question: Question) -> str:

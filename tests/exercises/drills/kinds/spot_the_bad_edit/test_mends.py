@@ -1,41 +1,40 @@
-import pytest
-
 from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
 from exercises.drills.kinds.spot_the_bad_edit.case import EditsCase
 from exercises.drills.kinds.spot_the_bad_edit.mends import Mend, least, ready_before
 from exercises.drills.setting.change import BY_WORK, Mode
 from exercises.tape import Condition, Tape, play
+from tests.exercises.drills.made import made
+
+SEEDS = range(0, 300, 15)
 
 
 def faulty(seed: int) -> EditsCase:
     """The first case from this seed on that a recording mends."""
-    questions = (SPOT_DESCRIBED.make(number) for number in range(seed, seed + 60))
+    questions = (made(SPOT_DESCRIBED, number) for number in range(seed, seed + 60))
     return next(
         EditsCase.from_json(each.key) for each in questions if each.right["mend"] in BY_WORK
     )
 
 
-@pytest.mark.parametrize("seed", range(0, 300, 15))
-def test_least_mend_leaves_a_film_that_plays_cleanly(seed: int) -> None:
-    case = faulty(seed)
-    mode = least(case)
+def test_least_mend_leaves_a_film_that_plays_cleanly() -> None:
+    for seed in SEEDS:
+        case, mode = faulty(seed), least(faulty(seed))
 
-    assert mode is not None
-    result = Mend(case, mode).result()
-    states = play(result.tape, case.bench)
-    inside = [s for s in states if s.end > result.start and s.start < result.end]
-    assert {state.state for state in inside} <= {Condition.CLEAN, Condition.NO_PICTURE}
-    assert list(result.faults()) == []
+        assert mode is not None, seed
+        result = Mend(case, mode).result()
+        states = play(result.tape, case.bench)
+        inside = [s for s in states if s.end > result.start and s.start < result.end]
+        assert {state.state for state in inside} <= {Condition.CLEAN, Condition.NO_PICTURE}, seed
+        assert list(result.faults()) == [], seed
 
 
-@pytest.mark.parametrize("seed", range(0, 300, 15))
-def test_no_smaller_mend_works(seed: int) -> None:
-    case = faulty(seed)
-    mode = least(case)
+def test_no_smaller_mend_works() -> None:
+    for seed in SEEDS:
+        case, mode = faulty(seed), least(faulty(seed))
 
-    assert mode is not None
-    smaller = BY_WORK[: BY_WORK.index(mode)]
-    assert [mend for mend in smaller if Mend(case, mend).works()] == []
+        assert mode is not None, seed
+        smaller = BY_WORK[: BY_WORK.index(mode)]
+        assert [mend for mend in smaller if Mend(case, mend).works()] == [], seed
 
 
 def test_assemble_begins_at_the_last_place_with_run_up() -> None:

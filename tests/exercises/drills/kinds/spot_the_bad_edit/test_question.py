@@ -1,5 +1,4 @@
 from collections import Counter, defaultdict
-from functools import cache
 from typing import Any
 
 import pytest
@@ -11,15 +10,15 @@ from exercises.drills.kinds.spot_the_bad_edit.situations import FAULTY, PLAYED_O
 from exercises.drills.question import Question
 from exercises.tape import simulate
 from tests.exercises.drills.frames import Machines, threaded
+from tests.exercises.drills.made import many
 from tests.exercises.drills.skeletons import skeleton
 
 MANY = 1500
 WORST_FIRST = ("no-pulses", "roll", "blank", "unsettled", "over", "worn")
 
 
-@cache
-def many() -> list[Question]:
-    return [SPOT_DESCRIBED.make(seed) for seed in range(MANY)]
+def asked(count: int = MANY) -> list[Question]:
+    return many(SPOT_DESCRIBED, count)
 
 
 def film(key: Json, steps: int) -> tuple[int, int]:
@@ -91,11 +90,11 @@ def judged(key: Json) -> tuple[str, str]:
     return min(shown[-1].values(), key=WORST_FIRST.index), str(first.pop() + 1)
 
 
-@pytest.mark.parametrize("seed", range(45))
-def test_fault_and_edit_are_right_for_an_independent_judge(seed: int) -> None:
-    question = SPOT_DESCRIBED.make(seed)
+def test_fault_and_edit_are_right_for_an_independent_judge() -> None:
+    for seed, question in enumerate(asked(45)):
+        right = (question.right["fault"], question.right["edit"])
 
-    assert judged(question.key) == (question.right["fault"], question.right["edit"])
+        assert judged(question.key) == right, seed
 
 
 def states(document: Json) -> list[Json]:
@@ -106,7 +105,7 @@ def states(document: Json) -> list[Json]:
 
 def test_blame_agrees_with_what_playback_names() -> None:
     """Playback names the edit that recorded there; pulses that are missing nobody recorded."""
-    for question in many()[:300]:
+    for question in asked(300):
         key = question.key
         start, end = film(key, len(key["steps"]))
         named = {
@@ -123,14 +122,14 @@ def test_blame_agrees_with_what_playback_names() -> None:
 
 
 def test_every_situation_is_reached() -> None:
-    assert {question.situation for question in many()} == {
+    assert {question.situation for question in asked()} == {
         slug_of(each.__name__) for each in (*WELL, *PLAYED_OFF, *FAULTY)
     }
     assert len(FAULTY) >= 10
 
 
 def test_nothing_is_wrong_with_about_one_in_six() -> None:
-    well = sum(question.right["fault"] == "nothing" for question in many())
+    well = sum(question.right["fault"] == "nothing" for question in asked())
 
     assert 0.12 * MANY < well < 0.22 * MANY
 
@@ -139,21 +138,21 @@ def test_session_goes_as_its_situation_says() -> None:
     """Not used for the answer: only that what was built as faulty is found so, and the reverse."""
     going_well = {slug_of(each.__name__) for each in (*WELL, *PLAYED_OFF)}
 
-    for question in many():
+    for question in asked():
         well = question.right["fault"] == "nothing"
         assert well == (question.situation in going_well)
 
 
 @pytest.mark.parametrize("ask", ["fault", "edit", "mend"])
 def test_no_answer_is_right_in_more_than_two_of_five(ask: str) -> None:
-    counts = Counter(question.right[ask] for question in many())
+    counts = Counter(question.right[ask] for question in asked())
 
     assert max(counts.values()) <= 0.4 * MANY
 
 
 def test_every_fault_and_every_mend_occurs() -> None:
-    faults = {question.right["fault"] for question in many()}
-    mends = {question.right["mend"] for question in many()}
+    faults = {question.right["fault"] for question in asked()}
+    mends = {question.right["mend"] for question in asked()}
 
     assert faults == {*WORST_FIRST, "nothing"}
     recordings = {"insert-picture", "insert-sound", "insert-both", "assemble"}
@@ -162,7 +161,7 @@ def test_every_fault_and_every_mend_occurs() -> None:
 
 def test_situation_has_several_wordings() -> None:
     skeletons = defaultdict(set)
-    for question in many():
+    for question in asked():
         purposes = " ".join(edit["purpose"] for edit in question.shown["edits"])
         words = f"{question.shown['story']} {purposes}"
         skeletons[question.situation].add(skeleton(words))
@@ -174,7 +173,7 @@ CAUSES = ("fault", "wrong", "pulse", "phase", "wiped", "settled", "recorded over
 
 
 def test_description_names_no_cause() -> None:
-    for question in many()[:300]:
+    for question in asked(300):
         rows = " ".join(text for row in question.shown["rows"] for text in row)
         plan = " ".join(text for edit in question.shown["edits"] for text in edit.values())
         words = f"{question.shown['story']} {question.shown['film']} {rows} {plan}".lower()
@@ -183,7 +182,7 @@ def test_description_names_no_cause() -> None:
 
 
 def test_description_covers_the_film_and_what_comes_before_and_after() -> None:
-    for question in many()[:100]:
+    for question in asked(100):
         start, end = film(question.key, len(question.key["steps"]))
         first, last = question.key["window"]
 
@@ -192,7 +191,7 @@ def test_description_covers_the_film_and_what_comes_before_and_after() -> None:
 
 
 def test_description_reads_as_what_is_seen_and_heard() -> None:
-    question = next(each for each in many() if each.situation == "late-assemble")
+    question = next(each for each in asked() if each.situation == "late-assemble")
     wrong = [row for row in question.shown["rows"] if row[3] != "Servo locked"]
 
     assert wrong[0][1:] == ["snow", "hiss", "Servo not locked, counter standing still"]

@@ -4,11 +4,12 @@ from exercises.drills.asks import Choice
 from exercises.drills.kinds.spot_the_bad_edit import KIND as SPOT_DESCRIBED
 from exercises.drills.question import Question
 from exercises.tape import TapeMap
+from tests.exercises.drills.made import made
 
 
 def of_situation(situation: str, mend: str = "") -> Question:
     """The first of it that offers this mend; not all are offered every time."""
-    questions = (SPOT_DESCRIBED.make(seed) for seed in range(500))
+    questions = (made(SPOT_DESCRIBED, seed) for seed in range(500))
     return next(
         question
         for question in questions
@@ -22,19 +23,20 @@ def offered(question: Question) -> set[str]:
     return {option.value for option in mends.options}
 
 
-LATE = of_situation("late-assemble", "later")
-WELL = of_situation("shot-for-shot")
+def late() -> Question:
+    return of_situation("late-assemble", "later")
 
 
 def test_each_part_counts_a_third() -> None:
-    right = dict(LATE.right)
+    question = late()
+    right = dict(question.right)
     answers = [
         {"fault": "blank", "edit": "tape", "mend": "later"},
         right | {"edit": "tape", "mend": "later"},
         right | {"mend": "later"},
         right,
     ]
-    verdicts = [SPOT_DESCRIBED.grade(LATE, answer) for answer in answers]
+    verdicts = [SPOT_DESCRIBED.grade(question, answer) for answer in answers]
 
     assert [verdict.score for verdict in verdicts] == [0, 33, 67, 100]
     assert [verdict.right for verdict in verdicts] == [False, False, False, True]
@@ -72,18 +74,19 @@ def test_wrong_part_reveals_the_belief_behind_it(
 def test_belief_behind_two_parts_is_named_once() -> None:
     answer = {"fault": "nothing", "edit": "nothing", "mend": "leave"}
 
-    assert SPOT_DESCRIBED.grade(LATE, answer).misconceptions == ("gap-heals",)
+    assert SPOT_DESCRIBED.grade(late(), answer).misconceptions == ("gap-heals",)
 
 
 def test_film_without_a_fault_has_nothing_to_mend() -> None:
-    feedback = SPOT_DESCRIBED.grade(WELL, dict(WELL.right) | {"mend": "assemble"}).feedback
+    well = of_situation("shot-for-shot")
+    feedback = SPOT_DESCRIBED.grade(well, dict(well.right) | {"mend": "assemble"}).feedback
 
     assert feedback["mends"] == ["There is nothing to mend, and every edit is a risk."]
     assert feedback["mended"] is None
 
 
 def test_feedback_shows_the_mended_tape_beside_the_faulty_one() -> None:
-    feedback = SPOT_DESCRIBED.grade(LATE, dict(LATE.right)).feedback
+    feedback = SPOT_DESCRIBED.grade(question := late(), dict(question.right)).feedback
     shown, mended = (TapeMap.from_json(feedback[name]) for name in ("map", "mended"))
     film = shown.marks
 

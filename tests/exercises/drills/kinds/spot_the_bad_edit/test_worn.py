@@ -11,6 +11,7 @@ from exercises.drills.kinds.spot_the_bad_edit.wear import MASTER, Wear, dropping
 from exercises.drills.question import Question
 from exercises.drills.setting.change import Mode
 from exercises.tape import Assemble, Bench, Insert, Rate, Source, Take, Tape, record
+from tests.exercises.drills.made import made
 
 BENCH = Bench.default(Rate.R25)
 SHOTS = Source("Tape 4", (Take(0, 2000),))
@@ -18,8 +19,8 @@ FILM = record(Tape.blank(3000).with_pass(0, 500, "black"), Assemble(SHOTS, 300, 
 
 
 def of_situation(situation: str) -> list[Question]:
-    made = (SPOT_DESCRIBED.make(seed) for seed in range(600))
-    return list(islice((each for each in made if each.situation == situation), 12))
+    asked = (made(SPOT_DESCRIBED, seed) for seed in range(600))
+    return list(islice((each for each in asked if each.situation == situation), 12))
 
 
 def test_source_drops_out_where_its_worn_frames_were_laid() -> None:

@@ -8,6 +8,7 @@ from exercises.drills.kinds.watch_it_drift.rehearsals import NEVER, TAKES, rehea
 from exercises.drills.register import KINDS
 from exercises.drills.setting.draw import Draw
 from exercises.tape.limits import LIMITS
+from tests.exercises.drills.made import many
 
 DRIFT = KINDS["watch-it-drift"]
 
@@ -45,7 +46,7 @@ def test_band_is_the_first_take_whose_envelope_falls_too_far() -> None:
 
 
 def test_every_answer_but_the_first_take_is_about_as_often_right() -> None:
-    right = Counter(DRIFT.make(seed).right["step"] for seed in range(800))
+    right = Counter(question.right["step"] for question in many(DRIFT, 800))
 
     assert set(right) == {NEVER, *map(str, range(2, TAKES + 1))}
     assert all(60 <= count <= 140 for count in right.values())
@@ -53,9 +54,9 @@ def test_every_answer_but_the_first_take_is_about_as_often_right() -> None:
 
 def test_whoever_waits_for_streaks_is_told_what_that_costs() -> None:
     question = next(
-        made
-        for made in map(DRIFT.make, range(50))
-        if made.key["band"] is not None and made.right["step"] != NEVER
+        each
+        for each in many(DRIFT, 50)
+        if each.key["band"] is not None and each.right["step"] != NEVER
     )
     late = str(question.key["band"] + 1)
 
@@ -66,9 +67,8 @@ def test_whoever_waits_for_streaks_is_told_what_that_costs() -> None:
 
 
 def test_copies_left_alone_get_the_band_where_it_is_told() -> None:
-    for seed in range(60):
-        question = DRIFT.make(seed)
+    for seed, question in enumerate(many(DRIFT, 60)):
         verdict = DRIFT.grade(question, {"step": NEVER})
         banded = any("Noise band" in each for each in verdict.feedback["happened"])
 
-        assert banded == (question.key["band"] is not None)
+        assert banded == (question.key["band"] is not None), seed

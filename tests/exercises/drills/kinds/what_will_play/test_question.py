@@ -2,6 +2,7 @@
 
 import json
 from collections import Counter
+from collections.abc import Iterator
 from functools import cache
 from itertools import pairwise
 from typing import Any
@@ -16,13 +17,13 @@ from exercises.drills.kinds.what_will_play.situations import SITUATIONS
 from exercises.drills.question import Question
 from exercises.tape import Rate, label
 from tests.exercises.drills.frames import Machines, threaded
+from tests.exercises.drills.made import made, many
 
 FAULTS = ("blank", "no-lock", "rolls", "unsteady", "no-picture", "no-sound")
 
 
-@cache
-def many() -> list[Question]:
-    return [WHAT_PLAYS.make(seed) for seed in range(200)]
+def asked(count: int = 200) -> list[Question]:
+    return many(WHAT_PLAYS, count)
 
 
 def table(question: Question) -> Table:
@@ -53,32 +54,37 @@ def copied(machines: Machines, frame: int) -> tuple[Any, ...]:
     return tuple(copy and copy[0] for copy in copies)
 
 
-@pytest.mark.parametrize("seed", range(60))
-def test_right_answer_is_right_for_an_independent_judge(seed: int) -> None:
-    question = many()[seed]
-    machines = threaded(question.key["session"])
-    steady = machines.steady()
-    for [answer], stretch in zip(
-        question.right["plays"], pairwise(question.key["edges"]), strict=True
-    ):
-        shown = {seen(machines, steady, frame) for frame in range(*stretch)}
-
-        assert shown == {answer if answer in FAULTS else "plays"}
+@cache
+def played(seed: int) -> Machines:
+    return threaded(made(WHAT_PLAYS, seed).key["session"])
 
 
-@pytest.mark.parametrize("seed", range(60))
-def test_stretches_that_play_alike_are_copied_from_one_tape(seed: int) -> None:
-    question = many()[seed]
-    machines = threaded(question.key["session"])
-    for [answer], stretch in zip(
-        question.right["plays"], pairwise(question.key["edges"]), strict=True
-    ):
-        if answer not in FAULTS:
-            assert len({copied(machines, frame) for frame in range(*stretch)}) == 1
+def stretches(question: Question) -> Iterator[tuple[str, range]]:
+    """What is right for each stretch, and its frames."""
+    edges = pairwise(question.key["edges"])
+    for [answer], (start, end) in zip(question.right["plays"], edges, strict=True):
+        yield answer, range(start, end)
+
+
+def test_right_answer_is_right_for_an_independent_judge() -> None:
+    for seed, question in enumerate(asked(60)):
+        machines = played(seed)
+        steady = machines.steady()
+        for answer, frames in stretches(question):
+            shown = {seen(machines, steady, frame) for frame in frames}
+
+            assert shown == {answer if answer in FAULTS else "plays"}, seed
+
+
+def test_stretches_that_play_alike_are_copied_from_one_tape() -> None:
+    for seed, question in enumerate(asked(60)):
+        for answer, frames in stretches(question):
+            if answer not in FAULTS:
+                assert len({copied(played(seed), frame) for frame in frames}) == 1, seed
 
 
 def test_page_says_what_lies_where_before_the_edits() -> None:
-    for question in many():
+    for question in asked():
         past = question.key["session"]["edits"][: question.key["past"]]
         rate = next(rate for rate in Rate if rate.label == question.key["session"]["rate"])
 
@@ -93,14 +99,14 @@ def test_page_says_what_lies_where_before_the_edits() -> None:
 
 
 def test_stretches_are_eight_to_twelve() -> None:
-    lengths = {len(table(question).lines) for question in many()}
+    lengths = {len(table(question).lines) for question in asked()}
 
     assert lengths <= set(range(8, 13))
 
 
 def test_each_subset_of_the_beliefs_answers_otherwise() -> None:
     """But for sets of which one belief goes further than another."""
-    for question in many():
+    for question in asked():
         kept = question.believed
         first = {json.dumps(answer): held for held, answer in reversed(kept)}
         alike = [(held, first[json.dumps(answer)]) for held, answer in kept]
@@ -116,20 +122,20 @@ def test_each_subset_of_the_beliefs_answers_otherwise() -> None:
 
 
 def test_all_that_anybody_expects_is_among_the_options() -> None:
-    for question in many():
+    for question in asked():
         for _, answer in question.believed:
             assert len(table(question).texts(answer["plays"])) == len(table(question).lines)
 
 
 def test_every_situation_occurs() -> None:
-    assert {question.situation for question in many()} == {
+    assert {question.situation for question in asked()} == {
         slug_of(each.__name__) for each in SITUATIONS
     }
 
 
 def test_beliefs_are_touched_by_more_than_one_situation() -> None:
     situations: dict[str, set[str]] = {}
-    for question in many():
+    for question in asked():
         for held, _ in question.believed:
             for belief in held:
                 situations.setdefault(belief, set()).add(question.situation)
@@ -170,8 +176,8 @@ def test_hardly_a_seed_is_rejected() -> None:
     ],
 )
 def test_bad_answer_is_refused_with_a_sentence(change: Any, sentence: str) -> None:
-    ask = table(many()[0])
-    sent = ask.typed(many()[0].right["plays"])
+    ask = table(asked()[0])
+    sent = ask.typed(asked()[0].right["plays"])
 
     with pytest.raises(AnswerRefused) as refusal:
         ask.read(change(sent))
@@ -180,7 +186,7 @@ def test_bad_answer_is_refused_with_a_sentence(change: Any, sentence: str) -> No
 
 
 def test_one_wrong_stretch_costs_its_share() -> None:
-    question = many()[0]
+    question = asked()[0]
     rows = [list(row) for row in question.right["plays"]]
     rows[0] = ["no-sound"]
     verdict = WHAT_PLAYS.grade(question, {"plays": rows})
@@ -193,7 +199,7 @@ def test_one_wrong_stretch_costs_its_share() -> None:
 
 
 def test_two_beliefs_are_found_in_one_answer() -> None:
-    question = next(q for q in many() if q.situation == "after-a-hole")
+    question = next(q for q in asked() if q.situation == "after-a-hole")
     both = ["gap-heals", "no-master-run-up"]
     answer = next(answer for held, answer in question.believed if held == both)
 

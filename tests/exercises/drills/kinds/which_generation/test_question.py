@@ -11,11 +11,11 @@ from exercises.drills.kinds.which_generation import KIND as WHICH_GENERATION
 from exercises.drills.kinds.which_generation.chains import CHAINS
 from exercises.drills.question import Question
 from exercises.tape import simulate
+from tests.exercises.drills.made import many
 
 
-@cache
-def many() -> list[Question]:
-    return [WHICH_GENERATION.make(seed) for seed in range(200)]
+def asked(count: int = 200) -> list[Question]:
+    return many(WHICH_GENERATION, count)
 
 
 def sources(question: Question) -> dict[str, str]:
@@ -30,28 +30,33 @@ def counted(tape: str, copied: dict[str, str]) -> int:
     return 1 + (counted(copied[tape], copied) if copied[tape] else 0)
 
 
-@pytest.mark.parametrize("seed", range(60))
-def test_generations_follow_from_what_is_shown(seed: int) -> None:
-    question = many()[seed]
-    copied = sources(question)
-    later = sum(tape in ("Edit master", "Festival copy", "Saloon copy") for tape in copied)
+def test_generations_follow_from_what_is_shown() -> None:
+    for seed, question in enumerate(asked(60)):
+        copied = sources(question)
+        later = sum(tape in ("Edit master", "Festival copy", "Saloon copy") for tape in copied)
+        found = [[str(counted(tape, copied) + later)] for _, tape in question.shown["shots"]]
 
-    found = [[str(counted(tape, copied) + later)] for _, tape in question.shown["shots"]]
-    assert question.right["generations"] == found
+        assert question.right["generations"] == found, seed
 
 
-@pytest.mark.parametrize("seed", range(20))
-def test_generation_is_that_of_the_tape_model(seed: int) -> None:
+def test_generation_is_that_of_the_tape_model() -> None:
     """The shot copied once more by the model from a take one generation earlier."""
-    for [generation] in many()[seed].right["generations"]:
-        take = {"start": 0, "end": 400, "generation": int(generation) - 1}
-        edit = {"mode": "assemble", "source": "A", "in": 200, "out": 300, "at": 0}
-        answer = simulate(
-            {"master": {"length": 400}, "sources": {"A": {"takes": [take]}}, "edits": [edit]}
-        )
-        tracks = answer["tracks"]
-        assert isinstance(tracks, dict)
-        assert {run["generation"] for run in tracks["picture"]} == {int(generation)}
+    for seed, question in enumerate(asked(20)):
+        for [generation] in question.right["generations"]:
+            assert recorded_from(int(generation) - 1) == {int(generation)}, seed
+
+
+@cache
+def recorded_from(generation: int) -> set[int]:
+    """The generations on a tape that is recorded from one."""
+    take = {"start": 0, "end": 400, "generation": generation}
+    edit = {"mode": "assemble", "source": "A", "in": 200, "out": 300, "at": 0}
+    answer = simulate(
+        {"master": {"length": 400}, "sources": {"A": {"takes": [take]}}, "edits": [edit]}
+    )
+    tracks = answer["tracks"]
+    assert isinstance(tracks, dict)
+    return {run["generation"] for run in tracks["picture"]}
 
 
 def gone(question: Question) -> bool:
@@ -61,7 +66,7 @@ def gone(question: Question) -> bool:
 
 
 def test_best_tape_is_the_camera_original_or_else_a_copy_of_it() -> None:
-    for question in many():
+    for question in asked():
         best, tapes = question.right["again"], dict(question.shown["tapes"])
 
         if gone(question):
@@ -71,24 +76,24 @@ def test_best_tape_is_the_camera_original_or_else_a_copy_of_it() -> None:
 
 
 def test_camera_original_is_gone_about_every_second_time() -> None:
-    assert 70 <= sum(map(gone, many())) <= 130
+    assert 70 <= sum(map(gone, asked())) <= 130
 
 
 def test_tape_that_is_gone_is_still_among_the_options() -> None:
-    for question in filter(gone, many()):
+    for question in filter(gone, asked()):
         lost = question.shown["story"].rsplit(". ", 1)[1].split(" ")[:2]
 
         assert " ".join(lost) in question.asks[2].every()
 
 
 def test_every_chain_occurs() -> None:
-    assert {question.situation for question in many()} == {
+    assert {question.situation for question in asked()} == {
         slug_of(chain.__name__) for chain in CHAINS
     }
 
 
 def test_figures_of_believers_are_far_apart() -> None:
-    for question in many():
+    for question in asked():
         figures = sorted({answer["noise"] for _, answer in question.believed})
 
         assert min(b - a for a, b in pairwise(figures)) > 0.3
@@ -96,7 +101,7 @@ def test_figures_of_believers_are_far_apart() -> None:
 
 @pytest.mark.parametrize(("beside", "right"), [(0.1, True), (-0.1, True), (0.2, False)])
 def test_figure_has_a_tolerance(beside: float, right: bool) -> None:
-    question = many()[0]
+    question = asked()[0]
     answer = dict(question.right) | {"noise": round(question.right["noise"] + beside, 1)}
     verdict = WHICH_GENERATION.grade(question, answer)
 
@@ -104,7 +109,7 @@ def test_figure_has_a_tolerance(beside: float, right: bool) -> None:
 
 
 def test_belief_is_found_with_a_figure_beside() -> None:
-    question = many()[0]
+    question = asked()[0]
     held, answer = question.believed[-1]
     near = answer | {"noise": answer["noise"] + 0.1}
 
@@ -113,7 +118,7 @@ def test_belief_is_found_with_a_figure_beside() -> None:
 
 def test_right_tape_is_not_always_at_one_place() -> None:
     places = []
-    for question in many():
+    for question in asked():
         ask = question.asks[2]
         assert isinstance(ask, Choice)
         places.append(list(ask.every()).index(question.right["again"]))

@@ -1,5 +1,6 @@
 """The verb that builds the demo: Quay Street Media Workshop, its people and their weeks."""
 
+from collections.abc import Sequence
 from datetime import datetime
 
 from django.db import transaction
@@ -35,7 +36,7 @@ def is_built() -> bool:
     return Person.objects.filter(sign_in_name=INSTRUCTOR[0]).exists()
 
 
-def build(until: datetime) -> None:
+def build(until: datetime, learners: Sequence[Learner] = LEARNERS) -> None:
     """All of it or nothing. Raises `OtherPeopleError` where somebody else has an account."""
     if Person.objects.exclude(sign_in_name__in=SIGN_IN_NAMES).exists():
         raise OtherPeopleError
@@ -50,7 +51,7 @@ def build(until: datetime) -> None:
         leads = write_own(instructor, current, until)
         own = write_drills(instructor, current, until)
         stories: list[Story] = []
-        for learner in LEARNERS:
+        for learner in learners:
             cohort = cohorts[learner.cohort]
             person = enrol(learner, cohort)
             signer = fellow if GROUPS[learner.cohort].co_taught else instructor

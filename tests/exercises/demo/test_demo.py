@@ -16,6 +16,8 @@ from course.cohorts.models import Cohort, Person
 from course.lessons.reading import readings_of
 from exercises.assignments.assigned import standings_in
 from exercises.demo.cast import LEARNERS
+from exercises.demo.pictured import SENT
+from exercises.demo.written import WRITTEN
 from exercises.drills.setting.settings import Settings
 from exercises.mastery.items import ENOUGH
 from exercises.models import Attempt, OwnDrill, Review, SignOff, Sitting, Upload
@@ -50,6 +52,13 @@ def test_demo_has_a_bench_that_can_be_and_people_who_read() -> None:
 
 def test_nothing_in_the_demo_is_answered_before_it_is_asked() -> None:
     assert not Attempt.objects.filter(answered_at__lt=F("asked_at")).exists()
+
+
+def test_demo_has_the_answers_and_pictures_of_all() -> None:
+    practised = sum(len(learner.days) * learner.answers for learner in LEARNERS)
+
+    assert Attempt.objects.count() >= practised + len(WRITTEN)
+    assert Upload.objects.count() == len(SENT)
 
 
 def test_demo_has_answers_that_wait_and_a_reply_to_read() -> None:

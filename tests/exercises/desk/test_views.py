@@ -2,12 +2,14 @@
 
 from collections.abc import Callable
 
+import pytest
 from django.db import connection
 from django.test import Client
 from django.test.utils import CaptureQueriesContext
 from django.urls import reverse
 
 from course.cohorts.models import Cohort, Person
+from exercises.drills.own import FORMS
 from exercises.models import Asked, Attempt, OwnDrill
 from exercises.practice.attempts import ask, submit
 from exercises.reviews.verbs import Said, review
@@ -15,6 +17,15 @@ from tests.own import CUTAWAY, NOTE, UNSEEN, published
 from tests.pages import texts
 
 ClientOf = Callable[[Person], Client]
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_every_form_can_be_written(form: str, ines: Person, client_of: ClientOf) -> None:
+    client = client_of(ines)
+    address = reverse("new-own", args=[form])
+
+    assert f'href="{address}"' in client.get(reverse("desk")).content.decode()
+    assert 'name="title"' in client.get(address).content.decode()
 
 
 def test_drill_is_written_and_shown(ines: Person, client_of: ClientOf) -> None:

@@ -8,6 +8,7 @@ import pytest
 
 import exercises.tape
 from exercises.tape import DocumentError, answer_text
+from exercises.tape.from_json import bench
 
 PAGE = (Path(exercises.tape.__file__).parent / "SESSION.md").read_text(encoding="utf-8")
 BLOCKS = re.findall(r"^```(\w+)\n(.*?)^```$", PAGE, re.MULTILINE | re.DOTALL)
@@ -24,6 +25,19 @@ def shown_part(value: object, shown: object) -> object:
     if isinstance(value, dict) and isinstance(shown, dict):
         return {key: shown_part(value.get(key), part) for key, part in shown.items()}
     return value
+
+
+FIGURES = [
+    *bench.BENCH,
+    *(f"limiter.{name}" for name in bench.LIMITER),
+    *(f"automatic_gain.{name}" for name in bench.AUTOMATIC_GAIN),
+    *bench.LIMITS,
+]
+
+
+@pytest.mark.parametrize("name", FIGURES)
+def test_page_names_every_figure_of_a_bench(name: str) -> None:
+    assert f"`{name}`" in PAGE
 
 
 def test_page_has_an_example_of_every_part() -> None:

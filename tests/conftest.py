@@ -12,9 +12,14 @@ from django.conf import settings as django_settings
 from django.db import connection
 from django.test import Client, override_settings
 from django.utils import timezone
+from hypothesis import settings
 
 from course.cohorts.models import Cohort, Person
 from tests.people import CohortFactory, PersonFactory, instructor, learner
+
+# A slow machine is no failure.
+settings.register_profile("untimed", deadline=None)
+settings.load_profile("untimed")
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:

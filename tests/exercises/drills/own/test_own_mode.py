@@ -47,6 +47,8 @@ def test_two_right_answers_are_warned_of_and_make_no_question() -> None:
         "this. Say more of what must stay, or change what is on the tape."
     ]
     assert not any(kind_of(both).candidates(0))
+    with pytest.raises(LookupError, match="makes no question"):
+        kind_of(both).make(0)
 
 
 def test_none_right_and_missing_run_up_are_warned_of() -> None:

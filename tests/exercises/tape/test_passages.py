@@ -1,6 +1,8 @@
 from exercises.tape import Assemble, Bench, Insert, Rate, Source, Take, Tape, passages, play, record
 from exercises.tape.playback import condition_of
+from exercises.tape.tape import Side
 
+PICTURE_ALONE: tuple[Side, ...] = ("picture",)
 BENCH = Bench.default(Rate.R25)
 SHOTS = Source("Tape 1", (Take(0, 3000),))
 BLACK = Tape.blank(2000).with_pass(0, 1000, "black")
@@ -18,11 +20,11 @@ def test_tape_is_cut_where_one_side_goes_over_into_another_recording() -> None:
     tape = record(BLACK, Insert(SHOTS, 300, 400, 500, picture=False, sound=True), BENCH)
 
     assert edges(tape, 400, 700) == [(400, 500), (500, 600), (600, 700)]
-    assert edges(tape, 400, 700, sides=("picture",)) == [(400, 700)]
+    assert edges(tape, 400, 700, sides=PICTURE_ALONE) == [(400, 700)]
 
 
 def test_side_that_is_not_asked_for_is_as_blank() -> None:
-    (passage,) = passages(BLACK, 400, 700, relock=BENCH.relock, sides=("picture",))
+    (passage,) = passages(BLACK, 400, 700, relock=BENCH.relock, sides=PICTURE_ALONE)
 
     assert passage.picture is not None
     assert passage.sound is None

@@ -11,7 +11,7 @@ from django.core.cache import caches
 from course.memory import give_back
 from exercises.drills.asks import Json
 from exercises.drills.media.medium import facts
-from exercises.drills.media.rendering import REVISION, Made, render
+from exercises.drills.media.rendering import REVISION, Rendered, render
 
 logger = logging.getLogger(__name__)
 
@@ -19,18 +19,18 @@ logger = logging.getLogger(__name__)
 MAKING = Lock()
 
 
-def made_of(medium: Json) -> Made:
+def made_of(medium: Json) -> Rendered:
     """Made now, or kept from before. Two workers at once make it twice, to the same bytes."""
     name = name_of(medium)
     return kept(name) or made_now(name, medium)
 
 
-def kept(name: str) -> Made | None:
+def kept(name: str) -> Rendered | None:
     found = try_cache(lambda: caches["made"].get(name))
-    return Made(*found) if isinstance(found, tuple) else None
+    return Rendered(*found) if isinstance(found, tuple) else None
 
 
-def made_now(name: str, medium: Json) -> Made:
+def made_now(name: str, medium: Json) -> Rendered:
     """Whoever waited for the same one meanwhile finds it kept."""
     with MAKING:
         if found := kept(name):

@@ -4,12 +4,12 @@ import re
 
 from django.http import HttpRequest, HttpResponse
 
-from exercises.drills.media.rendering import Made
+from exercises.drills.media.rendering import Rendered
 
 RANGE = re.compile(r"bytes=(?P<first>[0-9]{0,18})-(?P<last>[0-9]{0,18})")
 
 
-def sent(request: HttpRequest, made: Made) -> HttpResponse:
+def sent(request: HttpRequest, made: Rendered) -> HttpResponse:
     response = part(made, asked_part(request, len(made.content)))
     response.headers["Accept-Ranges"] = "bytes"
     return response
@@ -32,7 +32,7 @@ def asked_part(request: HttpRequest, size: int) -> tuple[int, int] | None:
     return int(first), min(int(last) + 1, size) if last else size
 
 
-def part(made: Made, asked: tuple[int, int] | None) -> HttpResponse:
+def part(made: Rendered, asked: tuple[int, int] | None) -> HttpResponse:
     content, size = made.content, len(made.content)
     if asked is None:
         return HttpResponse(content, content_type=made.type)

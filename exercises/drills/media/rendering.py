@@ -30,23 +30,23 @@ REVISION = 4  # raise it when the same facts give another picture or sound
 ROOMS: dict[str, Callable[[], Sound]] = {"room": room_tone, "harbour": harbour}
 
 
-class Made(NamedTuple):
+class Rendered(NamedTuple):
     """A file, and what type of file it is."""
 
     content: bytes
     type: str
 
 
-def render(medium: Json) -> Made:
+def render(medium: Json) -> Rendered:
     if medium["form"] == "clip":
-        return Made(b"".join(clip(medium)), "audio/wav")
+        return Rendered(b"".join(clip(medium)), "audio/wav")
     width, height = medium["size"]
     if medium["form"] == "still":
-        return Made(jpeg(picture(medium["picture"], (width, height))), "image/jpeg")
+        return Rendered(jpeg(picture(medium["picture"], (width, height))), "image/jpeg")
     pictures = medium["pictures"]
     drawn = (picture(each, (width, height)) for each in pictures)
     across, _ = shape(medium)
-    return Made(strip(drawn, len(pictures), across=across).jpeg, "image/jpeg")
+    return Rendered(strip(drawn, len(pictures), across=across).jpeg, "image/jpeg")
 
 
 def picture(spec: Json, size: Size) -> Picture:

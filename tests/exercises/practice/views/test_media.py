@@ -19,7 +19,7 @@ from course.cohorts.models import Person
 from course.made import made_of, name_of
 from exercises.drills.asks import Json
 from exercises.drills.kind import Kind
-from exercises.drills.media.rendering import Made, render
+from exercises.drills.media.rendering import Rendered, render
 from exercises.drills.register import KINDS
 from exercises.models import Asked
 from exercises.practice.attempts import ask
@@ -183,7 +183,7 @@ def test_many_at_once_get_the_same_and_it_is_made_once(
 ) -> None:
     medium, drawn = ask(mina, BY_EYE).as_question().media[0], []
 
-    def counted(medium: Json) -> Made:
+    def counted(medium: Json) -> Rendered:
         drawn.append(medium)
         return render(medium)
 

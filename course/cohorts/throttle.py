@@ -60,9 +60,10 @@ def count_try(*limits: Limit) -> None:
     Limits of several kinds are always given in the same order (address before account):
     two requests then never wait for each other's rows.
     """
-    now = timezone.now()
     with transaction.atomic():
-        stored = locked(limits, now)
+        stored = locked(limits)
+        # Only now: one that waited here for others would else ask by a clock before theirs.
+        now = timezone.now()
         opens = max(limit.opens(stored[limit.key].worn_off_at, now) for limit in limits)
         if opens > now:
             transaction.set_rollback(True)
@@ -73,10 +74,11 @@ def count_try(*limits: Limit) -> None:
         raise TooManyTriesError(opens)
 
 
-def locked(limits: tuple[Limit, ...], now: datetime) -> Mapping[str, Tries]:
+def locked(limits: tuple[Limit, ...]) -> Mapping[str, Tries]:
     """The row of each key, found or made, and nobody else's until the transaction ends."""
     # The insert locks: on PostgreSQL by its "on conflict do update", on SQLite because it
     # locks the whole database.
+    now = timezone.now()
     Tries.objects.bulk_create(
         [Tries(key=limit.key, about=limit.about, worn_off_at=now) for limit in limits],
         update_conflicts=True,

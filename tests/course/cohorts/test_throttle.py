@@ -243,3 +243,23 @@ def test_tries_that_have_worn_off_start_again_once_for_many_at_once() -> None:
         taken = list(pool.map(one_try, range(12)))
 
     assert (sum(taken), keys()) == (5, {"five"})
+
+
+@pytest.mark.django_db
+def test_a_try_that_waited_for_others_is_asked_by_the_clock_after_theirs(
+    at: Callable[[timedelta], None],
+) -> None:
+    five, others = Limit("five", 5, 5 * MINUTE), iter(range(4))
+
+    def others_go_first(
+        execute: Callable[..., object], sql: str, params: object, many: bool, context: object
+    ) -> object:
+        for _ in others:
+            at(timedelta(seconds=1))
+            count_try(five)
+        return execute(sql, params, many, context)
+
+    with connection.execute_wrapper(others_go_first):
+        count_try(five)
+
+    assert tries_until_refused(five) == 0

@@ -92,10 +92,10 @@ def pre_rolled(top: Worktop, edit: Json) -> tuple[int, int]:
 
 def lamps(top: Worktop, edit: Json) -> str:
     """When the servo lamps came on, against the edit in."""
-    session, bench = top.session, top.set_up.bench
+    bench = top.set_up.bench
     run_ups = {
-        "player": session.sources[edit["source"]].run_up(edit["in"]),
-        "recorder": session.recorded().run_up(edit["at"]),
+        "player": top.set_up.session.sources[edit["source"]].run_up(edit["in"]),
+        "recorder": top.master.run_up(edit["at"]),
     }
     late = {name: bench.lock - frames for name, frames in run_ups.items() if frames < bench.lock}
     if not late:

@@ -6,7 +6,7 @@ from functools import cached_property
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.tape import Bench, EditSession, read_edit_session
+from exercises.tape import Bench, EditSession, Tape, read_edit_session
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,6 +60,11 @@ class SetUp:
     def session(self) -> EditSession:
         """Before the first action."""
         return read_edit_session(self.document)
+
+    @cached_property
+    def master(self) -> Tape:
+        """The edit master before the first action."""
+        return self.session.recorded()
 
     @property
     def bench(self) -> Bench:

@@ -13,7 +13,9 @@ from dataclasses import asdict, dataclass, field, replace
 from typing import Any, Self
 
 from exercises.drills.asks import Json
-from exercises.tape import EditSession, SoundMode, Tape, read_edit_session
+from exercises.tape import EditSession, SoundMode, Tape, read_edit_session, record
+from exercises.tape.from_json.document_value import DocumentValue
+from exercises.tape.from_json.edits import read_edit
 from exercises.worktop.set_up import SetUp, ShelfTape
 
 STEP_TRACKING = 5  # percent of a track that one position of a tracking control is
@@ -65,6 +67,8 @@ class Worktop:
     """`clock` is how long the machines have worked, in frames; `done` how many actions there were.
 
     `running` is the frame of the master at which a recording began that nobody has stopped yet.
+    `laid` is the master after all edits, where it was worked out already: it saves the next action
+    from making every one of them again.
     """
 
     set_up: SetUp = field(repr=False, compare=False)
@@ -76,6 +80,7 @@ class Worktop:
     done: int = 0
     running: bool = False
     handed_in: bool = False
+    laid: Tape | None = field(default=None, repr=False, compare=False)
 
     @classmethod
     def at_first(cls, set_up: SetUp) -> Self:
@@ -89,6 +94,7 @@ class Worktop:
                 sound_mode=left["sound_mode"],
                 sound_gain=left["sound_gain"],
             ),
+            laid=set_up.master,
         )
 
     @property
@@ -103,7 +109,14 @@ class Worktop:
 
     @property
     def master(self) -> Tape:
-        return self.session.recorded()
+        return self.laid or self.session.recorded()
+
+    def with_edit(self, edit: Json) -> Self:
+        """The worktop with one edit more on its master."""
+        before = self.set_up.document["edits"]
+        made = read_edit(DocumentValue(edit), self.set_up.session.sources, self.master.length)
+        laid = record(self.master, made, self.set_up.bench, len(before) + len(self.edits))
+        return replace(self, edits=(*self.edits, edit), laid=laid)
 
     @property
     def source(self) -> ShelfTape | None:

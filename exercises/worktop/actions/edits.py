@@ -67,7 +67,7 @@ def looked_at(top: Worktop) -> tuple[int, int]:
 def recorded(top: Worktop, edit: Json) -> Done:
     ran = standing_after(top, edit)
     told = f"Recorded {over(top, edit)}. {lamps(top, edit)}"
-    return Done(replace(ran, edits=(*top.edits, edit), marks=EditMarks()), told)
+    return Done(replace(ran.with_edit(edit), marks=EditMarks()), told)
 
 
 def standing_after(top: Worktop, edit: Json) -> Worktop:

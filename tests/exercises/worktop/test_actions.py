@@ -90,6 +90,7 @@ def test_whatever_hands_do_replays_to_the_same_tape_as_simulate_makes(
     stored = Worktop.from_json(SET_UP, json.loads(json.dumps(top.as_json())))
     assert again == stored == top
     assert top.done == len(kept)
+    assert again.master == stored.master == again.session.recorded()
     assert tracks(simulate(json.loads(json.dumps(top.document)))) == tracks(answer(again.session))
 
 

@@ -5,6 +5,7 @@ from exercises.models.asked import Asked, drill_choices
 from exercises.models.assignment import Assignment, Extension
 from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
 from exercises.models.desk import OwnDrill, OwnRevision
+from exercises.models.practical_run import BenchAction, PracticalRun
 from exercises.models.review import Outcome, Review, ReviewRead
 from exercises.models.sign_off import SignOff, Withdrawal
 from exercises.models.sitting import Sitting
@@ -19,10 +20,12 @@ __all__ = [
     "Asked",
     "Assignment",
     "Attempt",
+    "BenchAction",
     "Extension",
     "Outcome",
     "OwnDrill",
     "OwnRevision",
+    "PracticalRun",
     "Review",
     "ReviewRead",
     "SignOff",

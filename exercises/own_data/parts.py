@@ -27,10 +27,12 @@ from exercises.models import (
     Asked,
     Assignment,
     Attempt,
+    BenchAction,
     Extension,
     Outcome,
     OwnDrill,
     OwnRevision,
+    PracticalRun,
     Review,
     ReviewRead,
     SignOff,
@@ -48,6 +50,7 @@ NAMED_BY: dict[type[Model], str] = {
     Assignment: "title",
     Asked: "token",
     Attempt: "key",
+    PracticalRun: "token",
 }
 
 
@@ -102,6 +105,8 @@ PARTS = (
     Part(name="reviews", model=Review, of="attempt__person"),
     Part(name="reviews-read", model=ReviewRead, of="review__attempt__person"),
     Part(name="sittings", model=Sitting, of="person"),
+    Part(name="practicals", model=PracticalRun, of="person"),
+    Part(name="practicals-actions", model=BenchAction, of="run__person"),
     # Without what only spares the next answer a look at those before: they are in answers.
     Part(
         name="summary",

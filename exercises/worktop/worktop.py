@@ -21,6 +21,7 @@ from exercises.worktop.set_up import SetUp, ShelfTape
 STEP_TRACKING = 5  # percent of a track that one position of a tracking control is
 STEP_SKEW = 2  # 0.1 µs that one position of the skew control is
 REEL = 600  # seconds in which tracking moves by what is told of a reel
+KEPT = ("clock", "done", "running", "rehearsed", "looked_back", "tracked", "metered", "handed_in")
 FURTHEST = 20  # positions that a control goes, either way
 
 
@@ -66,7 +67,9 @@ class EditMarks:
 class Worktop:
     """`clock` is how long the machines have worked, in frames; `done` how many actions there were.
 
-    `running` is the frame of the master at which a recording began that nobody has stopped yet.
+    `running`: a recording goes on that nobody has stopped yet. `rehearsed` and `looked_back` speak
+    of the marks as they stand, and of the last edit; `tracked` and `metered` of the cassette in
+    the player: since it went in, its tracking was set, and some of it was played.
     `laid` is the master after all edits, where it was worked out already: it saves the next action
     from making every one of them again.
     """
@@ -79,6 +82,10 @@ class Worktop:
     clock: int = 0
     done: int = 0
     running: bool = False
+    rehearsed: bool = False
+    looked_back: bool = True
+    tracked: bool = False
+    metered: bool = False
     handed_in: bool = False
     laid: Tape | None = field(default=None, repr=False, compare=False)
 
@@ -124,7 +131,7 @@ class Worktop:
         return self.set_up.by_name.get(self.player.tape or "")
 
     def as_json(self) -> Json:
-        kept = {name: getattr(self, name) for name in ("clock", "done", "running", "handed_in")}
+        kept = {name: getattr(self, name) for name in KEPT}
         parts = {name: asdict(getattr(self, name)) for name in ("player", "recorder", "marks")}
         return {**kept, **parts, "edits": list(self.edits)}
 

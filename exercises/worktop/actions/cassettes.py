@@ -38,5 +38,6 @@ def changed(top: Worktop, machine: str, tape: str | None) -> Worktop:
     top = top.spending(CHANGE * bench.rate.nominal)
     if machine == "player":
         marks = EditMarks(master_in=top.marks.master_in)
-        return replace(top.with_player(tape=tape, at=0), marks=marks)
+        inserted = top.with_player(tape=tape, at=0)
+        return replace(inserted, marks=marks, tracked=False, metered=False)
     return replace(top.with_recorder(tape=tape, at=0), marks=replace(top.marks, master_in=None))

@@ -1,5 +1,7 @@
 """Setting the controls of the two machines."""
 
+from dataclasses import replace
+
 from exercises.drills.kinds.knobs.control import place_in_words
 from exercises.drills.kinds.set_tracking.meter import in_words
 from exercises.tape import SoundMode
@@ -12,7 +14,7 @@ LOUDEST = 200  # 0.1 dB that a level control goes, either way
 
 
 def tracking(top: Worktop, *, to: int) -> Done:
-    turned = turn(top).with_player(tracking=position(to))
+    turned = replace(turn(top).with_player(tracking=position(to)), tracked=True)
     told = f"The player’s tracking stands {placed(to)}."
     tape = top.source
     if tape and tape.take_at(top.player.at):

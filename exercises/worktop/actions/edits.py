@@ -15,7 +15,7 @@ LONGEST_BY_HAND = 600  # seconds until somebody must have stopped a recording
 def rehearse(top: Worktop) -> Done:
     """The edit run through, with nothing recorded."""
     edit = edit_at_hand(top)
-    ran = standing_after(top, edit)
+    ran = replace(standing_after(top, edit), rehearsed=True)
     return Done(ran, f"Rehearsed {over(top, edit)}. {lamps(top, edit)}")
 
 
@@ -49,7 +49,7 @@ def look_back(top: Worktop) -> Done:
     edit = top.edits[-1]
     first, end = looked_at(top)
     cost = winding(top.recorder.at, first) + end - first
-    ran = top.with_recorder(at=end, shows="tape").spending(cost)
+    ran = top.with_recorder(at=end, shows="tape").spending(cost, looked_back=True)
     return Done(ran, f"Looked back at the edit {over(top, edit)}.")
 
 
@@ -67,7 +67,8 @@ def looked_at(top: Worktop) -> tuple[int, int]:
 def recorded(top: Worktop, edit: Json) -> Done:
     ran = standing_after(top, edit)
     told = f"Recorded {over(top, edit)}. {lamps(top, edit)}"
-    return Done(replace(ran.with_edit(edit), marks=EditMarks()), told)
+    made = replace(ran.with_edit(edit), marks=EditMarks())
+    return Done(replace(made, rehearsed=False, looked_back=False), told)
 
 
 def standing_after(top: Worktop, edit: Json) -> Worktop:

@@ -24,7 +24,8 @@ def mark(top: Worktop, *, which: str, at: int | None = None) -> Done:
         raise BenchRefused(f"{name} ends at {code(end_of(top, name), top.set_up.bench)}.")
     marks = replace(top.marks, **{which: frame})
     refuse_backwards(marks, top)
-    return Done(replace(top, marks=marks), f"{title} is {code(frame, top.set_up.bench)}.")
+    marked = replace(top, marks=marks, rehearsed=False)
+    return Done(marked, f"{title} is {code(frame, top.set_up.bench)}.")
 
 
 def unmark(top: Worktop, *, which: str) -> Done:

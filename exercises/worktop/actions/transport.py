@@ -1,5 +1,7 @@
 """Moving tape: winding, stepping, playing."""
 
+from dataclasses import replace
+
 from exercises.drills.setting.phrases import code, length
 from exercises.worktop.actions.cassettes import stand
 from exercises.worktop.done import BenchRefused, Done
@@ -50,8 +52,11 @@ def play(top: Worktop, *, machine: str, frames: int) -> Done:
         raise BenchRefused(f"{name} is at its end.")
     bench = top.set_up.bench
     told = f"{name} played for {length(to - begun, bench.rate)}, to {code(to, bench)}."
-    shown = meters_in_words(top, begun, to) if machine == "player" else ""
-    return Done(at(top, machine, to, cost=to - begun), f"{told} {shown}".strip())
+    played = at(top, machine, to, cost=to - begun)
+    if machine == "recorder":
+        return Done(played, told)
+    shown = meters_in_words(top, begun, to)
+    return Done(replace(played, metered=True), f"{told} {shown}")
 
 
 def threaded(top: Worktop, machine: str) -> str:

@@ -1,0 +1,60 @@
+"""The edit itself: mode and marks."""
+
+from collections.abc import Iterator
+
+from exercises.drills.asks import Json
+from exercises.drills.setting.phrases import code
+from exercises.tape import Planned
+from exercises.tape.to_json import plain_edit
+from exercises.worktop.guide.step import GuidedStep
+from exercises.worktop.worktop import Worktop
+
+MODE = ("mode", "picture", "sound")
+TITLES = {"source_in": "Source in", "source_out": "Source out", "master_in": "Master in"}
+
+
+WHY_MARKS = {
+    "source_in": "The first frame of the shot that is to be seen.",
+    "source_out": "The first frame that is not wanted any more.",
+    "master_in": "Where the shot begins on the edit master.",
+}
+
+
+def mode(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
+    wanted = {name: value for name, value in plain_edit(planned.edit).items() if name in MODE}
+    recorder = top.recorder
+    stands: Json = {"mode": recorder.mode}
+    if recorder.mode == "insert":
+        stands |= {"picture": recorder.picture, "sound": recorder.sound}
+    if stands != wanted:
+        tracks = [side for side in ("picture", "sound") if wanted.get(side)]
+        named = f"{wanted['mode']}{', ' if tracks else ''}{' and '.join(tracks)}"
+        yield GuidedStep(
+            name="mode",
+            arguments=wanted,
+            what=f"Set the recorder to {named}.",
+            why=planned.reason,
+            how="Recorder, Mode.",
+        )
+
+
+def marks(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
+    edit, bench = planned.edit, top.set_up.bench
+    if top.marks.source_out not in (None, edit.out):
+        yield GuidedStep(
+            name="unmark",
+            arguments={"which": "source_out"},
+            what="Take the old source out off.",
+            why="It belongs to another shot.",
+            how="Edit, Source out: Take off.",
+        )
+    wanted = {"source_in": edit.in_, "source_out": edit.out, "master_in": edit.at}
+    for which, frame in wanted.items():
+        if getattr(top.marks, which) != frame:
+            yield GuidedStep(
+                name="mark",
+                arguments={"which": which, "at": frame},
+                what=f"Mark {TITLES[which].lower()} at {code(frame, bench)}.",
+                why=WHY_MARKS[which],
+                how=f"Edit, {TITLES[which]}: type the time, then Mark.",
+            )

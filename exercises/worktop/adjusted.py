@@ -6,7 +6,7 @@ from zlib import crc32
 from exercises.drills.asks import Json
 from exercises.drills.kinds.set_tracking.meter import TrackingMeter
 from exercises.tape import Rate
-from exercises.worktop.set_up import ShelfTape
+from exercises.worktop.shelf_tape import ShelfTape
 from exercises.worktop.worktop import REEL, STEP_SKEW, STEP_TRACKING, PlayerStand
 
 

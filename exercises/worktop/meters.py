@@ -15,7 +15,7 @@ def levels_made(top: Worktop) -> tuple[int, int] | None:
     take = tape.take_at(top.player.at) if tape else None
     if tape is None or take is None or take.shows == BLACK:
         return None
-    levels = Levels(white=tape.white, sound=tape.sound)
+    levels = Levels(white=take.white, sound=take.sound)
     recorder = top.recorder
     sound = SoundLevel(SoundMode(recorder.sound_mode), recorder.sound_gain)
     machines = Machines(picture_gain=recorder.picture_gain, sound=sound)

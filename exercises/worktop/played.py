@@ -11,7 +11,8 @@ from exercises.signal.picture.seeing import Seeing
 from exercises.tape import Rate
 from exercises.worktop.edit_at_hand import edit_at_hand
 from exercises.worktop.practical import MASTER
-from exercises.worktop.set_up import SetUp, ShelfTape
+from exercises.worktop.set_up import SetUp
+from exercises.worktop.shelf_tape import ShelfTape
 from exercises.worktop.sights import master_picture, source_picture
 from exercises.worktop.worktop import Worktop
 

@@ -3,41 +3,28 @@
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from functools import cached_property
-from typing import Any
 
 from exercises.drills.asks import Json
 from exercises.tape import Bench, EditSession, Tape, read_edit_session
+from exercises.worktop.shelf_tape import ShelfTape
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class LoggedTake:
-    """A take as the shot log has it: `[start, end)` on its tape, the action from `action` on."""
+class SheetRow:
+    """A line of the edit sheet, written from the shot log: in frames, half-open.
 
-    name: str
-    start: int
-    action: int
-    end: int
+    `track` is "both", "picture" or "sound"; `shows` is what the log says of the take, `says` the
+    words of a wanted line.
+    """
+
+    tape: str
+    take: str
+    track: str
+    source_in: int
+    source_out: int
+    master_in: int
     shows: str
-    log: str
-    lines: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ShelfTape:
-    """A source tape in its case: `length` in frames; figures as in `PracticalTape`."""
-
-    name: str
-    length: int
-    takes: tuple[LoggedTake, ...]
-    tracking: int
-    skew: int
-    reel: int
-    signal: int
-    white: int
-    sound: int
-
-    def take_at(self, frame: int) -> LoggedTake | None:
-        return next((take for take in self.takes if take.start <= frame < take.end), None)
+    says: str
 
 
 @dataclass(frozen=True)
@@ -46,10 +33,12 @@ class SetUp:
 
     `document` is a session document (`tape/SESSION.md`) with the brief and the edits that were made
     before; `pre_roll` and `post_roll` are in frames, `left` is how the controls were left.
+    The `sheet` is what the learner works from; the brief, which judges, may know better.
     """
 
     document: Json
     tapes: tuple[ShelfTape, ...]
+    sheet: tuple[SheetRow, ...]
     pre_roll: int
     post_roll: int
     left: Json
@@ -81,14 +70,12 @@ class SetUp:
 
     def as_json(self) -> Json:
         return {**{name: getattr(self, name) for name in self.__dataclass_fields__}} | {
-            "tapes": [asdict(tape) for tape in self.tapes]
+            "tapes": [asdict(tape) for tape in self.tapes],
+            "sheet": [asdict(row) for row in self.sheet],
         }
 
     @classmethod
     def from_json(cls, kept: Json) -> "SetUp":
-        return cls(**{**kept, "tapes": tuple(map(_tape, kept["tapes"]))})
-
-
-def _tape(kept: dict[str, Any]) -> ShelfTape:
-    takes = (LoggedTake(**{**each, "lines": tuple(each["lines"])}) for each in kept["takes"])
-    return ShelfTape(**{**kept, "takes": tuple(takes)})
+        tapes = tuple(map(ShelfTape.from_json, kept["tapes"]))
+        sheet = tuple(SheetRow(**row) for row in kept["sheet"])
+        return cls(**{**kept, "tapes": tapes, "sheet": sheet})

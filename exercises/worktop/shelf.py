@@ -4,7 +4,8 @@ from functools import cache
 from pathlib import Path
 
 from exercises.worktop.practical import Practical
-from exercises.worktop.reading.practical import PracticalProblem, read_practical
+from exercises.worktop.reading.practical import read_practical
+from exercises.worktop.reading.problem import PracticalProblem
 
 CONTENT = Path(__file__).parent / "content"
 

@@ -42,7 +42,7 @@ def source_picture(top: Worktop, frame: int) -> Picture:
     look: dict[str, Any] = lines_of(top.set_up) | {
         "tracking": float(stand.tracking_at(frame)),
         "skew": stand.skew / 10,
-        "source": float(tape.white),
+        "source": float(take.white),
     }
     if run < bench.relock:
         look["settling"] = round(run / bench.relock, 3)

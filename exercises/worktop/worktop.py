@@ -16,7 +16,8 @@ from exercises.drills.asks import Json
 from exercises.tape import EditSession, SoundMode, Tape, read_edit_session, record
 from exercises.tape.from_json.document_value import DocumentValue
 from exercises.tape.from_json.edits import read_edit
-from exercises.worktop.set_up import SetUp, ShelfTape
+from exercises.worktop.set_up import SetUp
+from exercises.worktop.shelf_tape import ShelfTape
 
 STEP_TRACKING = 5  # percent of a track that one position of a tracking control is
 STEP_SKEW = 2  # 0.1 µs that one position of the skew control is

@@ -63,7 +63,8 @@ def steps_to(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
     tape = top.set_up.by_name[edit.source.name]
     yield from cassettes(top, tape)
     yield from lined_up(top, tape, edit.in_)
-    yield from levels(top, tape)
+    if take := tape.take_at(edit.in_):
+        yield from levels(top, tape, take)
     yield from mode(top, planned)
     yield from marks(top, planned)
     if not top.rehearsed:

@@ -7,7 +7,7 @@ from exercises.tape import SoundMode
 from exercises.worktop.adjusted import Adjusted
 from exercises.worktop.guide.step import GuidedStep
 from exercises.worktop.practical import MASTER
-from exercises.worktop.set_up import ShelfTape
+from exercises.worktop.shelf_tape import LoggedTake, ShelfTape
 from exercises.worktop.worktop import STEP_SKEW, STEP_TRACKING, Worktop
 
 NEAR = 4  # percent of a track that a control may be off the best place there is
@@ -91,7 +91,7 @@ def on_the_take(top: Worktop, tape: ShelfTape, to: int) -> Iterator[GuidedStep]:
     )
 
 
-def levels(top: Worktop, tape: ShelfTape) -> Iterator[GuidedStep]:
+def levels(top: Worktop, tape: ShelfTape, take: LoggedTake) -> Iterator[GuidedStep]:
     recorder, bench = top.recorder, top.set_up.bench
     if not top.metered:
         yield GuidedStep(
@@ -109,10 +109,10 @@ def levels(top: Worktop, tape: ShelfTape) -> Iterator[GuidedStep]:
             why="Its automatic level brings this tape’s white to where it belongs.",
             how="Recorder, Picture level: automatic.",
         )
-    if (recorder.sound_mode, recorder.sound_gain) != (SoundMode.BY_HAND, -tape.sound):
+    if (recorder.sound_mode, recorder.sound_gain) != (SoundMode.BY_HAND, -take.sound):
         yield GuidedStep(
             name="sound-level",
-            arguments={"mode": SoundMode.BY_HAND.value, "gain": -tape.sound},
+            arguments={"mode": SoundMode.BY_HAND.value, "gain": -take.sound},
             what=f"Set the sound level for {tape.name}.",
             why="Played into the recorder, its sound should read 0 on the meter.",
             how="Play some of the take, read the meter, then turn Recorder, Sound level.",

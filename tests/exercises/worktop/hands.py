@@ -34,6 +34,8 @@ def by_the_plan(set_up: SetUp) -> Iterator[Taken]:
 def carefully(set_up: SetUp, edit: Edit) -> Iterator[Taken]:
     """One edit: lined up, marked, rehearsed, made, looked back at."""
     tape = set_up.by_name[edit.source.name]
+    take = tape.take_at(edit.in_)
+    assert take is not None
     seconds = edit.in_ / set_up.bench.rate.nominal
     wanted = tape.tracking + tape.reel * seconds / REEL
     yield "wind", {"machine": "player", "to": edit.in_}
@@ -41,7 +43,7 @@ def carefully(set_up: SetUp, edit: Edit) -> Iterator[Taken]:
     yield "skew", {"to": round(tape.skew / STEP_SKEW)}
     yield "play", {"machine": "player", "frames": set_up.bench.rate.nominal}
     yield "picture-level", {"gain": None}
-    yield "sound-level", {"mode": "by hand", "gain": -tape.sound}
+    yield "sound-level", {"mode": "by hand", "gain": -take.sound}
     if isinstance(edit, Insert):
         yield "mode", {"mode": "insert", "picture": edit.picture, "sound": edit.sound}
     else:

@@ -1,7 +1,6 @@
 """How far the player's heads are from the tracks of the cassette in it."""
 
 from dataclasses import dataclass
-from zlib import crc32
 
 from exercises.drills.asks import Json
 from exercises.drills.kinds.set_tracking.meter import TrackingMeter
@@ -37,8 +36,8 @@ class Adjusted:
         """The player of an edit that begins at a frame of the source, as a document has it."""
         told: Json = {"tracking": self.tracking_at(in_), "skew": self.skew}
         if self.tape.reel:
-            seed = crc32(self.tape.name.encode())
-            told["drift"] = {"seed": seed, "reel": -self.tape.reel}
+            # Nothing wanders by chance, so any seed does.
+            told["drift"] = {"seed": 0, "reel": -self.tape.reel}
         return told
 
 

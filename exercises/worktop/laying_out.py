@@ -6,8 +6,9 @@ from functools import partial
 from exercises.drills.asks import Json
 from exercises.drills.setting.settings import USUAL_PRE_ROLL, Settings
 from exercises.tape import Rate
-from exercises.worktop.laying.shots import ShotLayout, as_wanted
+from exercises.worktop.laying.shots import ShotLayout
 from exercises.worktop.laying.tapes import as_source, laid_tape
+from exercises.worktop.laying.wanted import as_wanted
 from exercises.worktop.practical import BLACK, Practical
 from exercises.worktop.set_up import SetUp
 from exercises.worktop.shelf_tape import ShelfTape
@@ -68,7 +69,8 @@ class Layout:
         return {"start": start * self.second, "end": end * self.second}
 
     def brief(self) -> Json:
-        wanted = partial(as_wanted, list(self.shots.laid(self.practical.shots)))
+        shots = self.practical.shots
+        wanted = partial(as_wanted, shots, list(self.shots.laid(shots)))
         kept = [asdict(each) | self.within(each.start, each.end) for each in self.practical.kept]
         brief: Json = {side: wanted(side) for side in ("picture", "sound")}
         brief |= {"tolerance": self.practical.tolerance, "untouched": kept}

@@ -14,6 +14,7 @@ class WantedShot:
     line     that line of the take is wanted, counted from 1; None: `start` and `lasts` hold
     through  the last line that is wanted; None: `line` alone
     at       seconds of the master; None: right after the shot before it on that track
+    over     it lies over the shots before it in the list, in their place
     sheet    the take that the edit sheet names, where that is another
     """
 
@@ -24,6 +25,7 @@ class WantedShot:
     line: int | None = None
     through: int | None = None
     at: int | None = None
+    over: bool = False
     sheet: str | None = None
 
 

@@ -52,7 +52,7 @@ class ShotLayout:
             after = max(reached[side] for side in laid.sides)
             at = after if shot.at is None else shot.at * self.bench.rate.nominal
             laid = laid._replace(at=at)
-            reached |= dict.fromkeys(laid.sides, laid.end)
+            reached |= {side: max(reached[side], laid.end) for side in laid.sides}
             yield laid
 
     def range_of(self, shot: WantedShot, take: LoggedTake) -> tuple[int, int]:
@@ -105,11 +105,3 @@ def as_edit(made: EarlierEdit, shot: LaidShot) -> Json:
     if gain := made.gain - shot.take.sound:
         edit["sound_level"] = {"mode": "by hand", "gain": gain}
     return edit
-
-
-def as_wanted(shots: Sequence[LaidShot], side: str) -> list[Json]:
-    """What is wanted on one track, in order, as a brief has it."""
-    on_track = sorted((shot for shot in shots if side in shot.sides), key=lambda shot: shot.at)
-    return [
-        {"source": shot.tape, "in": shot.in_, "out": shot.out, "at": shot.at} for shot in on_track
-    ]

@@ -16,13 +16,14 @@ Takes = Mapping[str, PracticalTake]
 
 def read_shot(given: DocumentValue, takes: Takes) -> WantedShot:
     """Refuses what lies beyond its take; `line` counts the lines of the take from 1 on."""
-    optional = ("track", "start", "lasts", "line", "through", "at", "sheet")
+    optional = ("track", "start", "lasts", "line", "through", "at", "over", "sheet")
     fields = given.known_fields(("take",), optional)
     take = takes[fields["take"].one_of(takes)]
     told = said_of(fields, take) if "line" in fields else shown_of(given, fields, take)
     return WantedShot(
         take=take.name,
         track=TRACKS[fields["track"].one_of(TRACKS)] if "track" in fields else "both",
+        over="over" in fields and fields["over"].truth(),
         sheet=fields["sheet"].one_of(takes) if "sheet" in fields else None,
         **told | figures(fields, {"at": (0, HOUR)}),
     )

@@ -4,6 +4,7 @@ ROOMS = (
     "own_data",
     "today",
     "practice",
+    "bench",
     "assignments",
     "desk",
     "reviews",

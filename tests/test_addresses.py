@@ -18,12 +18,16 @@ from course.cohorts.models import Cohort, Person
 from course.cohorts.roster.writing import send
 from course.lessons.shelf import shelf
 from exercises.assignments.verbs import Terms, set_assignment
+from exercises.bench.media_address import address as run_address
+from exercises.bench.verbs import begin
 from exercises.drills.register import KINDS
 from exercises.models import Attempt, OwnDrill
 from exercises.practice.attempts import ask, submit
 from exercises.practice.media_address import token_of
 from exercises.practice.sittings import start
 from exercises.sign_offs.verbs import Decision, sign_off
+from exercises.worktop.practical import Way
+from exercises.worktop.shelf import practicals
 from tests.answers import right_answer
 from tests.own import picture_sent, published
 from tests.people import CohortFactory, instructor, learner
@@ -44,6 +48,8 @@ class World:
     picture: str
     card: str
     sitting: str
+    run: str
+    run_picture: str
     assignment: int
     roster: str
     own: OwnDrill
@@ -65,6 +71,9 @@ class World:
             "picture": self.picture,
             "card": self.card,
             "sitting": self.sitting,
+            "practical": "three-shots",
+            "run": self.run,
+            "run-picture": self.run_picture,
             "assignment": self.assignment,
             "roster": self.roster,
             "table": "answers",
@@ -97,6 +106,17 @@ TABLE = [
     ("drill-answer", "post", "open", (422, 404, 404, 404, 404, 302)),
     ("drill-in-words", "post", "open", (302, 404, 404, 404, 404, 302)),
     ("new-sitting", "post", "", (302, 422, 422, 422, 422, 302)),
+    ("bench-practice", "get", "", (200, 200, 200, 200, 200, 302)),
+    ("practical", "get", "practical", (200, 200, 200, 200, 200, 302)),
+    ("practical", "post", "practical", (422, 422, 422, 422, 422, 302)),
+    ("practical", "get", "token", (404, 404, 404, 404, 404, 302)),
+    ("bench-run", "get", "run", (200, 404, 404, 404, 404, 302)),
+    ("bench-do", "get", "run", (302, 404, 404, 404, 404, 302)),
+    ("bench-do", "post", "run", (422, 404, 404, 404, 404, 302)),
+    ("bench-step", "post", "run", (422, 404, 404, 404, 404, 302)),
+    ("bench-again", "post", "run", (302, 404, 404, 404, 404, 302)),
+    ("bench-shown", "get", "run-picture", (200, 404, 200, 404, 404, 404)),
+    ("bench-shown", "get", "token", (404, 404, 404, 404, 404, 404)),
     ("sitting", "get", "sitting", (200, 404, 404, 404, 404, 302)),
     ("sitting-stop", "post", "sitting", (302, 404, 404, 404, 404, 302)),
     ("assignment", "get", "assignment", (200, 404, 404, 404, 404, 302)),
@@ -217,12 +237,15 @@ def world(harbour: Cohort, mina: Person, ines: Person) -> World:
     terms = Terms(columns=columns | times, people=[mina])
     assignment = set_assignment(ines, harbour, terms).pk
     sitting = start(mina, [], 5).token
+    run = begin(mina, practicals()["three-shots"], Way.ALONE)
+    run_picture = run_address(run, 0, 0).rstrip("/").rpartition("/")[2]
     waiting = ask(mina, KINDS[DRILL]).token
     roster = send(ines, b"name\nWyn Carrow\n", harbour).token
     own = published(ines, harbour)
     sent = picture_sent(mina, published(ines, harbour, form="picture")).name
-    told = (waiting, picture, card, sitting, assignment, roster, own, sent, asked_of(harbour))
-    return World(harbour, mina, attempt, *told)
+    shown = (waiting, picture, card, sitting, run.token, run_picture)
+    told = (assignment, roster, own, sent, asked_of(harbour))
+    return World(harbour, mina, attempt, *shown, *told)
 
 
 @pytest.fixture

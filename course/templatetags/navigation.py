@@ -20,6 +20,7 @@ LEARNER = [
     Place("today", "Today"),
     Place("lessons", "Lessons"),
     Place("drills", "Drills"),
+    Place("bench-practice", "Bench"),
     Place("record", "My record"),
 ]
 INSTRUCTOR = [
@@ -27,6 +28,7 @@ INSTRUCTOR = [
     Place("desk", "Drill desk"),
     Place("lessons", "Lessons"),
     Place("drills", "Drills"),
+    Place("bench-practice", "Bench"),
     Place("record", "My record"),
 ]
 ADMINISTRATOR = [Place("admin:index", "Administration"), *LEARNER[1:]]

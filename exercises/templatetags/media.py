@@ -48,3 +48,18 @@ def sizes(spec: dict[str, Any]) -> dict[str, int]:
         "whole_height": height * down,
         "count": len(spec.get("pictures", (None,))),
     }
+
+
+@register.inclusion_tag("practice/medium.html")
+def run_medium(shown: dict[str, Any], number: int, place: int) -> dict[str, Any]:
+    """A picture or a sound of a run at the practice bench, with its words beneath."""
+    spec = shown["spec"]
+    return {
+        "template": f"practice/media/{spec['form']}.html",
+        "spec": spec,
+        "url": shown["url"],
+        "id": f"run-{number}-{place}",
+        "told": False,
+        "drawn": True,
+        **sizes(spec),
+    }

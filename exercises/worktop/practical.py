@@ -79,3 +79,8 @@ class Practical:
     tolerance: int = 5
     unaided: bool = False
     ways: tuple[Way, ...] = (Way.ALONE,)
+
+    @property
+    def paragraphs(self) -> list[str]:
+        """The brief, each paragraph on one line."""
+        return [" ".join(each.split()) for each in self.brief.split("\n\n")]

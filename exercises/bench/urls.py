@@ -1,0 +1,14 @@
+from django.urls import path
+
+from exercises.bench.views import practicals, worktop
+
+urlpatterns = [
+    # /bench/…: the practice bench
+    path("bench/", practicals.bench, name="bench-practice"),
+    path("bench/shown/<str:token>/", worktop.bench_shown, name="bench-shown"),
+    path("bench/at/<str:token>/", worktop.bench_run, name="bench-run"),
+    path("bench/at/<str:token>/do/", worktop.bench_do, name="bench-do"),
+    path("bench/at/<str:token>/step/", worktop.bench_step, name="bench-step"),
+    path("bench/at/<str:token>/again/", practicals.bench_again, name="bench-again"),
+    path("bench/<slug:slug>/", practicals.practical, name="practical"),
+]

@@ -42,6 +42,16 @@ def test_readme_gives_one_command_under(heading: str) -> None:
     assert len(command_under(heading)) == 1
 
 
+def test_front_door_runs_what_the_command_leaves_out() -> None:
+    """What needs no browser by the README's command, and the rest by one that the README names."""
+    [command] = command_under("Test")
+    python, _, options = command.rpartition(" && ")[2].partition(' -m "not browser"')
+
+    assert (python.startswith(".venv/bin/python -m pytest"), options) == (True, "")
+    assert f"`{python} -m browser`" in README
+    assert f"\n{python} -m browser\n" in (ROOT / ".ci" / "run").read_text()
+
+
 @pytest.mark.parametrize("variable", sorted(set(re.findall(r'env\.\w+\(\s*"([A-Z_]+)"', SETTINGS))))
 def test_readme_explains_the_variable(variable: str) -> None:
     assert f"| `{variable}` |" in README

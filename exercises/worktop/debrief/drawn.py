@@ -1,0 +1,43 @@
+"""The finished master as a tape map, of the part that matters."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from exercises.tape import TapeMap, tape_map
+from exercises.tape.map.parts import FaultMark
+from exercises.worktop.debrief.proceedings import Proceedings
+
+ASIDE = 2  # seconds that are shown beyond what matters
+
+
+def drawn(run: Proceedings) -> TapeMap:
+    """Its faults name the learner's edits by their own numbers."""
+    start, end = part_that_matters(run)
+    names = {tape.name: tape.name for tape in run.set_up.tapes}
+    found = tape_map(run.top.master, run.bench, start=start, end=end, names=names)
+    return replace(found, faults=tuple(_by_number(run, each) for each in found.faults or ()))
+
+
+def part_that_matters(run: Proceedings) -> tuple[int, int]:
+    """What is wanted, kept or recorded, with a run-up before it and what is wiped behind it."""
+    ends = list(_ends(run)) or [(0, run.set_up.master_length)]
+    first, last = min(start for start, _ in ends), max(end for _, end in ends)
+    aside = ASIDE * run.bench.rate.nominal
+    before, behind = run.bench.lock + aside, run.bench.erase_gap + aside
+    return max(0, first - before), min(run.set_up.master_length, last + behind)
+
+
+def _ends(run: Proceedings) -> Iterator[tuple[int, int]]:
+    yield from ((shot.at, shot.end) for shot in run.brief.wanted)
+    yield from ((kept.start, kept.end) for kept in run.brief.kept)
+    yield from ((made.edit.at, made.edit.end) for made in run.made)
+
+
+def _by_number(run: Proceedings, mark: FaultMark) -> FaultMark:
+    if mark.edit is None:
+        return mark
+    made = run.by_index.get(mark.edit)
+    sentence = mark.sentence.removesuffix(f" (edit {mark.edit + 1})")
+    if made is None:
+        return replace(mark, edit=None, sentence=f"{sentence} (from before)")
+    return replace(mark, edit=made.number - 1, sentence=f"{sentence} (edit {made.number})")

@@ -1,0 +1,6 @@
+"""What went wrong: each mistake once, however many tracks it shows on."""
+
+from exercises.worktop.debrief.mistakes.kinds import MistakeKind
+from exercises.worktop.debrief.mistakes.mistake import Mistake, mistakes
+
+__all__ = ["Mistake", "MistakeKind", "mistakes"]

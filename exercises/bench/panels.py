@@ -11,12 +11,17 @@ from exercises.drills.kinds.set_tracking.meter import in_words
 from exercises.drills.setting.phrases import code
 from exercises.models import BenchAction, PracticalRun
 from exercises.tape import tape_map
+from exercises.worktop.actions.hints import DEPTHS
 from exercises.worktop.adjusted import Adjusted
 from exercises.worktop.guide import next_step
 from exercises.worktop.practical import MASTER, Way
 from exercises.worktop.worktop import FURTHEST, Worktop
 
-PANELS = ("told", "guide", "monitors", "player", "recorder", "edit", "map", "played")
+HINTS = [
+    {"depth": "what", "title": "What would come next?"},
+    {"depth": "why", "title": "Why that?"},
+    {"depth": "how", "title": "How is it done?"},
+]
 
 
 def panels(run: PracticalRun, last: BenchAction | None) -> dict[str, Json]:
@@ -24,7 +29,7 @@ def panels(run: PracticalRun, last: BenchAction | None) -> dict[str, Json]:
     top = run.worktop
     return {
         "told": told(top, last),
-        "guide": guide(run, top),
+        "guide": guide(run, top, last),
         "monitors": on_monitors(top),
         "player": player(top),
         "recorder": recorder(top),
@@ -47,14 +52,15 @@ def told(top: Worktop, last: BenchAction | None) -> Json:
     }
 
 
-def guide(run: PracticalRun, top: Worktop) -> Json:
-    """While it is shown how: the step that comes next, and why."""
-    if run.way != Way.WATCH or top.handed_in:
+def guide(run: PracticalRun, top: Worktop, last: BenchAction | None) -> Json:
+    """While it is shown how: the step that comes next, and why. Half done: hints, if asked for."""
+    if top.handed_in or run.way == Way.ALONE:
         return {}
+    if run.way == Way.FINISH:
+        asked = last.arguments["depth"] if last and last.name == "hint" else ""
+        return {"hints": HINTS[: DEPTHS.index(asked) + 2] if asked else HINTS[:1]}
     step = next_step(top)
-    if step is None:
-        return {}
-    return {"what": step.what, "why": step.why, "how": step.how, "name": step.name}
+    return {} if step is None else {"what": step.what, "why": step.why, "how": step.how}
 
 
 def on_monitors(top: Worktop) -> Json:

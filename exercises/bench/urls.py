@@ -9,6 +9,7 @@ urlpatterns = [
     path("bench/at/<str:token>/", worktop.bench_run, name="bench-run"),
     path("bench/at/<str:token>/do/", worktop.bench_do, name="bench-do"),
     path("bench/at/<str:token>/step/", worktop.bench_step, name="bench-step"),
+    path("bench/at/<str:token>/hint/", worktop.bench_hint, name="bench-hint"),
     path("bench/at/<str:token>/again/", practicals.bench_again, name="bench-again"),
     path("bench/<slug:slug>/", practicals.practical, name="practical"),
 ]

@@ -12,7 +12,9 @@ from course.cohorts.models import Person
 from exercises.models import BenchAction, PracticalRun
 from exercises.practice.attempts import hold
 from exercises.worktop.actions import act
-from exercises.worktop.guide import guided
+from exercises.worktop.actions.hints import DEPTHS
+from exercises.worktop.done import BenchRefused
+from exercises.worktop.guide import guided, next_step
 from exercises.worktop.laying_out import lay_out
 from exercises.worktop.practical import Practical, Way
 from exercises.worktop.worktop import Worktop
@@ -89,6 +91,22 @@ def do(
         keep(kept, done.top, now or timezone.now())
     run.refresh_from_db()
     return row
+
+
+def do_next(run: PracticalRun, seen: int) -> BenchAction:
+    """The step that comes next, while it is shown how."""
+    step = next_step(run.worktop)
+    if run.way != Way.WATCH or step is None:
+        raise BenchRefused("There is no step to show here. Go on by hand.")
+    return do(run, seen, step.name, step.arguments)
+
+
+def ask_hint(run: PracticalRun, seen: int, depth: str) -> BenchAction:
+    """What to do next, why, or how; BenchRefused where nobody can say, or it is done alone."""
+    step = next_step(run.worktop)
+    if run.way == Way.ALONE or step is None or depth not in DEPTHS:
+        raise BenchRefused("There is no hint to give here. Go on by hand.")
+    return do(run, seen, "hint", {"depth": depth, "told": getattr(step, depth)})
 
 
 def refuse_other(before: BenchAction | None, name: str, arguments: Mapping[str, Any]) -> None:

@@ -56,3 +56,14 @@ class LookBackForm(HandsForm):
 
 class HandInForm(HandsForm):
     action = "hand-in"
+
+
+class HintForm(HandsForm):
+    action = "hint"
+    depth = forms.ChoiceField(
+        choices=[("what", "What"), ("why", "Why"), ("how", "How")],
+        error_messages={
+            "required": "Say what you want to know.",
+            "invalid_choice": "A hint says what to do next, then why, then how.",
+        },
+    )

@@ -1,5 +1,7 @@
 """The worktop: a page, one thing done at a time, pictures and sounds."""
 
+from collections.abc import Callable
+
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
@@ -9,17 +11,16 @@ from course.made import made_of
 from course.sent import sent
 from exercises.bench.forms import form_of
 from exercises.bench.forms.base import HandsForm
+from exercises.bench.forms.edits import HintForm
 from exercises.bench.media_address import address, medium_for
 from exercises.bench.panels import panels, played_by
 from exercises.bench.reads import edit_sheet, last_of, run_of, shot_logs
-from exercises.bench.verbs import DoneElsewhereError, do
+from exercises.bench.verbs import DoneElsewhereError, ask_hint, do, do_next
 from exercises.drills.asks import Json
 from exercises.models import BenchAction, PracticalRun
+from exercises.tape import Bench
 from exercises.worktop.done import BenchRefused
-from exercises.worktop.guide import next_step
-from exercises.worktop.practical import Way
 
-NO_STEP = "There is no step to show here. Go on by hand."
 ELSEWHERE = (
     "Something else was done at this bench since, on another page of yours. Nothing was done now: "
     "this is how it stands."
@@ -40,35 +41,7 @@ def bench_do(request: SignedInRequest, token: str) -> HttpResponse:
     run = run_of(request.user, token)
     if request.method != "POST":
         return redirect("bench-run", token)
-    before = panels(run, None)
-    try:
-        form = form_of(request.POST, run.worktop.set_up.bench)
-    except BenchRefused as refusal:
-        return show_refused(request, run, last_of(run), str(refusal), 422)
-    if not form.is_valid():
-        return show_refused(request, run, last_of(run), form.refusal, 422)
-    return done(request, run, before, form.known, form.action, form.arguments())
-
-
-def done(
-    request: SignedInRequest,
-    run: PracticalRun,
-    before: dict[str, Json],
-    known: int,
-    action: str,
-    arguments: Json,
-) -> HttpResponse:
-    """What came of it: what changed, or the page anew."""
-    try:
-        row = do(run, known, action, arguments)
-    except BenchRefused as refusal:
-        return show_refused(request, run, last_of(run), str(refusal), 422)
-    except DoneElsewhereError:
-        run.refresh_from_db()
-        return show_refused(request, run, last_of(run), ELSEWHERE, 409)
-    if not request.htmx:
-        return redirect(run)
-    return show_changed(request, run, row, before)
+    return shown(request, run, lambda: by_form(run, form_of(request.POST, bench_at(run))))
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
@@ -78,16 +51,57 @@ def bench_step(request: SignedInRequest, token: str) -> HttpResponse:
     run = run_of(request.user, token)
     if request.method != "POST":
         return redirect("bench-run", token)
-    before, form = panels(run, None), HandsForm(request.POST, bench=run.worktop.set_up.bench)
-    step = next_step(run.worktop)
-    if step is None or not form.is_valid() or run.way != Way.WATCH:
-        return show_refused(request, run, last_of(run), NO_STEP, 422)
-    return done(request, run, before, form.known, step.name, step.arguments)
+    form = HandsForm(request.POST, bench=bench_at(run))
+    return shown(request, run, lambda: do_next(run, known(form)))
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@sign_in_required
+def bench_hint(request: SignedInRequest, token: str) -> HttpResponse:
+    """What would come next, why, and how: asked for one after the other."""
+    run = run_of(request.user, token)
+    if request.method != "POST":
+        return redirect("bench-run", token)
+    form = HintForm(request.POST, bench=bench_at(run))
+    return shown(request, run, lambda: ask_hint(run, known(form), form.cleaned_data["depth"]))
+
+
+def shown(
+    request: SignedInRequest, run: PracticalRun, act: Callable[[], BenchAction]
+) -> HttpResponse:
+    """What came of it: what changed, or the page anew; and a sentence where nothing did."""
+    last = last_of(run)
+    before = panels(run, last)
+    try:
+        row = act()
+    except BenchRefused as refusal:
+        return show_refused(request, run, last, str(refusal), 422)
+    except DoneElsewhereError:
+        run.refresh_from_db()
+        return show_refused(request, run, last_of(run), ELSEWHERE, 409)
+    if not request.htmx:
+        return redirect(run)
+    return show_changed(request, run, row, before)
+
+
+def by_form(run: PracticalRun, form: HandsForm) -> BenchAction:
+    return do(run, known(form), form.action, form.arguments())
+
+
+def known(form: HandsForm) -> int:
+    """How many actions whoever sent it knew of; BenchRefused for a form that is wrong."""
+    if not form.is_valid():
+        raise BenchRefused(form.refusal)
+    return form.known
 
 
 @require_safe
 def bench_shown(request: HttpRequest, token: str) -> HttpResponse:
     return sent(request, made_of(medium_for(request.user, token)))
+
+
+def bench_at(run: PracticalRun) -> Bench:
+    return run.worktop.set_up.bench
 
 
 def show(

@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from exercises.worktop.actions import cassettes, controls, edits, marks, transport
+from exercises.worktop.actions import cassettes, controls, edits, hints, marks, transport
 from exercises.worktop.done import BenchRefused, Done
 from exercises.worktop.set_up import SetUp
 from exercises.worktop.worktop import Worktop
@@ -35,6 +35,7 @@ ACTIONS: Mapping[str, Hands] = {
     "record": edits.record,
     "stop": edits.stop,
     "look-back": edits.look_back,
+    "hint": hints.hint,
     "hand-in": edits.hand_in,
 }
 

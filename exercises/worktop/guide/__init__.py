@@ -22,6 +22,13 @@ LOOK_BACK = GuidedStep(
     why="A bad edit is seen now, while it costs one recording to mend, or never.",
     how="Edit: Look back.",
 )
+STOP = GuidedStep(
+    name="stop",
+    arguments={"after": 1},
+    what="Stop the recorder.",
+    why="It records until somebody stops it, over whatever lies ahead.",
+    how="Edit: Stop.",
+)
 HAND_IN = GuidedStep(
     name="hand-in",
     what="Hand in.",
@@ -32,7 +39,9 @@ HAND_IN = GuidedStep(
 
 def next_step(top: Worktop) -> GuidedStep | None:
     """None where the brief can't be reached any more."""
-    if not top.looked_back:
+    if top.running:
+        return STOP
+    if not top.looked_back and top.recorder.tape:
         return LOOK_BACK
     planned = first_planned(top)
     if planned is None:

@@ -119,3 +119,27 @@ def test_watching_does_the_step_that_is_told(mina: Person, client: Client) -> No
 
     run.refresh_from_db()
     assert run.worktop.recorder.tape == MASTER
+
+
+def test_hints_go_deeper_one_by_one_and_are_kept(mina: Person, client: Client) -> None:
+    run = begin(mina, practicals()["three-shots"], Way.FINISH)
+    for depth in ("what", "why", "how"):
+        run.refresh_from_db()
+        sent = {"seen": run.done, "depth": depth}
+        assert client.post(reverse("bench-hint", args=[run.token]), sent).status_code == 302
+
+    told = run.actions.filter(name="hint").order_by("number").values_list("told", flat=True)
+    assert list(told) == [
+        "Take Tape 3 out of the player.",
+        "The next shot is on Tape 5.",
+        "Player: Take out.",
+    ]
+
+
+def test_nobody_is_helped_who_works_alone(run: PracticalRun, client: Client) -> None:
+    sent = {"seen": 0, "depth": "what"}
+
+    answer = client.post(reverse("bench-hint", args=[run.token]), sent)
+
+    assert answer.status_code == 422
+    assert run.actions.count() == 0

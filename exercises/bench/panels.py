@@ -10,13 +10,14 @@ from exercises.drills.kinds.knobs.control import place_in_words
 from exercises.drills.kinds.set_tracking.meter import in_words
 from exercises.drills.setting.phrases import code
 from exercises.models import BenchAction, PracticalRun
-from exercises.tape import tape_map
+from exercises.tape import SoundMode, tape_map
 from exercises.worktop.actions.hints import DEPTHS
 from exercises.worktop.adjusted import Adjusted
 from exercises.worktop.guide import next_step
 from exercises.worktop.practical import MASTER, Way
 from exercises.worktop.worktop import FURTHEST, Worktop
 
+NO_TRACKS = "A real bench shows no tracks; here you may look."
 HINTS = [
     {"depth": "what", "title": "What would come next?"},
     {"depth": "why", "title": "Why that?"},
@@ -36,6 +37,18 @@ def panels(run: PracticalRun, last: BenchAction | None) -> dict[str, Json]:
         "edit": edit(top),
         "map": the_map(run, top),
         "played": {},
+    }
+
+
+def as_it_stood(top: Worktop, last: BenchAction | None) -> dict[str, Json]:
+    """What is looked at afterwards: also the tracks that nobody saw while it was done."""
+    return {
+        "told": told(top, last),
+        "monitors": on_monitors(top),
+        "player": player(top),
+        "recorder": recorder(top),
+        "edit": edit(top),
+        "map": mapped(top, faults=True),
     }
 
 
@@ -98,6 +111,10 @@ def recorder(top: Worktop) -> Json:
             "automatic" if stand.picture_gain is None else "hand",
         ),
         "picture_gain": (stand.picture_gain or 0) / 10,
+        "picture_told": "automatic"
+        if stand.picture_gain is None
+        else f"{stand.picture_gain / 10:+g} dB",
+        "sound_told": f"{SOUND_TITLES[SoundMode(stand.sound_mode)]}, {stand.sound_gain / 10:+g} dB",
         "sound_modes": choices(SOUND_TITLES, stand.sound_mode),
         "sound_gain": stand.sound_gain / 10,
         "shows": choices({"input": "Its input", "tape": "Its tape"}, stand.shows),
@@ -131,16 +148,19 @@ def edit(top: Worktop) -> Json:
 
 def the_map(run: PracticalRun, top: Worktop) -> Json:
     """On a real bench nobody sees the tracks: only while one is guided."""
-    if top.set_up.unaided:
-        return {}
+    return {} if top.set_up.unaided else mapped(top, faults=run.way != Way.ALONE)
+
+
+def mapped(top: Worktop, *, faults: bool) -> Json:
+    """The master as far as anything lies or is wanted on it."""
     names = {tape.name: tape.name for tape in top.set_up.tapes}
     master, bench = top.master, top.set_up.bench
-    ends = [each.end for track in (master.picture, master.sound) for each in track.laid]
     wanted = top.set_up.document["brief"]
+    ends = [each.end for track in (master.picture, master.sound) for each in track.laid]
     ends += [each["at"] + each["out"] - each["in"] for each in wanted["picture"] + wanted["sound"]]
     end = min(max(ends, default=0) + 10 * bench.rate.nominal, master.length)
-    shown = tape_map(master, bench, end=end, names=names, faults=run.way != Way.ALONE)
-    return {"map": shown.as_json()}
+    shown = tape_map(master, bench, end=end, names=names, faults=faults)
+    return {"map": shown.as_json(), "caption": NO_TRACKS}
 
 
 def played_by(run: PracticalRun, last: BenchAction | None) -> Json:

@@ -2,8 +2,10 @@
 
 from typing import NamedTuple
 
+from django.http import Http404
 from django.shortcuts import get_object_or_404
 
+from course.cohorts.access import may_see_practice
 from course.cohorts.models import Person
 from exercises.drills.asks import Json
 from exercises.drills.setting.phrases import code, length
@@ -32,6 +34,14 @@ def listed_for(person: Person) -> list[Listed]:
 def run_of(person: Person, token: str) -> PracticalRun:
     """A run of the person's own, or 404."""
     return get_object_or_404(PracticalRun, token=token, person=person)
+
+
+def run_seen_by(person: Person, token: str) -> PracticalRun:
+    """A run of their own, or of a learner they teach; 404 for any other."""
+    run = get_object_or_404(PracticalRun.objects.select_related("person"), token=token)
+    if not may_see_practice(person, run.person):
+        raise Http404
+    return run
 
 
 def last_of(run: PracticalRun) -> BenchAction | None:

@@ -1,6 +1,6 @@
 from django.urls import path
 
-from exercises.bench.views import practicals, worktop
+from exercises.bench.views import practicals, replay, worktop
 
 urlpatterns = [
     # /bench/…: the practice bench
@@ -11,5 +11,6 @@ urlpatterns = [
     path("bench/at/<str:token>/step/", worktop.bench_step, name="bench-step"),
     path("bench/at/<str:token>/hint/", worktop.bench_hint, name="bench-hint"),
     path("bench/at/<str:token>/again/", practicals.bench_again, name="bench-again"),
+    path("bench/at/<str:token>/steps/<int:number>/", replay.bench_replay, name="bench-replay"),
     path("bench/<slug:slug>/", practicals.practical, name="practical"),
 ]

@@ -116,6 +116,7 @@ TABLE = [
     ("bench-do", "post", "run", (422, 404, 404, 404, 404, 302)),
     ("bench-step", "post", "run", (422, 404, 404, 404, 404, 302)),
     ("bench-hint", "post", "run", (422, 404, 404, 404, 404, 302)),
+    ("bench-debrief", "get", "run", (302, 404, 302, 404, 404, 302)),
     ("bench-replay", "get", "run zero", (200, 404, 200, 404, 404, 302)),
     ("bench-again", "post", "run", (302, 404, 404, 404, 404, 302)),
     ("bench-shown", "get", "run-picture", (200, 404, 200, 404, 404, 404)),

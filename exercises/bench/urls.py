@@ -11,6 +11,7 @@ urlpatterns = [
     path("bench/at/<str:token>/step/", worktop.bench_step, name="bench-step"),
     path("bench/at/<str:token>/hint/", worktop.bench_hint, name="bench-hint"),
     path("bench/at/<str:token>/again/", practicals.bench_again, name="bench-again"),
+    path("bench/at/<str:token>/debrief/", replay.bench_debrief, name="bench-debrief"),
     path("bench/at/<str:token>/steps/<int:number>/", replay.bench_replay, name="bench-replay"),
     path("bench/<slug:slug>/", practicals.practical, name="practical"),
 ]

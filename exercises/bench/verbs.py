@@ -13,11 +13,14 @@ from exercises.models import BenchAction, PracticalRun
 from exercises.practice.attempts import hold
 from exercises.worktop.actions import act
 from exercises.worktop.actions.hints import DEPTHS
+from exercises.worktop.debrief import debrief
 from exercises.worktop.done import BenchRefused
 from exercises.worktop.guide import guided, next_step
 from exercises.worktop.laying_out import lay_out
 from exercises.worktop.practical import Practical, Way
 from exercises.worktop.worktop import Worktop
+
+KEPT = ("state", "done", "handed_in", "ended_at", "debrief", "right", "score")
 
 
 class DoneElsewhereError(Exception):
@@ -118,8 +121,11 @@ def refuse_other(before: BenchAction | None, name: str, arguments: Mapping[str, 
 def keep(run: PracticalRun, top: Worktop, now: datetime) -> None:
     run.state, run.done = top.as_json(), top.done
     if top.handed_in:
+        rows = run.actions.order_by("number").values_list("name", "arguments")
+        found = debrief(top.set_up, list(rows))
         run.handed_in, run.ended_at = True, now
-    run.save(update_fields=["state", "done", "handed_in", "ended_at"])
+        run.debrief, run.right, run.score = found.as_json(), found.right, found.score
+    run.save(update_fields=list(KEPT))
 
 
 def begin_again(

@@ -75,7 +75,7 @@ class PracticalRun(models.Model):
         return f"{self.practical} by {self.person}, {self.done} actions"
 
     def get_absolute_url(self) -> str:
-        return reverse("bench-run", args=[self.token])
+        return reverse("bench-debrief" if self.handed_in else "bench-run", args=[self.token])
 
     @property
     def is_open(self) -> bool:

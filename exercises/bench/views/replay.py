@@ -1,15 +1,29 @@
-"""A run looked through step by step, by whoever made it and by those who teach them."""
+"""A run looked at afterwards, by whoever made it and by those who teach them."""
 
 from django.http import Http404, HttpResponse
-from django.shortcuts import render
+from django.shortcuts import redirect, render
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from exercises.bench.media_address import address
 from exercises.bench.panels import as_it_stood, played_by
 from exercises.bench.reads import run_seen_by
+from exercises.mastery.misconceptions import MISCONCEPTIONS
 from exercises.worktop.actions import replay
 from exercises.worktop.set_up import SetUp
+
+
+@require_safe
+@sign_in_required
+def bench_debrief(request: SignedInRequest, token: str) -> HttpResponse:
+    """What it came to, once it is handed in."""
+    run = run_seen_by(request.user, token)
+    if run.debrief is None:
+        return redirect("bench-replay", token, run.done)
+    own = run.person_id == request.user.pk
+    beliefs = [MISCONCEPTIONS[each].learner for each in run.debrief["beliefs"]]
+    context = {"run": run, "practical": run.content, "found": run.debrief, "own": own}
+    return render(request, "bench/debrief.html", context | {"beliefs": beliefs})
 
 
 @require_safe

@@ -95,3 +95,12 @@ def test_two_pages_at_once_do_not_fork_the_tape(run: PracticalRun) -> None:
 
     assert sum(done) == 1
     assert run.actions.count() == 1
+
+
+def test_a_hand_in_is_debriefed_at_once(run: PracticalRun) -> None:
+    for step, _ in guided(run.worktop.set_up):
+        do(run, run.done, step.name, step.arguments)
+
+    assert (run.right, run.score) == (True, 100)
+    assert run.debrief is not None
+    assert run.debrief["mistakes"] == []

@@ -7,7 +7,7 @@ from typing import Any
 
 from exercises.tape import Edit, Tape
 from exercises.tape.explaining import Account
-from exercises.worktop.set_up import ShelfTape
+from exercises.worktop.shelf_tape import ShelfTape
 from exercises.worktop.worktop import Worktop
 
 

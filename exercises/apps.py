@@ -7,6 +7,7 @@ class ExercisesConfig(AppConfig):
     verbose_name = "Exercises"
 
     def ready(self) -> None:
+        from exercises.bench import checks  # noqa: F401  registers itself
         from exercises.models import Upload
         from exercises.practice.uploads import forget
         from exercises.standing.upgrading import upgrade

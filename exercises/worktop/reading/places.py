@@ -12,6 +12,8 @@ def line_of(text: str, path: str) -> int:
 
     >>> line_of("[[tapes]]\\nname = 1\\n[[tapes]]\\nname = 2\\n", "tapes[1].name")
     4
+    >>> line_of("title = 1\\nways = [1, 2]\\n", "ways[1]")
+    2
     """
     steps = [(name, int(number or 0)) for name, number in STEP.findall(path)]
     best, found = 1, 0
@@ -21,13 +23,18 @@ def line_of(text: str, path: str) -> int:
             at = entered(at, head[1].split("."))
             place = at
         elif key := KEY.match(line):
-            place = [*at, (key[1], 0)]
+            place = [*at, (key[1], number_in(steps, at))]
         else:
             continue
         alike = common(place, steps)
         if alike == len(place) and alike > found:
             best, found = number, alike
     return best
+
+
+def number_in(steps: list[tuple[str, int]], at: list[tuple[str, int]]) -> int:
+    """A key's line has all of its value, whichever item of it a path means."""
+    return steps[len(at)][1] if len(at) < len(steps) else 0
 
 
 def entered(at: list[tuple[str, int]], names: list[str]) -> list[tuple[str, int]]:

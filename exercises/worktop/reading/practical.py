@@ -15,6 +15,7 @@ from exercises.worktop.reading.shots import read_earlier, read_shot
 from exercises.worktop.reading.tapes import HOUR, figures, listed, read_tape
 
 NAME = re.compile(r"(\d\d)-([a-z]+(?:-[a-z]+)*)")
+NAMED = "A practical’s file is named like 03-three-shots.toml."
 TEXTS = ("title", "purpose", "brief", "lesson")
 PARTS = ("passes", "earlier", "kept", "left", "tolerance", "unaided", "ways")
 GAIN, KNOB = (-200, 200), (-20, 20)
@@ -24,15 +25,19 @@ def read_practical(path: Path) -> Practical:
     """Raises PracticalProblem. The file's name has its number and slug: `03-three-shots.toml`."""
     named = NAME.fullmatch(path.stem)
     if not named:
-        raise PracticalProblem(path.name, 1, "The file must be named like 03-three-shots.toml.")
-    text = path.read_text(encoding="utf-8")
+        raise PracticalProblem(
+            str(path), 1, "A practical’s file is named like 03-three-shots.toml."
+        )
     try:
-        document = tomllib.loads(text)
-        return practical_of(document, slug=named[2], number=int(named[1]))
+        text = path.read_text(encoding="utf-8")
+    except UnicodeDecodeError:
+        raise PracticalProblem(str(path), 1, "A practical is UTF-8 text.") from None
+    try:
+        return practical_of(tomllib.loads(text), slug=named[2], number=int(named[1]))
     except tomllib.TOMLDecodeError as error:
-        raise PracticalProblem(path.name, line_told(str(error)), f"{error}.") from None
+        raise PracticalProblem(str(path), line_told(str(error)), f"{error}.") from None
     except DocumentError as error:
-        raise PracticalProblem.at_path(path.name, text, error) from None
+        raise PracticalProblem.at_path(str(path), text, error) from None
 
 
 def practical_of(document: dict[str, Any], *, slug: str, number: int) -> Practical:

@@ -1,6 +1,6 @@
 """The practicals: each can be done at any bench, and each is spoiled by the habit it is about."""
 
-from dataclasses import replace
+from dataclasses import fields, replace
 
 import pytest
 
@@ -8,9 +8,11 @@ from exercises.drills.setting.settings import USUAL, Settings
 from exercises.tape import Rate
 from exercises.worktop.guide import guided
 from exercises.worktop.laying_out import lay_out
-from exercises.worktop.practical import Practical, Way
+from exercises.worktop.practical import KeptStretch, KnobsLeft, MasterPass, Practical, Way
+from exercises.worktop.practical_shot import EarlierEdit, WantedShot
+from exercises.worktop.practical_tape import LogMistake, PracticalTake, PracticalTape
 from exercises.worktop.set_up import SetUp
-from exercises.worktop.shelf import practicals
+from exercises.worktop.shelf import CONTENT, practicals
 from tests.exercises.drills.benches import LIMITS
 from tests.exercises.worktop.careless import (
     CONTROLS,
@@ -38,6 +40,19 @@ BENCHES = USUAL_BENCHES | {f"{name}, at a limit": each for name, each in LIMITS.
 EACH = pytest.mark.parametrize("practical", practicals().values(), ids=practicals())
 AT_ANY = pytest.mark.parametrize("settings", BENCHES.values(), ids=BENCHES)
 AT_USUAL = pytest.mark.parametrize("settings", USUAL_BENCHES.values(), ids=USUAL_BENCHES)
+
+TABLES = {"tapes", "tapes.takes", "shots", "passes", "earlier", "earlier.shot", "kept", "left"}
+WRITTEN = (
+    Practical,
+    PracticalTape,
+    PracticalTake,
+    LogMistake,
+    WantedShot,
+    EarlierEdit,
+    MasterPass,
+    KeptStretch,
+    KnobsLeft,
+)
 
 SPOILED_BY: dict[str, list[tuple[Habit, set[str]]]] = {
     "line-up": [
@@ -167,3 +182,12 @@ def test_three_mistakes_of_the_log_are_seen_on_the_tape() -> None:
     assert short.action - short.start < set_up.bench.lock
     true = {name for name, take in takes.items() if take.logged.start == take.start}
     assert set(takes) - true == {"3/2", "7/1"}
+
+
+def test_what_an_author_may_write_is_described() -> None:
+    described = (CONTENT.parent / "PRACTICALS.md").read_text(encoding="utf-8")
+    keys = {each.name for part in WRITTEN for each in fields(part)} - {"slug", "number"}
+    named = {key for key in keys if f"`{key}`" in described}
+
+    assert keys - named <= {"tapes", "takes", "shots", "shot", "passes", "earlier", "kept", "left"}
+    assert {table for table in TABLES if f"[{table}]" not in described} == set()

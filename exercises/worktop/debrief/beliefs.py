@@ -41,15 +41,8 @@ def _recorded_over(found: Mistake, made: EditMade, run: Proceedings) -> Iterator
 
 def _hole(found: Mistake, made: EditMade, run: Proceedings) -> Iterator[str]:
     """Only where the edit itself was late, and not the one before it early."""
-    if _lateness(made, run) > 0:
+    if run.lateness(made) > 0:
         yield "late-is-safer"
-
-
-def _lateness(made: EditMade, run: Proceedings) -> int:
-    """Frames, against the wanted shot that it lies nearest to; below 0, early."""
-    shift = made.edit.at - made.edit.in_
-    off = (shift - shot.shift for shot in run.brief.wanted if shot.source == made.tape.name)
-    return min(off, key=abs, default=0)
 
 
 def _source_run_up(found: Mistake, made: EditMade, run: Proceedings) -> Iterator[str]:

@@ -68,6 +68,16 @@ class Proceedings:
     def plan(self) -> Plan | NoPlan:
         return self.set_up.session.planned(self.brief)
 
+    def lateness(self, made: EditMade) -> int:
+        """Frames, against the wanted shot that it lies nearest to; below 0, early."""
+        edit = made.edit
+        off = (
+            edit.at - edit.in_ - shot.shift
+            for shot in self.brief.wanted
+            if shot.source == edit.source.name and max(shot.in_, edit.in_) < min(shot.out, edit.out)
+        )
+        return min(off, key=abs, default=0)
+
     def since_loaded(self, made: EditMade) -> tuple[StepDone, ...]:
         """The steps from when its source tape was last put into the player to the edit."""
         before = self.steps[: made.step.number - 1]

@@ -22,8 +22,11 @@ def absent(found: Finding, run: Proceedings, made: EditMade | None) -> Blame:
             return Blame(MistakeKind.NO_PULSES, over)
     if made and made.covers(found.start):
         return Blame(_laid_wrong(found, run, made), made)
-    left = next((each for each in reversed(run.made) if _left(found, each)), None)
-    return Blame(MistakeKind.TRACK_LEFT if left else MistakeKind.NOT_LAID, left)
+    for kind, does in ((MistakeKind.CUT_SHORT, _cuts_short), (MistakeKind.TRACK_LEFT, _left)):
+        for each in reversed(run.made):
+            if does(found, each, run):
+                return Blame(kind, each)
+    return Blame(MistakeKind.NOT_LAID, None)
 
 
 def _in_hole(found: Finding, made: EditMade) -> bool:
@@ -47,6 +50,19 @@ def _laid_wrong(found: Finding, run: Proceedings, made: EditMade) -> MistakeKind
     return MistakeKind.WRONG_SHOT
 
 
-def _left(found: Finding, made: EditMade) -> bool:
+def _cuts_short(found: Finding, made: EditMade, run: Proceedings) -> bool:
+    """Whether it laid the rest of the same shot, where that belongs."""
+    edit = made.edit
+    return any(
+        shot.source == edit.source.name
+        and abs(edit.at - edit.in_ - shot.shift) <= shot.tolerance
+        and shot.track in made.account.sides
+        and max(edit.at, shot.at) < min(edit.end, shot.end)
+        for shot in run.brief.wanted
+        if found.track in (shot.track, "control") and shot.at <= found.start < shot.end
+    )
+
+
+def _left(found: Finding, made: EditMade, run: Proceedings) -> bool:
     """Whether an insert ran over it and left its track alone."""
     return made.covers(found.start) and found.track in made.account.left

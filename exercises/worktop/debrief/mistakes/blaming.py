@@ -1,6 +1,7 @@
 """Which mistake something found belongs to, and which edit of the learner’s made it."""
 
-from exercises.tape import Condition
+from exercises.tape import Condition, DifferenceKind
+from exercises.worktop.debrief.made import EditMade
 from exercises.worktop.debrief.mistakes.absent import absent
 from exercises.worktop.debrief.mistakes.blame import Blame
 from exercises.worktop.debrief.mistakes.finding import Finding
@@ -15,10 +16,15 @@ def blame_of(found: Finding, run: Proceedings) -> Blame:
     made = run.by_index.get(found.edit)
     if found.sort == "fault":
         return Blame(OF_FAULT[found.kind], made)
+    if found.kind == Condition.RELOCK or _out_of_phase(found, made):
+        return rolling(found, run, made)
     if found.sort == "difference" and found.kind in OF_DIFFERENCE:
         return Blame(OF_DIFFERENCE[found.kind], made)
-    if found.kind == Condition.RELOCK:
-        return rolling(found, run, made)
     if found.kind in UNSETTLED:
         return unsettled(found, run, made)
     return absent(found, run, made)
+
+
+def _out_of_phase(found: Finding, made: EditMade | None) -> bool:
+    """Whether pulses that nobody laid anew had to stay in phase with others that are gone."""
+    return found.kind == DifferenceKind.TOUCHED and made is None

@@ -67,7 +67,12 @@ def _shown(found: Sequence[Found]) -> Iterable[Found]:
 
 
 def _origin(blame: Blame, run: Proceedings) -> Hashable:
-    """What makes two findings one mistake: the edit, or where a control was left."""
+    """What makes two findings one mistake: the edit, where a control was left, or how late it is.
+
+    Whoever takes one mark wrong, and every next one from there, is late by as much each time.
+    """
+    if blame.made and blame.kind is MistakeKind.MISPLACED:
+        return blame.kind, run.lateness(blame.made)
     if blame.made is None or blame.kind not in CONTROL_OF:
         return blame
     turned = run.turned(blame.made, CONTROL_OF[blame.kind])

@@ -16,6 +16,7 @@ class MistakeKind(StrEnum):
     SOURCE_RUN_UP = "source-run-up"
     MASTER_RUN_UP = "master-run-up"
     NEW_TAKE = "new-take"
+    CUT_SHORT = "cut-short"
     BLANK_SOURCE = "blank-source"
     MISPLACED = "misplaced"
     WRONG_SHOT = "wrong-shot"

@@ -50,7 +50,7 @@ class Mistake:
             "step": self.made[0].step.number if self.made else None,
             **place(self.start, self.end, run.bench),
             "tracks": list(dict.fromkeys(part.track for part in self.parts)),
-            "wrong": wrong(self.kind, self.parts),
+            "wrong": wrong(self.kind, self.parts, yours=bool(self.made)),
             "cause": cause(self.kind, self.made, self.parts, run),
             "prevented": self.prevention(run).at(run.bench),
             "parts": [part.as_json(run) for part in self.parts],

@@ -45,6 +45,7 @@ PREVENTIONS: Mapping[MistakeKind, Rule] = {
     MistakeKind.SOURCE_RUN_UP: rules.ROOM_FOR_RUN_UP,
     MistakeKind.MASTER_RUN_UP: rules.RUN_UP,
     MistakeKind.NEW_TAKE: rules.ONE_TAKE,
+    MistakeKind.CUT_SHORT: MARK_TO_THE_FRAME,
     MistakeKind.BLANK_SOURCE: rules.ONE_TAKE,
     MistakeKind.MISPLACED: MARK_TO_THE_FRAME,
     MistakeKind.WRONG_SHOT: SEE_IT_FIRST,
@@ -72,13 +73,19 @@ OF_FAULT: Mapping[str, Rule] = {
 def prevention(
     kind: MistakeKind, made: Sequence[EditMade], parts: Sequence[Finding], run: Proceedings
 ) -> Rule:
-    if kind is MistakeKind.RECORDED_OVER and isinstance(made[0].edit, Assemble):
-        return rules.ONE_TRACK if one_track(parts) else MARK_TO_THE_FRAME
+    if kind is MistakeKind.RECORDED_OVER and made:
+        return _of_recorded_over(made[0], parts)
     if kind is MistakeKind.TRACKING and made and _set_for_it(made[0], run):
         return rules.DRIFTS
     if all(part.kind in OF_FAULT for part in parts):
         return OF_FAULT[parts[0].kind]
     return PREVENTIONS[kind]
+
+
+def _of_recorded_over(made: EditMade, parts: Sequence[Finding]) -> Rule:
+    if one_track(parts) and len(made.account.sides) > 1:
+        return rules.ONE_TRACK
+    return MARK_TO_THE_FRAME if isinstance(made.edit, Assemble) else GIVE_AN_OUT
 
 
 def one_track(parts: Sequence[Finding]) -> bool:

@@ -20,13 +20,17 @@ TOLD: Mapping[MistakeKind, str] = {
     MistakeKind.MASTER_RUN_UP: "It was recorded before the recorder had locked: the start is "
     "unsteady.",
     MistakeKind.NEW_TAKE: "The player met the beginning of another take: the copy is unsteady.",
+    MistakeKind.CUT_SHORT: "A part of the shot is missing at its edge.",
     MistakeKind.BLANK_SOURCE: "Nothing was copied there.",
 }
 
 NAMES = {"picture": "picture", "sound": "sound", "control": "pulses"}
 
 
-def wrong(kind: MistakeKind, parts: Sequence[Finding]) -> str:
+def wrong(kind: MistakeKind, parts: Sequence[Finding], *, yours: bool) -> str:
+    """What was so before the learner sat down is told as it was found."""
+    if not yours and kind is not MistakeKind.NOT_LAID:
+        return speaking(kind, parts).told
     names = list(dict.fromkeys(NAMES[part.track] for part in parts))
     many = len(names) > 1 or names == ["pulses"]
     verbs = {"are": "are", "were": "were"} if many else {"are": "is", "were": "was"}

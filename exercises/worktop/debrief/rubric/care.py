@@ -1,7 +1,11 @@
 """What was put at risk."""
 
+from collections.abc import Sequence
+
 from exercises.drills.judging import rules
+from exercises.drills.judging.rules import Rule
 from exercises.drills.setting.phrases import code
+from exercises.tape import Insert
 from exercises.tape.judging.keeping import harms
 from exercises.worktop.debrief.made import EditMade
 from exercises.worktop.debrief.proceedings import Proceedings
@@ -23,7 +27,13 @@ def at_risk(run: Proceedings) -> Judged:
         at = code(harmed[0].edit.at, run.bench)
         told.append(f"What had to stay was recorded over by {edits_of(harmed)}, from {at} on.")
     said = " ".join(told) or "Nothing that had to stay was recorded over."
-    return Judged(not told, said, rules.PROTECTED if tried else None)
+    return Judged(not told, said, rules.PROTECTED if tried else _rule(harmed))
+
+
+def _rule(harmed: Sequence[EditMade]) -> Rule | None:
+    """An insert spoils less than an assemble: the track that it takes as well."""
+    inserts = all(isinstance(made.edit, Insert) for made in harmed)
+    return rules.ONE_TRACK if harmed and inserts else None
 
 
 def _harms(run: Proceedings, made: EditMade) -> bool:

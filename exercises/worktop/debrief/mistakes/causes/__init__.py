@@ -25,7 +25,10 @@ def cause(kind: MistakeKind, made: Sequence[EditMade], parts: Parts, run: Procee
     if not more:
         return told
     numbers = listed([str(each.number) for each in more])
-    return f"{told} So {'was edit' if len(more) == 1 else 'were edits'} {numbers}."
+    edits = f"edit{'s' if len(more) > 1 else ''} {numbers}"
+    if kind is MistakeKind.MISPLACED:
+        return f"{told} As far off: {edits}."
+    return f"{told} So {'were' if len(more) > 1 else 'was'} {edits}."
 
 
 TOLD: Mapping[MistakeKind, Telling] = {
@@ -38,6 +41,7 @@ TOLD: Mapping[MistakeKind, Telling] = {
     MistakeKind.SOURCE_RUN_UP: pulses.source_run_up,
     MistakeKind.MASTER_RUN_UP: pulses.master_run_up,
     MistakeKind.NEW_TAKE: pulses.new_take,
+    MistakeKind.CUT_SHORT: places.wrong_shot,
     MistakeKind.BLANK_SOURCE: places.blank_source,
     MistakeKind.MISPLACED: places.misplaced,
     MistakeKind.WRONG_SHOT: places.wrong_shot,

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.exercises.worktop.debrief.careless import (
+from tests.exercises.worktop.debrief.three_shots import (
     again_and_again,
     in_place_of,
     kinds,

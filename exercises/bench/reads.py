@@ -2,6 +2,7 @@
 
 from typing import NamedTuple
 
+from django.db.models import QuerySet
 from django.http import Http404
 from django.shortcuts import get_object_or_404
 
@@ -29,6 +30,13 @@ def listed_for(person: Person) -> list[Listed]:
     for run in PracticalRun.objects.filter(person=person).only(*columns).order_by("pk"):
         latest[run.practical] = run
     return [Listed(each, latest.get(each.slug)) for each in practicals().values()]
+
+
+def runs_of(person: Person) -> QuerySet[PracticalRun]:
+    """All their runs, the latest first."""
+    columns = ("token", "practical", "way", "begun_at", "ended_at", "done")
+    result = ("handed_in", "right", "score")
+    return PracticalRun.objects.filter(person=person).only(*columns, *result).latest_first()
 
 
 def run_of(person: Person, token: str) -> PracticalRun:

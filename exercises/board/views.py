@@ -7,6 +7,7 @@ from django.utils import timezone
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, cohort_for, instructor_required, learner_for
+from exercises.bench.reads import runs_of
 from exercises.board.forms import BoardForm
 from exercises.board.reads import readiness
 from exercises.mastery.skills import SKILLS
@@ -14,6 +15,8 @@ from exercises.models import Attempt, Sitting
 from exercises.practice.pages import attempts_page
 from exercises.practice.sittings import in_order
 from exercises.standing.scores import beliefs_of, skills_of
+
+RUNS = 10  # of the practice bench, the latest
 
 
 @require_safe
@@ -50,6 +53,7 @@ def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> H
         "page": attempts_page(request, attempts),
         "skills": skills_of(learner),
         "beliefs": beliefs_of(learner),
+        "runs": runs_of(learner)[:RUNS],
     }
     return render(request, "board/cohort_person.html", context)
 

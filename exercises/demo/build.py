@@ -7,6 +7,7 @@ from django.db import transaction
 
 from course.cohorts.models import Cohort, Membership, Person
 from exercises.demo.assigned import do_all, give_more_time, set_all
+from exercises.demo.at_bench import at_bench
 from exercises.demo.cast import (
     ADMINISTRATOR,
     FELLOW,
@@ -60,6 +61,7 @@ def build(until: datetime, learners: Sequence[Learner] = LEARNERS) -> None:
                 sign(signer, person, cohort, until),
                 send(person, instructor, leads, until),
                 *answer_drills(person, learner, own, until),
+                *at_bench(person, until),
             ]
         happen(*stories)
         put_away(instructor, cohorts, until)

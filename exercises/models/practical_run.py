@@ -87,6 +87,11 @@ class PracticalRun(models.Model):
         return practicals().get(self.practical)
 
     @property
+    def title(self) -> str:
+        """As the practical is called; by its slug, where it is no more."""
+        return self.content.title if self.content else self.practical
+
+    @property
     def worktop(self) -> Worktop:
         return Worktop.from_json(SetUp.from_json(self.set_up), self.state)
 

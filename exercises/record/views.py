@@ -5,13 +5,14 @@ from django.shortcuts import render
 from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
+from exercises.bench.reads import runs_of
 from exercises.models import Attempt
 from exercises.practice.pages import attempts_page
 from exercises.practice.sittings import sittings_of
 from exercises.sign_offs.verbs import sign_offs_of
 from exercises.standing.scores import skills_of
 
-SITTINGS = 10
+SITTINGS = RUNS = 10
 
 
 @require_safe
@@ -23,5 +24,6 @@ def record(request: SignedInRequest) -> HttpResponse:
         "skills": skills_of(request.user),
         "sittings": sittings_of(request.user)[:SITTINGS],
         "sign_offs": sign_offs_of(request.user),
+        "runs": runs_of(request.user)[:RUNS],
     }
     return render(request, "record/record.html", context)

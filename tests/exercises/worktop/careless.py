@@ -3,10 +3,7 @@
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 
-from exercises.drills.setting.settings import Settings
 from exercises.tape import Assemble, Edit, Insert, Judgement
-from exercises.worktop.laying_out import lay_out
-from exercises.worktop.practical import Practical
 from exercises.worktop.set_up import SetUp
 from tests.exercises.worktop.hands import Taken, by_the_plan, done, making, plan_of
 
@@ -95,9 +92,3 @@ def by_the_sheet(set_up: SetUp) -> Iterator[Taken]:
         edits.append(Assemble(*shot) if both and new else insert)
         laid = max(laid, row.master_in + row.source_out - row.source_in)
     return making(set_up, edits)
-
-
-def spoiled(practical: Practical, habit: Habit, settings: Settings) -> set[str]:
-    """What the judge finds after these hands, at a bench with these settings."""
-    set_up = lay_out(practical, settings)
-    return found(judged(set_up, habit(set_up)))

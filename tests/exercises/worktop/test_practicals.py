@@ -1,11 +1,10 @@
-"""The practicals: each can be done at any bench, and each is spoiled by the habit it is about."""
+"""The practicals: each can be done at any bench, by careful hands, in its time."""
 
-from dataclasses import fields, replace
+from dataclasses import fields
 
 import pytest
 
 from exercises.drills.setting.settings import USUAL, Settings
-from exercises.tape import Rate
 from exercises.worktop.guide import guided
 from exercises.worktop.laying_out import lay_out
 from exercises.worktop.practical import KeptStretch, KnobsLeft, MasterPass, Practical, Way
@@ -13,33 +12,9 @@ from exercises.worktop.practical_shot import EarlierEdit, WantedShot
 from exercises.worktop.practical_tape import LogMistake, PracticalTake, PracticalTape
 from exercises.worktop.set_up import SetUp
 from exercises.worktop.shelf import CONTENT, practicals
-from tests.exercises.drills.benches import LIMITS
-from tests.exercises.worktop.careless import (
-    CONTROLS,
-    Habit,
-    as_assemble,
-    as_insert,
-    by_the_sheet,
-    editing,
-    found,
-    half_a_second_late,
-    judged,
-    leaving,
-    setting_once,
-    spoiled,
-    where_it_stopped,
-    without_black,
-)
+from tests.exercises.worktop.benches import AT_ANY, AT_USUAL, EACH
+from tests.exercises.worktop.careless import by_the_sheet, found, judged
 from tests.exercises.worktop.hands import done, making, plan_of
-
-AT_29_97 = Settings.usual(Rate.R29_97)
-DROP_FRAME = replace(AT_29_97, bench=replace(AT_29_97.bench, drop_frame=True))
-USUAL_BENCHES = {"625": USUAL, "525": AT_29_97, "525, drop-frame": DROP_FRAME}
-BENCHES = USUAL_BENCHES | {f"{name}, at a limit": each for name, each in LIMITS.items()}
-
-EACH = pytest.mark.parametrize("practical", practicals().values(), ids=practicals())
-AT_ANY = pytest.mark.parametrize("settings", BENCHES.values(), ids=BENCHES)
-AT_USUAL = pytest.mark.parametrize("settings", USUAL_BENCHES.values(), ids=USUAL_BENCHES)
 
 TABLES = {"tapes", "tapes.takes", "shots", "passes", "earlier", "earlier.shot", "kept", "left"}
 WRITTEN = (
@@ -53,37 +28,6 @@ WRITTEN = (
     KeptStretch,
     KnobsLeft,
 )
-
-SPOILED_BY: dict[str, list[tuple[Habit, set[str]]]] = {
-    "line-up": [
-        (leaving("picture-level", "sound-level"), {"weak-sound", "clipped-picture"}),
-        (setting_once("sound-level"), {"distorted-sound", "sound-level-jump"}),
-        (leaving("recorder-tracking"), {"recorder-off-position"}),
-    ],
-    "leader": [(editing(without_black), {"no-control"})],
-    "three-shots": [(setting_once("tracking", "skew"), {"noise-band", "bent-verticals"})],
-    "cutaway": [
-        (editing(as_assemble), {"touched", "sound-lost", "pulses-lost"}),
-        (editing(as_insert), {"touched"}),
-    ],
-    "another-sentence": [
-        (editing(as_insert), {"touched"}),
-        (editing(half_a_second_late), {"clipped-word"}),
-        (leaving("sound-level"), {"weak-sound"}),
-    ],
-    "another-take": [(by_the_sheet, {"unsettled", "wrong-shot", "wrong-sound"})],
-    "drift": [(setting_once("tracking"), {"noise-band"})],
-    "mend": [
-        (editing(as_insert), {"no-control"}),
-        (leaving("sound-level"), {"sound-level-jump", "distorted-sound"}),
-    ],
-    "two-minutes": [
-        (editing(where_it_stopped), {"late", "no-control"}),
-        (leaving("recorder-tracking"), {"recorder-off-position"}),
-    ],
-    "believe-the-tape": [(by_the_sheet, {"early", "wrong-shot", "unsettled"})],
-}
-HABITS = [(slug, *each) for slug, habits in SPOILED_BY.items() for each in habits]
 
 
 def on_the_sheet(set_up: SetUp) -> set[tuple[str, str]]:
@@ -127,26 +71,15 @@ def test_nothing_is_right_before_the_first_action(practical: Practical, settings
     assert found(judged(set_up, []))
 
 
-@EACH
-def test_no_bench_was_left_as_its_practical_needs_it(practical: Practical) -> None:
-    assert spoiled(practical, leaving(*CONTROLS), USUAL)
-
-
-@AT_USUAL
-@pytest.mark.parametrize(("slug", "habit", "expected"), HABITS, ids=[slug for slug, *_ in HABITS])
-def test_each_is_spoiled_by_the_habit_that_it_is_about(
-    slug: str, habit: Habit, expected: set[str], settings: Settings
-) -> None:
-    assert spoiled(practicals()[slug], habit, settings) >= expected
-
-
 @AT_USUAL
 @pytest.mark.parametrize("slug", ["line-up", "three-shots", "cutaway", "another-sentence", "drift"])
 def test_the_sheet_alone_is_enough_where_nothing_is_wrong_with_it(
     slug: str, settings: Settings
 ) -> None:
     """Of those that need no black first, and no eye for what is good already."""
-    assert spoiled(practicals()[slug], by_the_sheet, settings) == set()
+    set_up = lay_out(practicals()[slug], settings)
+
+    assert found(judged(set_up, by_the_sheet(set_up))) == set()
 
 
 @AT_USUAL

@@ -23,11 +23,18 @@ settings.load_profile("untimed")
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Mark what uses the database, so that another one can be asked for those tests alone."""
+    """Mark what uses the database, so that another one can be asked for those tests alone.
+
+    And of these what asks pages. Verbs, reads and forms meet the database, and their own tests ask
+    another one; a page is the same on any, unless its tests carry the mark `database` by hand.
+    """
     for item in items:
+        by_hand = item.get_closest_marker("database")
         fixtures = set(getattr(item, "fixturenames", ()))
         if item.get_closest_marker("django_db") or fixtures & {"db", "transactional_db"}:
             item.add_marker("database")
+        if not by_hand and (item.path.parent.name == "views" or item.path.stem == "test_views"):
+            item.add_marker("page")
 
 
 @pytest.fixture(scope="session", autouse=True)

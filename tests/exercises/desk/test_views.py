@@ -95,6 +95,7 @@ def test_tape_without_an_edit_is_not_drawn_yet(ines: Person, client_of: ClientOf
         assert "as soon as one edit has its place" in fragment.content.decode()
 
 
+@pytest.mark.database
 def test_rubbish_is_refused_without_falling_over(ines: Person, client_of: ClientOf) -> None:
     client = client_of(ines)
     for value in ("", "\0", "x" * 5000, "99:99:99:99", "²", "-1"):

@@ -42,6 +42,7 @@ def test_instructor_signs_off_a_learner(ines: Person, decide: str, client_of: Cl
     assert texts(page, "p", "verdict") == ["Ready for the supervised bench"]
 
 
+@pytest.mark.database
 @pytest.mark.parametrize(
     ("sent", "sentence"),
     [

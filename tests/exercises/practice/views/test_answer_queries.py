@@ -19,6 +19,7 @@ from tests.own import published
 
 ClientOf = Callable[[Person], Client]
 MOST = 6
+pytestmark = pytest.mark.database
 HTMX = {"hx-request": "true"}
 
 

@@ -51,6 +51,7 @@ def wanted(asked: Ask, text: str) -> bool:
     return isinstance(asked, Amount) and text == "-1" and asked.least < 0
 
 
+pytestmark = pytest.mark.database
 SENTENCE = re.compile(r"[A-Z“'0-9].{10,180}\.")
 
 

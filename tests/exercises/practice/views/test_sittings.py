@@ -27,6 +27,7 @@ def test_learner_chooses_a_set(mina: Person, client_of: ClientOf) -> None:
     assert texts(page, "p", "kicker") == ["Question 1 of 5: Mending, Care and safety"]
 
 
+@pytest.mark.database
 @pytest.mark.parametrize(
     ("sent", "sentence"),
     [

@@ -258,6 +258,7 @@ def test_picture_whose_file_is_lost_is_not_found(
     assert client.get(reverse("own-data")).status_code == 200
 
 
+@pytest.mark.database
 @pytest.mark.parametrize("name", ["..", "%2e%2e%2fsecret-key", "x" * 300, "\0"])
 def test_name_that_is_none_finds_no_file(name: str, mina: Person, client_of: ClientOf) -> None:
     assert client_of(mina).get(f"/pictures/{name}/").status_code == 404

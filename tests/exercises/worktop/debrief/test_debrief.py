@@ -1,5 +1,8 @@
 """What a debrief says of careful hands, and how it scores."""
 
+from collections.abc import Iterator
+from typing import Any
+
 import pytest
 
 from exercises.drills.setting.settings import USUAL
@@ -8,8 +11,8 @@ from exercises.worktop.guide import guided
 from exercises.worktop.laying_out import lay_out
 from exercises.worktop.practical import Practical
 from exercises.worktop.shelf import practicals
-from tests.exercises.worktop.debrief.three_shots import THREE_SHOTS, lost, told, without
-from tests.exercises.worktop.hands import by_the_plan
+from tests.exercises.worktop.debrief.three_shots import THREE_SHOTS, hands, lost, told, without
+from tests.exercises.worktop.hands import Taken, by_the_plan
 
 
 @pytest.mark.parametrize("practical", practicals().values(), ids=lambda each: each.slug)
@@ -53,3 +56,20 @@ def test_edits_that_the_plan_has_no_need_of_come_last() -> None:
         (True, 4),
         (False, 3),
     ]
+
+
+def test_an_edit_stands_beside_the_shot_that_it_is_of_wherever_it_was_laid() -> None:
+    """The first shot left out, the second laid in its place."""
+
+    def change(edit: int, name: str, arguments: dict[str, Any]) -> Iterator[Taken]:
+        if edit == 2 and arguments.get("which") == "master_in":
+            yield name, {**arguments, "at": 1100}
+        elif edit != 1 or name not in ("mark", "rehearse", "record"):
+            yield name, arguments
+
+    actions = [each for each in hands(change) if each != ("look-back", {})]
+
+    rows = told(actions).rows
+
+    assert [row["number"] for row in rows] == [None, 1, 2]
+    assert rows[1]["told"] == "Master in 4 seconds earlier."

@@ -74,6 +74,17 @@ BELIEVED: dict[str, tuple[list[Taken], list[tuple[str, list[int]]], list[str]]] 
         ["one-level-for-all"],
     ),
     "a level that nobody turned": (without("sound-level"), [("sound-level", [3])], []),
+    "a recorder louder than it need be": (
+        with_setting("sound-level", edit=3, mode="by hand", gain=60),
+        [("sound-level", [3])],
+        ["hotter-is-better"],
+    ),
+    "tracking that nobody touched": (without("tracking"), [("tracking", [1, 2])], []),
+    "a run from one take into the next": (
+        with_mark(2, "source_in", -475),
+        [("misplaced", [2]), ("blank-source", [2]), ("new-take", [2])],
+        [],
+    ),
     "an insert on blank tape": (
         with_setting("mode", mode="insert", edit=1),
         [("no-pulses", [1])],

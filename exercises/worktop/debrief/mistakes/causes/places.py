@@ -28,9 +28,10 @@ def blank_source(made: EditMade, parts: Parts, run: Proceedings) -> str:
 def misplaced(made: EditMade, parts: Parts, run: Proceedings) -> str:
     moved = [part for part in parts if part.kind in (DifferenceKind.EARLY, DifferenceKind.LATE)]
     in_, shot = made.edit.in_, _shot(moved, run)
+    if shot is None or not shot.in_ <= in_ < shot.out:
+        return wrong_shot(made, moved, run)
     told = f"laid {code(in_, run.bench)} of {made.edit.source.name} at its own beginning"
-    at = in_ + shot.shift if shot else -1
-    return f"{told}; it belongs at {code(at, run.bench)}" if at >= 0 else told
+    return f"{told}; it belongs at {code(in_ + shot.shift, run.bench)}"
 
 
 def wrong_shot(made: EditMade, parts: Parts, run: Proceedings) -> str:

@@ -27,10 +27,14 @@ from exercises.standing.working_out import moments
 
 SEEDS = 2**53  # every seed survives a round trip through JSON; so many never come twice
 DRAWS = 25
-# As text: an answer would spend a tenth of its time on Django's putting it together.
 NO_ANSWER = """NOT EXISTS (
     SELECT 1 FROM exercises_attempt earlier WHERE earlier.person_id = exercises_asked.person_id
 )"""
+# The condition as text, and the query put together once: an answer would spend a tenth of its time
+# on Django's doing so. A query set is never changed; whoever narrows it down gets another one.
+WITH_ALL = Asked.objects.annotate(
+    first=RawSQL(NO_ANSWER, ())  # noqa: S611 - a fixed text
+).select_related("sitting", "own__drill", "person__summary")
 
 
 class OutdatedError(Exception):
@@ -154,9 +158,7 @@ def to_answer(person: Person) -> QuerySet[Asked]:
 
     `first` says that they have not answered anything yet.
     """
-    none = RawSQL(NO_ANSWER, ())  # noqa: S611 - a fixed text
-    found = Asked.objects.filter(person=person).annotate(first=none)
-    return found.select_related("sitting", "own__drill", "person__summary")
+    return WITH_ALL.filter(person=person)
 
 
 def submit(

@@ -6,8 +6,8 @@ from django.urls import include, path
 handler500 = "course.away.server_error"
 
 urlpatterns = [
-    path("", include("course.cohorts.urls")),  # first: it has the doors of the admin site
+    path("", include("exercises.urls")),  # first: an answer is looked for among them
+    path("", include("course.cohorts.urls")),  # before the admin site, whose doors it has
     path("admin/", admin.site.urls),
     path("", include("course.lessons.urls")),
-    path("", include("exercises.urls")),
 ]

@@ -1,9 +1,12 @@
 """What a control does: what monitor and meter show, at every position or at one."""
 
 from collections.abc import Iterator
+from functools import cache
 from typing import Any
 
 from django import template
+from django.template.loader import render_to_string
+from django.utils.safestring import SafeString
 
 from exercises.drills.asks import Dial
 from exercises.drills.kinds.knobs.face import FACES, SCALE
@@ -88,7 +91,14 @@ def knob_setting(asked: Asked, setting: Part) -> Part:
 
 def drawing(shown: Part) -> Part:
     """What a meter is drawn from."""
-    return {"face": FACES.get(shown["face"]), "pivot": SCALE.pivot}
+    return {"scale": scale_of(shown["face"]), "pivot": SCALE.pivot}
+
+
+@cache
+def scale_of(face: str) -> SafeString:
+    """The marks of a face, drawn once: a page shows them at every position of the control."""
+    marks = FACES[face].marks if face in FACES else ()
+    return render_to_string("drills/kinds/knobs/scale.html", {"marks": marks})
 
 
 def position_of(asked: Asked, position: int) -> Part:

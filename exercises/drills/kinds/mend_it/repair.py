@@ -110,7 +110,7 @@ class Repair:
     def _explaining(self, rows: Rows) -> Iterator[str]:
         modes = {Mode(row[0]) for row in rows}
         for belief in BELIEFS.values():
-            if not modes & set(belief.modes) or self.enough((), belief.id):
-                continue
-            if self.enough(rows, belief.id):
+            if not modes & set(belief.modes) or not self.enough(rows, belief.id):
+                continue  # first what is seldom so: each `enough` plays a tape
+            if not self.enough((), belief.id):
                 yield belief.id

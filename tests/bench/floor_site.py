@@ -1,4 +1,4 @@
-"""The site with one address more: the least that an answer could cost.
+"""The site, as it is served, with one address more: the least that an answer could cost.
 
 `POST /floor/` does what every answer must: know who asks, insert one row, render something.
 """
@@ -6,15 +6,15 @@
 import os
 
 from django.conf import settings
-from django.core.wsgi import get_wsgi_application
 from django.http import HttpResponse
 from django.template import engines
 from django.urls import include, path
 
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "course.settings")
-settings.ROOT_URLCONF = __name__
 
-application = get_wsgi_application()
+from course.wsgi import application as application
+
+settings.ROOT_URLCONF = __name__
 
 from course.cohorts.access import SignedInRequest, sign_in_required  # noqa: E402 - apps first
 from course.cohorts.models import ResetLink  # noqa: E402

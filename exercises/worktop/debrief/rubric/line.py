@@ -45,7 +45,8 @@ def each_edit(made: Sequence[EditMade], missed: Sequence[EditMade], did: str) ->
     """Judged edit by edit: `did` says what is asked, as “looked back at”."""
     if not made:
         return NOTHING_MADE
-    count = f"{len(made) - len(missed)} of {len(made)}"
+    told = f"{did[:1].upper()}{did[1:]}"
     if not missed:
-        return Judged(True, f"{did[:1].upper()}{did[1:]}: {edits_of(made)}.")
-    return Judged(False, f"{did[:1].upper()}{did[1:]}: {count}. Not so {edits_of(missed)}.")
+        return Judged(True, f"{told}: {edits_of(made)}.")
+    count = f"{len(made) - len(missed)} of {len(made)} edits"
+    return Judged(False, f"{told}: {count}; not {edits_of(missed)}.")

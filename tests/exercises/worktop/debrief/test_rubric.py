@@ -62,4 +62,4 @@ def test_a_look_back_counts_for_the_edit_before_it() -> None:
     del actions[first]
 
     assert lost(told(actions)) == ["looked-back"]
-    assert evidence(actions, "looked-back") == "Looked back at: 2 of 3. Not so edit 1 (step 15)."
+    assert evidence(actions, "looked-back") == "Looked back at: 2 of 3 edits; not edit 1 (step 15)."

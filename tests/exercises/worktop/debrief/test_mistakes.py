@@ -1,0 +1,102 @@
+"""How a mistake is put together and told, and what is drawn of it."""
+
+from dataclasses import replace
+
+import pytest
+
+from exercises.drills.setting.settings import USUAL
+from exercises.tape import Edit, FaultKind, TapeMap
+from exercises.worktop.debrief import debrief
+from exercises.worktop.debrief.mistakes import MistakeKind, causes
+from exercises.worktop.debrief.mistakes.kinds import OF_FAULT
+from exercises.worktop.debrief.mistakes.prevention import PREVENTIONS
+from exercises.worktop.laying_out import lay_out
+from exercises.worktop.set_up import SetUp
+from exercises.worktop.shelf import practicals
+from tests.exercises.worktop.careless import (
+    Habit,
+    as_assemble,
+    as_insert,
+    editing,
+    leaving,
+    setting_once,
+)
+
+
+def test_every_kind_of_mistake_and_of_fault_is_told() -> None:
+    assert set(causes.TOLD) == set(PREVENTIONS) == set(MistakeKind)
+    assert set(OF_FAULT) == set(FaultKind)
+
+
+def test_a_wiped_stretch_is_one_mistake_on_three_tracks() -> None:
+    set_up = lay_out(practicals()["cutaway"], USUAL)
+
+    _, wiped = debrief(set_up, editing(as_assemble)(set_up)).mistakes
+
+    assert {part["kind"] for part in wiped["parts"]} >= {
+        "picture-lost",
+        "sound-lost",
+        "pulses-lost",
+        "no-control",
+        "relock",
+    }
+    assert wiped["cause"] == (
+        "Edit 1, an assemble from 00:00:45:00 to 00:00:50:00, wiped 2 seconds of tape past its end."
+    )
+
+
+TAUGHT = [
+    ("drift", setting_once("tracking"), "drift"),
+    ("three-shots", setting_once("tracking"), "set-up-first"),
+    ("cutaway", editing(as_insert), "which-mode"),
+]
+
+
+@pytest.mark.parametrize(("slug", "habit", "section"), TAUGHT, ids=[slug for slug, *_ in TAUGHT])
+def test_what_would_have_prevented_it_goes_by_how_it_came_about(
+    slug: str, habit: Habit, section: str
+) -> None:
+    set_up = lay_out(practicals()[slug], USUAL)
+
+    (mistake,) = debrief(set_up, habit(set_up)).mistakes
+
+    assert mistake["prevented"]["section"] == section
+
+
+def test_run_up_in_a_take_that_touches_is_a_belief_of_its_own() -> None:
+    practical = practicals()["three-shots"]
+    tape, other = practical.tapes
+    touching = replace(tape, takes=(tape.takes[0], replace(tape.takes[1], before=0)))
+    set_up = lay_out(replace(practical, tapes=(touching, other)), USUAL)
+    take = set_up.by_name["Tape 3"].takes[1]
+
+    def right_away(_: SetUp, edit: Edit) -> Edit:
+        here = take.start <= edit.in_ < take.end
+        return replace(edit, in_=take.start + 25, out=take.start + 225) if here else edit
+
+    found = debrief(set_up, editing(right_away)(set_up))
+
+    assert "touching-takes-share-pulses" in found.beliefs
+
+
+def test_what_was_wrong_before_is_nobodys_mistake() -> None:
+    set_up = lay_out(practicals()["mend"], USUAL)
+
+    found = debrief(set_up, []).mistakes
+
+    assert {tuple(each["edits"]) for each in found} == {()}
+    assert "It was so before you sat down." in [each["cause"] for each in found]
+
+
+def test_the_map_shows_the_part_that_matters_and_numbers_the_learners_own_edits() -> None:
+    set_up = lay_out(practicals()["mend"], USUAL)
+
+    shown = TapeMap.from_json(debrief(set_up, leaving("sound-level")(set_up)).map)
+
+    first, last = set_up.document["brief"]["picture"][0], set_up.document["brief"]["picture"][-1]
+    run_up, gap, aside = set_up.bench.lock, set_up.bench.erase_gap, 50
+    assert shown.start == max(0, first["at"] - run_up - aside)
+    assert shown.end == last["at"] + last["out"] - last["in"] + gap + aside
+    assert [mark.edit for mark in shown.faults or () if mark.state == "distorted-sound"] == [1, 2]
+    told = [mark.sentence[-9:] for mark in shown.faults or () if mark.state == "distorted-sound"]
+    assert told == [" (edit 2)", " (edit 3)"]

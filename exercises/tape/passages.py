@@ -1,12 +1,14 @@
 """A tape from one place where it may change to the next: the one place that cuts it up."""
 
 from collections.abc import Collection, Iterable, Iterator
-from itertools import pairwise
-from typing import NamedTuple
+from itertools import chain, pairwise
+from typing import NamedTuple, TypeVar
 
 from exercises.tape.runs import Run
 from exercises.tape.tape import SIDES, Side, Tape
 from exercises.tape.track import Laid, Pulses
+
+V = TypeVar("V", Laid, Pulses)
 
 
 class Passage(NamedTuple):
@@ -48,17 +50,29 @@ def passages(
     ``also`` named. Neighbours may play alike.
     """
     end = tape.length if end is None else end
-    edges = {start, end, *_edges(tape, start, end, relock, sides), *also}
-    for first, last in pairwise(sorted(edge for edge in edges if start <= edge <= end)):
-        pulses = tape.control.at(first)
+    control = list(tape.control.laid.between(start, end))
+    picture, sound = (
+        list(tape.on(side).laid.between(start, end)) if side in sides else [] for side in SIDES
+    )
+    edges = {start, end, *also, *_pulse_edges(control, relock)}
+    edges.update(edge for run in chain(picture, sound) for edge in (run.start, run.end))
+    cuts = sorted([edge for edge in edges if start <= edge <= end])
+    held = zip(_holding(control, cuts), _holding(picture, cuts), _holding(sound, cuts), strict=True)
+    for (first, last), (pulses, seen, heard) in zip(pairwise(cuts), held, strict=False):
         rolls = pulses is not None and first < pulses.start + relock
-        picture, sound = (tape.on(side).at(first) if side in sides else None for side in SIDES)
-        yield Passage(first, last, pulses, rolls, picture, sound)
+        yield Passage(first, last, pulses, rolls, seen, heard)
 
 
-def _edges(tape: Tape, start: int, end: int, relock: int, sides: Collection[Side]) -> Iterator[int]:
-    for pulses in tape.control.laid.between(start, end):
+def _pulse_edges(control: Iterable[Run[Pulses]], relock: int) -> Iterator[int]:
+    for pulses in control:
         yield from (pulses.start, min(pulses.start + relock, pulses.end), pulses.end)
-    for side in sides:
-        for laid in tape.on(side).laid.between(start, end):
-            yield from (laid.start, laid.end)
+
+
+def _holding(runs: Iterable[Run[V]], frames: Iterable[int]) -> Iterator[Run[V] | None]:
+    """The run, of some in order, that holds each of some frames in order."""
+    coming = iter(runs)
+    run = next(coming, None)
+    for frame in frames:
+        while run is not None and run.end <= frame:
+            run = next(coming, None)
+        yield run if run is not None and run.start <= frame else None

@@ -101,10 +101,13 @@ def _blamed(
     cause: Run[Cause] | None = next(pending, None)
     for passage in along:
         at, end, state = passage.start, passage.end, of(passage)
+        if state is Condition.CLEAN:
+            yield PlaybackState(at, end, state, None)
+            continue
         while at < end:
             while cause is not None and cause.end <= at:
                 cause = next(pending, None)
-            if state is Condition.CLEAN or cause is None or cause.start >= end:
+            if cause is None or cause.start >= end:
                 stop, edit = end, None
             elif cause.start > at:
                 stop, edit = cause.start, None

@@ -50,6 +50,7 @@ class MendChooser:
     def __init__(self, repair: Repair) -> None:
         self.repair = repair
         self._fewest = cache(self._chosen)
+        self._fitting = cache(self._that_fit)
 
     def best(self, beliefs: Collection[str]) -> Rows | None:
         """As few recordings as mend the film, the least work first; None where three don't.
@@ -60,14 +61,14 @@ class MendChooser:
         return self._put_off(rows) if rows and LATER in beliefs else rows
 
     def _chosen(self, beliefs: frozenset[str]) -> Rows | None:
-        offers = [self._offered(film, beliefs) for film in self.repair.films]
+        offers = [self._offered(number, beliefs) for number in range(len(self.repair.films))]
         return fewest(self.repair.spoilt, offers, MOST)
 
-    def _offered(self, film: Sequence[Demand], beliefs: frozenset[str]) -> Offered[Row]:
+    def _offered(self, number: int, beliefs: frozenset[str]) -> Offered[Row]:
         """Recordings for one film, as somebody with these beliefs expects them to turn out."""
-        bench = self.repair.session.bench
+        film, bench = self.repair.films[number], self.repair.session.bench
         return Offered(
-            [(at, row) for at, row in self._by_work if self._fits(row, film)],
+            self._fitting(number),
             lambda tape, row: self.repair.after(tape, row, beliefs),
             lambda tape: first_miss(film, as_played(tape, bench, beliefs), bench),
         )
@@ -80,6 +81,11 @@ class MendChooser:
             for shot in range(len(self.repair.offers))
             for place, at in enumerate(self.repair.places)
         ]
+
+    def _that_fit(self, number: int) -> list[tuple[int, Row]]:
+        """Recordings that one film can be mended with, whatever somebody believes."""
+        film = self.repair.films[number]
+        return [(at, row) for at, row in self._by_work if self._fits(row, film)]
 
     def _fits(self, row: Row, film: Sequence[Demand]) -> bool:
         """Whether it lies on the tape, and lays nothing where something else is wanted."""

@@ -6,9 +6,11 @@ from enum import StrEnum
 from itertools import chain
 
 from exercises.drills.kinds.spot_the_bad_edit.wear import Wear, dropping_out
-from exercises.tape import SIDES, Bench, Laid, Run, Side, Tape, Track, play
+from exercises.tape import SIDES, Bench, Condition, Laid, Run, Side, Tape, Track, play
 from exercises.tape.by_hand import with_runs
 from exercises.tape.judging import TROUBLES, Demand, Trouble, misses
+from exercises.tape.passages import passages
+from exercises.tape.playback import condition_of
 
 
 class FilmFault(StrEnum):
@@ -59,8 +61,14 @@ class FilmSoFar:
         return tuple(sorted(found, key=lambda stretch: (stretch.start, stretch.end)))
 
     def plays_as_meant(self) -> bool:
-        wrong = chain(self._played(), self._replaced(), self._dropping_out())
-        return next(wrong, None) is None
+        wrong = chain(self._replaced(), self._dropping_out())
+        return self._plays_cleanly() and next(wrong, None) is None
+
+    def _plays_cleanly(self) -> bool:
+        """Whether `_played` finds nothing, without asking which edit it would be."""
+        tape, relock = self._where_meant(), self.bench.relock
+        along = passages(tape, self.start, self.end, relock=relock)
+        return all(condition_of(passage) is Condition.CLEAN for passage in along)
 
     def _played(self) -> Iterator[FaultyStretch]:
         for state in play(self._where_meant(), self.bench):

@@ -7,7 +7,8 @@ quarter of any 10° field, 341 × 256 pixels of a screen of 1024 × 768; fine ev
 noise, of less than 0.1° don't count. R, G, B are linear, by the sRGB
 curve of IEC 61966-2-1.
 
-Pictures are shown at their own size, so that a pixel is one of that screen's. They are averaged
+Pictures are shown at their own size, so that a pixel is one of that screen's, or `zoom` times as
+large: what is drawn smaller is looked at from as near. They are averaged
 over cells of half a degree, which takes the noise out. A field's count in a second is the one
 that a quarter of its cells reach, whether or not they do so together: more is counted than the
 definition asks for. A picture smaller than a field has to fill as many cells as a quarter of it.
@@ -62,12 +63,12 @@ class Turns:
         return max(_quarter(count) for count in turns[second:] - turns[:-second]) / 2
 
 
-def flashes(frames: Iterable[Picture], rate: int) -> tuple[float, float]:
+def flashes(frames: Iterable[Picture], rate: int, zoom: int = 1) -> tuple[float, float]:
     """General and red flashes in the worst second: at most 3 are allowed, under 3 is ours."""
     general, red = Turns(STEP, BRIGHT), Turns(RED_STEP, np.inf)
     ever_red: Mask | None = None
     for frame in frames:
-        light = cells(frame)
+        light = cells(frame, SIDE // zoom)
         general.see(light @ LUMINANCE)
         saturated: Mask = light[..., 0] >= RED * np.maximum(light.sum(axis=-1), 1e-6)
         ever_red = saturated if ever_red is None else ever_red | saturated
@@ -75,11 +76,11 @@ def flashes(frames: Iterable[Picture], rate: int) -> tuple[float, float]:
     return general.most(rate), red.most(rate)
 
 
-def cells(frame: Picture) -> Plane:
+def cells(frame: Picture, side: int = SIDE) -> Plane:
     """Mean linear light of cells, by every second pixel of a row: rows × columns × 3."""
-    rows, columns = (length // SIDE for length in frame.shape[:2])
-    light = LIGHT[frame[: rows * SIDE, : columns * SIDE : 2]]
-    means: Plane = light.reshape(rows, SIDE, columns, SIDE // 2, 3).mean(axis=(1, 3))
+    rows, columns = (length // side for length in frame.shape[:2])
+    light = LIGHT[frame[: rows * side, : columns * side : 2]]
+    means: Plane = light.reshape(rows, side, columns, side // 2, 3).mean(axis=(1, 3))
     return means
 
 

@@ -16,7 +16,7 @@ from exercises.signal.arrays import Picture
 from tests.exercises.drills.made import made
 from tests.outside.flashes import flashes
 
-FORMS = 400  # seeds: each situation of a kind that shows motion has come up by then
+FORMS = 300  # seeds: each situation of a kind that shows motion has come up by then
 
 
 def motions(kind: Kind) -> dict[str, Json]:
@@ -25,7 +25,7 @@ def motions(kind: Kind) -> dict[str, Json]:
     for seed in range(FORMS):
         question = made(kind, seed)
         moving = [medium for medium in question.media if medium["form"] == "motion"]
-        if not moving and seed > 20 and not found:
+        if not moving and seed > 8 and not found:
             break
         for medium in moving:
             found.setdefault(question.situation, medium)

@@ -13,7 +13,7 @@ from tests.strategies import Document, documents
 
 
 @given(documents())
-@settings(max_examples=400)
+@settings(max_examples=150)
 def test_answer_is_the_slow_machines_answer(document: Document) -> None:
     assert played(document) == slow_answer(document)
 

@@ -18,7 +18,7 @@ def found(document: Document) -> tuple[Fault, ...]:
 
 
 @given(made_documents())
-@settings(max_examples=300)
+@settings(max_examples=100)
 def test_faults_lie_on_the_tape_in_order_and_are_beyond_their_limits(document: Document) -> None:
     session = read_edit_session(document)
 
@@ -52,6 +52,7 @@ def test_well_adjusted_bench_makes_no_faults_but_flash_frames(document: Document
 
 
 @given(made_documents())
+@settings(max_examples=40)
 def test_same_document_always_has_the_same_faults(document: Document) -> None:
     first = json.dumps(simulate(document))
 
@@ -59,6 +60,7 @@ def test_same_document_always_has_the_same_faults(document: Document) -> None:
 
 
 @given(made_documents())
+@settings(max_examples=60)
 def test_how_it_was_made_changes_neither_what_is_laid_nor_how_it_plays(document: Document) -> None:
     made, plain = read_edit_session(document), read_edit_session(plainly(document))
 
@@ -67,7 +69,7 @@ def test_how_it_was_made_changes_neither_what_is_laid_nor_how_it_plays(document:
 
 
 @given(made_documents())
-@settings(max_examples=400)
+@settings(max_examples=120)
 def test_content_faults_are_those_found_frame_by_frame(document: Document) -> None:
     for recorded in document["master"]["recorded"]:
         recorded["what"] = "black"  # not a source, so that all marks are the takes'
@@ -84,7 +86,7 @@ def test_content_faults_are_those_found_frame_by_frame(document: Document) -> No
 
 
 @given(made_documents())
-@settings(max_examples=300)
+@settings(max_examples=100)
 def test_frames_out_of_step_are_those_found_frame_by_frame(document: Document) -> None:
     for recorded in document["master"]["recorded"]:
         recorded["what"] = "black"

@@ -69,12 +69,12 @@ def test_most_kinds_have_run_ups() -> None:
 @EACH_JUDGED
 def test_no_run_up_lies_within_a_second_of_what_locks_a_machine(drill: Kind) -> None:
     if drill.slug not in LEFT_OUT:
-        assert near(drill, USUAL, range(150)) == []
+        assert near(drill, USUAL, range(60)) == []
 
 
 @EACH_JUDGED
 def test_no_run_up_lies_near_what_locks_a_machine_at_any_bench(drill: Kind) -> None:
     if drill.slug not in LEFT_OUT:
-        found = {bench: near(drill, settings, range(20)) for bench, settings in LIMITS.items()}
+        found = {bench: near(drill, settings, range(10)) for bench, settings in LIMITS.items()}
 
         assert {bench: runs for bench, runs in found.items() if runs} == {}

@@ -59,13 +59,13 @@ def test_kind_names_the_skills_that_its_questions_practise(drill: Kind) -> None:
 
 @EACH_KIND
 def test_same_seed_makes_the_same_question(drill: Kind) -> None:
-    assert [seed for seed in SEEDS if drill.make(seed) != made(drill, seed)] == []
+    assert [seed for seed in range(20) if drill.make(seed) != made(drill, seed)] == []
 
 
 PROGRAM = """
 import json
 from exercises.drills.register import KINDS
-print(json.dumps([KINDS[slug].make(seed).as_json() for slug in KINDS for seed in range(25)]))
+print(json.dumps([KINDS[slug].make(seed).as_json() for slug in KINDS for seed in range(8)]))
 """
 
 
@@ -78,7 +78,7 @@ def test_same_seed_makes_the_same_question_in_every_process(hash_seed: str) -> N
         capture_output=True,
         check=True,
     ).stdout
-    here = [made(each, seed).as_json() for each in KINDS.values() for seed in range(25)]
+    here = [made(each, seed).as_json() for each in KINDS.values() for seed in range(8)]
 
     assert elsewhere.decode().strip() == json.dumps(here)
 

@@ -63,7 +63,7 @@ def test_reason_stands_beside_every_shot() -> None:
 
 
 def test_no_shot_of_the_log_is_right_more_often_than_others() -> None:
-    logs = [q for q in asked(1800) if len(q.shown["rows"]) == 6]
+    logs = [q for q in asked(900) if len(q.shown["rows"]) == 6]
     shares = [
         sum(str(number) in q.right["shots"] for q in logs) / len(logs) for number in range(1, 7)
     ]

@@ -13,7 +13,7 @@ from exercises.drills.question import Question
 from exercises.tape import read_edit_session
 from tests.exercises.drills.made import many
 
-SEEDS = range(1000)
+SEEDS = range(400)
 NAMES = ("clipped", "jump", "weak", "distort", "noisy", "gain", " hole", "fault", "extra")
 
 

@@ -141,6 +141,15 @@ def test_a_practical_must_be_possible_at_the_hardest_bench_too(tmp_path: Path) -
     assert "needs 20 s" in error or "need 20 s" in error
 
 
+def test_a_reel_must_stay_within_reach_of_the_control(tmp_path: Path) -> None:
+    text = changed("tracking = 15", "tracking = 80\nreel = 60").replace("lasts = 4", "lasts = 400")
+
+    (error,) = told(tmp_path, text)
+
+    assert error.startswith(f"{NAME}:{line(text, 'reel = 60')}: ")
+    assert "the player’s control reaches 100 %" in error
+
+
 def test_a_file_that_is_no_text_or_has_another_name_is_told(tmp_path: Path) -> None:
     (tmp_path / "02-no-text.toml").write_bytes(b"title = \xff")
     errors = told(tmp_path, SOUND, "another-take.toml")

@@ -77,7 +77,8 @@ def prevention(
         return _of_recorded_over(made[0], parts)
     if kind is MistakeKind.TRACKING and made and _set_for_it(made[0], run):
         return rules.DRIFTS
-    if all(part.kind in OF_FAULT for part in parts):
+    heard = kind in (MistakeKind.WORDS, MistakeKind.SOUND_LEVEL)
+    if heard and all(part.kind in OF_FAULT for part in parts):
         return OF_FAULT[parts[0].kind]
     return PREVENTIONS[kind]
 

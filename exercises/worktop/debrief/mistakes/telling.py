@@ -31,7 +31,8 @@ def wrong(kind: MistakeKind, parts: Sequence[Finding], *, yours: bool) -> str:
     """What was so before the learner sat down is told as it was found."""
     if not yours and kind is not MistakeKind.NOT_LAID:
         return speaking(kind, parts).told
-    names = list(dict.fromkeys(NAMES[part.track] for part in parts))
+    tracks = {part.track for part in parts}
+    names = [name for track, name in NAMES.items() if track in tracks]
     many = len(names) > 1 or names == ["pulses"]
     verbs = {"are": "are", "were": "were"} if many else {"are": "is", "were": "was"}
     return TOLD.get(kind, speaking(kind, parts).told).format(tracks=listed(names), **verbs)

@@ -79,6 +79,16 @@ def test_run_up_in_a_take_that_touches_is_a_belief_of_its_own() -> None:
     assert "touching-takes-share-pulses" in found.beliefs
 
 
+def test_a_word_that_a_wipe_cuts_is_part_of_the_wipe() -> None:
+    set_up = lay_out(practicals()["another-sentence"], USUAL)
+
+    over, wiped = debrief(set_up, editing(as_assemble)(set_up)).mistakes
+
+    assert (over["kind"], wiped["kind"]) == ("recorded-over", "wiped")
+    assert over["wrong"] == "The picture and pulses there were recorded over."
+    assert "stray-breath" in [part["kind"] for part in wiped["parts"]]
+
+
 def test_what_was_wrong_before_is_nobodys_mistake() -> None:
     set_up = lay_out(practicals()["mend"], USUAL)
 

@@ -72,28 +72,40 @@ def do(
     The same once more is done once. Raises BenchRefused where hands or machines can't, and
     DoneElsewhereError where the page has not seen all that was done.
     """
+    now = now or timezone.now()
     with transaction.atomic():
         # Whoever comes second waits here, and then finds what the first one did.
-        kept = PracticalRun.objects.select_for_update().get(pk=run.pk)
-        before = kept.actions.filter(number=seen + 1).first()
-        if before is not None or seen != kept.done:
-            refuse_other(before, name, arguments)
+        kept = PracticalRun.objects.select_for_update().only("done", "ended_at").get(pk=run.pk)
+        if kept.done != seen:
             run.refresh_from_db()
-            return before  # type: ignore[return-value]
-        done = act(kept.worktop, name, arguments)
+            return same_again(run, seen, name, arguments)
+        if run.done != seen:
+            run.refresh_from_db()
+        if kept.ended_at and not run.handed_in:
+            raise BenchRefused("This practical was begun again: nothing more is done to this tape.")
+        done = act(run.worktop, name, arguments)
         row = BenchAction.objects.create(
-            run=kept,
+            run=run,
             number=seen + 1,
             name=name,
             arguments=dict(arguments),
             told=done.told,
             sign=done.sign,
             clock=done.top.clock,
-            at=now or timezone.now(),
+            at=now,
         )
-        keep(kept, done.top, now or timezone.now())
-    run.refresh_from_db()
+        keep(run, done.top, now)
     return row
+
+
+def same_again(
+    run: PracticalRun, seen: int, name: str, arguments: Mapping[str, Any]
+) -> BenchAction:
+    """What was done already, where the same was sent twice; else DoneElsewhereError."""
+    before = run.actions.filter(number=seen + 1).first()
+    if before is None or (before.name, before.arguments) != (name, dict(arguments)):
+        raise DoneElsewhereError
+    return before
 
 
 def do_next(run: PracticalRun, seen: int) -> BenchAction:
@@ -112,14 +124,8 @@ def ask_hint(run: PracticalRun, seen: int, depth: str) -> BenchAction:
     return do(run, seen, "hint", {"depth": depth, "told": getattr(step, depth)})
 
 
-def refuse_other(before: BenchAction | None, name: str, arguments: Mapping[str, Any]) -> None:
-    """Only what was sent twice is the same."""
-    if before is None or (before.name, before.arguments) != (name, dict(arguments)):
-        raise DoneElsewhereError
-
-
 def keep(run: PracticalRun, top: Worktop, now: datetime) -> None:
-    run.state, run.done = top.as_json(), top.done
+    run.put(top)
     if top.handed_in:
         rows = run.actions.order_by("number").values_list("name", "arguments")
         found = debrief(top.set_up, list(rows))

@@ -8,6 +8,7 @@ from django.urls import reverse
 from django.utils import timezone
 
 from course.append_only import AppendOnly, AppendOnlyQuerySet
+from exercises.drills.asks import Json
 from exercises.models.tokens import new_token
 from exercises.worktop.practical import Practical, Way
 from exercises.worktop.set_up import SetUp
@@ -55,6 +56,8 @@ class PracticalRun(models.Model):
 
     objects = PracticalRunQuerySet.as_manager()
 
+    _stands: tuple[Json, Worktop] | None = None
+
     class Meta:
         verbose_name = "run of a practical"
         verbose_name_plural = "runs of practicals"
@@ -93,7 +96,16 @@ class PracticalRun(models.Model):
 
     @property
     def worktop(self) -> Worktop:
-        return Worktop.from_json(SetUp.from_json(self.set_up), self.state)
+        """How the bench stands; worked out once, as long as the state stays the same."""
+        if self._stands is None or self._stands[0] is not self.state:
+            set_up = self._stands[1].set_up if self._stands else SetUp.from_json(self.set_up)
+            self._stands = self.state, Worktop.from_json(set_up, self.state)
+        return self._stands[1]
+
+    def put(self, top: Worktop) -> None:
+        """The bench stands so now; not saved yet."""
+        self.state, self.done = top.as_json(), top.done
+        self._stands = self.state, top
 
 
 class BenchAction(AppendOnly):

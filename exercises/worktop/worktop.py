@@ -138,16 +138,14 @@ class Worktop:
 
     @classmethod
     def from_json(cls, set_up: SetUp, kept: dict[str, Any]) -> Self:
-        return cls(
-            set_up=set_up,
-            **kept
-            | {
-                "player": PlayerStand(**kept["player"]),
-                "recorder": RecorderStand(**kept["recorder"]),
-                "marks": EditMarks(**kept["marks"]),
-                "edits": tuple(kept["edits"]),
-            },
-        )
+        parts = {
+            "player": PlayerStand(**kept["player"]),
+            "recorder": RecorderStand(**kept["recorder"]),
+            "marks": EditMarks(**kept["marks"]),
+            "edits": tuple(kept["edits"]),
+        }
+        top = cls(set_up=set_up, **kept | parts)
+        return replace(top, laid=top.session.recorded() if top.edits else set_up.master)
 
     def spending(self, frames: int, **changes: Any) -> Self:
         """The worktop after the machines have worked for so many frames."""

@@ -77,7 +77,6 @@ def shown(
     except BenchRefused as refusal:
         return show_refused(request, run, last, str(refusal), 422)
     except DoneElsewhereError:
-        run.refresh_from_db()
         return show_refused(request, run, last_of(run), ELSEWHERE, 409)
     if not request.htmx:
         return redirect(run)

@@ -66,6 +66,8 @@ def test_beginning_again_keeps_the_run_as_it_stood(mina: Person, run: PracticalR
 
     run.refresh_from_db()
     assert (run.done, run.is_open, again.done, again.is_open) == (1, False, 0, True)
+    with pytest.raises(BenchRefused, match="begun again"):
+        do(run, 1, "take-out", {"machine": "player"})
 
 
 def test_half_of_it_is_made_where_it_is_to_be_finished(mina: Person) -> None:

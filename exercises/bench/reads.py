@@ -15,6 +15,8 @@ from exercises.worktop.practical import Practical
 from exercises.worktop.set_up import SetUp
 from exercises.worktop.shelf import practicals
 
+TRACKS = {"both": "picture and sound", "picture": "picture", "sound": "sound"}
+
 
 class Listed(NamedTuple):
     """A practical, and the person's latest run of it."""
@@ -57,35 +59,25 @@ def last_of(run: PracticalRun) -> BenchAction | None:
 
 
 def edit_sheet(set_up: SetUp) -> list[Json]:
-    """The brief as a sheet: each wanted shot, once for the tracks that it is wanted on."""
-    brief, bench = set_up.document["brief"], set_up.bench
-    rows: dict[tuple[str, int, int, int], list[str]] = {}
-    for side in ("picture", "sound"):
-        for shot in brief[side]:
-            place = (shot["source"], shot["in"], shot["out"], shot["at"])
-            rows.setdefault(place, []).append(side)
+    """The sheet as it was written from the shot log, with whatever that has wrong."""
+    bench = set_up.bench
     return [
         {
-            "tape": tape,
-            "shot": name_of(set_up, tape, in_),
-            "in": code(in_, bench),
-            "out": code(out, bench),
-            "at": code(at, bench),
-            "lasts": length(out - in_, bench.rate),
-            "tracks": " and ".join(sides),
+            "tape": row.tape,
+            "shot": row.take,
+            "in": code(row.source_in, bench),
+            "out": code(row.source_out, bench),
+            "at": code(row.master_in, bench),
+            "lasts": length(row.source_out - row.source_in, bench.rate),
+            "tracks": TRACKS[row.track],
+            "says": row.says,
         }
-        for (tape, in_, out, at), sides in sorted(rows.items(), key=lambda row: row[0][3])
+        for row in set_up.sheet
     ]
 
 
-def name_of(set_up: SetUp, tape: str, frame: int) -> str:
-    shelf = set_up.by_name.get(tape)
-    take = shelf.take_at(frame) if shelf else None
-    return take.name if take else ""
-
-
 def shot_logs(set_up: SetUp) -> list[Json]:
-    """What the camera’s people wrote of each cassette."""
+    """What the camera’s people wrote of each cassette: right or wrong."""
     bench = set_up.bench
     return [
         {
@@ -93,9 +85,9 @@ def shot_logs(set_up: SetUp) -> list[Json]:
             "takes": [
                 {
                     "name": take.name,
-                    "start": code(take.start, bench),
-                    "action": code(take.action, bench),
-                    "end": code(take.end, bench),
+                    "start": code(take.logged.start, bench),
+                    "action": code(take.logged.action, bench),
+                    "end": code(take.logged.end, bench),
                     "log": take.log,
                 }
                 for take in tape.takes

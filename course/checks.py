@@ -20,6 +20,9 @@ from course.environment import Misconfigured
 SHORTEST_KEY = 50
 CONFIGURATION = "See README.md, “Configuration”."
 ON_A_SERVER = "See README.md, “On a server”."
+OF_AN_OPERATOR = (Tags.security, Tags.files, Tags.caches)
+"""The checks before an operator’s command. Whether lessons are in order is their authors’ matter:
+that takes longer than most commands do, and `manage.py check` and `migrate` tell it."""
 
 
 @register(Tags.security)

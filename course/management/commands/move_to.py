@@ -7,12 +7,14 @@ from django.core.management.base import BaseCommand, CommandError, CommandParser
 
 from course.backup.moving import move_to
 from course.backup.refusal import BackupRefused
+from course.checks import OF_AN_OPERATOR
 
 FROM_INPUT = "-"
 
 
 class Command(BaseCommand):
     help = "Copy every row to an empty database, PostgreSQL for example, and compare each there."
+    requires_system_checks = OF_AN_OPERATOR
 
     def add_arguments(self, parser: CommandParser) -> None:
         parser.add_argument("url", help="as in DATABASE_URL; - reads it from standard input")

@@ -4,11 +4,13 @@ from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 
+from course.checks import OF_AN_OPERATOR
 from exercises.standing.summaries import differing, rebuild, who_has_answered
 
 
 class Command(BaseCommand):
     help = "Compare the summaries that boards are drawn from with the attempts themselves."
+    requires_system_checks = OF_AN_OPERATOR
 
     def add_arguments(self, parser: CommandParser) -> None:
         parser.add_argument("--rebuild", action="store_true", help="make them anew first")

@@ -54,18 +54,16 @@ def passages(
     picture, sound = (
         list(tape.on(side).laid.between(start, end)) if side in sides else [] for side in SIDES
     )
-    edges = {start, end, *also, *_pulse_edges(control, relock)}
-    edges.update(edge for run in chain(picture, sound) for edge in (run.start, run.end))
-    cuts = sorted([edge for edge in edges if start <= edge <= end])
-    held = zip(_holding(control, cuts), _holding(picture, cuts), _holding(sound, cuts), strict=True)
-    for (first, last), (pulses, seen, heard) in zip(pairwise(cuts), held, strict=False):
-        rolls = pulses is not None and first < pulses.start + relock
-        yield Passage(first, last, pulses, rolls, seen, heard)
-
-
-def _pulse_edges(control: Iterable[Run[Pulses]], relock: int) -> Iterator[int]:
+    edges = [start, end, *also]
     for pulses in control:
-        yield from (pulses.start, min(pulses.start + relock, pulses.end), pulses.end)
+        edges += (pulses.start, min(pulses.start + relock, pulses.end), pulses.end)
+    for laid in chain(picture, sound):
+        edges += (laid.start, laid.end)
+    cuts = sorted({edge for edge in edges if start <= edge <= end})
+    held = zip(_holding(control, cuts), _holding(picture, cuts), _holding(sound, cuts), strict=True)
+    for (first, last), (run, seen, heard) in zip(pairwise(cuts), held, strict=False):
+        rolls = run is not None and first < run.start + relock
+        yield Passage(first, last, run, rolls, seen, heard)
 
 
 def _holding(runs: Iterable[Run[V]], frames: Iterable[int]) -> Iterator[Run[V] | None]:

@@ -7,6 +7,7 @@ what a believer would choose is found as well as what is right.
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import product
 from typing import Generic, TypeVar
 
@@ -32,28 +33,44 @@ class Offered(Generic[R]):
     after: Callable[[Tape, R], Tape]
     wrong: Callable[[Tape], int | None]
 
-    def ways(self, tape: Tape, count: int, beyond: int = -1) -> Iterator[tuple[R, ...]]:
+
+class Reached(Generic[R]):
+    """A tape that some of what is offered leads to; whatever follows is recorded once."""
+
+    def __init__(self, tape: Tape, offered: Offered[R]) -> None:
+        self.tape, self.offered = tape, offered
+        self._then: dict[int, Reached[R]] = {}
+
+    @cached_property
+    def wrong(self) -> int | None:
+        return self.offered.wrong(self.tape)
+
+    def ways(self, count: int, beyond: int = -1) -> Iterator[tuple[R, ...]]:
         """Every way with so many recordings, each further along than the one before.
 
         No recording mends what lies before it: each begins where the first thing is wrong,
         or earlier.
         """
-        wrong = self.wrong(tape)
-        if count == 0 or wrong is None:
-            yield from [()] if count == 0 and wrong is None else []
+        if count == 0 or self.wrong is None:
+            yield from [()] if count == 0 and self.wrong is None else []
             return
-        for at, recording in self.recordings:
-            if beyond < at <= wrong:
+        for number, (at, recording) in enumerate(self.offered.recordings):
+            if beyond < at <= self.wrong:
                 spend()
-                then = self.after(tape, recording)
-                for rest in self.ways(then, count - 1, at):
+                for rest in self._after(number).ways(count - 1, at):
                     yield (recording, *rest)
+
+    def _after(self, number: int) -> "Reached[R]":
+        if number not in self._then:
+            tape = self.offered.after(self.tape, self.offered.recordings[number][1])
+            self._then[number] = Reached(tape, self.offered)
+        return self._then[number]
 
 
 def fewest(tape: Tape, offers: Sequence[Offered[R]], most: int) -> tuple[R, ...] | None:
     """As few recordings as will do, up to `most`, for any of what is offered; None if none do."""
-    tries = product(range(1, most + 1), offers)
-    return next((way for count, offered in tries for way in offered.ways(tape, count)), None)
+    tries = product(range(1, most + 1), [Reached(tape, offered) for offered in offers])
+    return next((way for count, reached in tries for way in reached.ways(count)), None)
 
 
 def lays_nothing_else(edit: Edit, wanted: Iterable[Wanted]) -> bool:

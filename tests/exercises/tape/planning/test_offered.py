@@ -2,7 +2,7 @@ from collections.abc import Sequence
 
 from exercises.tape import Assemble, Bench, Edit, Insert, Rate, Source, Take, Tape, Wanted, record
 from exercises.tape.judging import Demand, first_miss
-from exercises.tape.planning.offered import Offered, fewest, lays_nothing_else
+from exercises.tape.planning.offered import Offered, Reached, fewest, lays_nothing_else
 
 BENCH = Bench.default(Rate.R25)
 SHOTS = Source("Tape 1", (Take(0, 3000),))
@@ -48,7 +48,7 @@ def test_recordings_are_made_from_left_to_right() -> None:
 def test_no_way_goes_back_over_what_has_been_recorded() -> None:
     edits = [edit(500), edit(500, 200)]
 
-    assert list(offered(edits, film((500, 700))).ways(BLACK, 2)) == []
+    assert list(Reached(BLACK, offered(edits, film((500, 700)))).ways(2)) == []
 
 
 def test_any_of_several_aims_will_do_if_it_takes_fewer() -> None:

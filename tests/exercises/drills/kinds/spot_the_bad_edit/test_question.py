@@ -109,7 +109,7 @@ def states(document: Json) -> list[Json]:
 
 def test_blame_agrees_with_what_playback_names() -> None:
     """Playback names the edit that recorded there; pulses that are missing nobody recorded."""
-    for question in asked(150):
+    for question in asked(80):
         key = question.key
         start, end = film(key, len(key["steps"]))
         named = {
@@ -179,7 +179,7 @@ CAUSES = ("fault", "wrong", "pulse", "phase", "wiped", "settled", "recorded over
 
 
 def test_description_names_no_cause() -> None:
-    for question in asked(150):
+    for question in asked(80):
         rows = " ".join(text for row in question.shown["rows"] for text in row)
         plan = " ".join(text for edit in question.shown["edits"] for text in edit.values())
         words = f"{question.shown['story']} {question.shown['film']} {rows} {plan}".lower()

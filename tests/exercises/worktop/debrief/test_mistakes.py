@@ -107,6 +107,10 @@ def test_the_map_shows_the_part_that_matters_and_numbers_the_learners_own_edits(
     run_up, gap, aside = set_up.bench.lock, set_up.bench.erase_gap, 50
     assert shown.start == max(0, first["at"] - run_up - aside)
     assert shown.end == last["at"] + last["out"] - last["in"] + gap + aside
-    assert [mark.edit for mark in shown.faults or () if mark.state == "distorted-sound"] == [1, 2]
-    told = [mark.sentence[-9:] for mark in shown.faults or () if mark.state == "distorted-sound"]
-    assert told == [" (edit 2)", " (edit 3)"]
+    passes = "over line-up (up to 3 dB over line-up passes)"
+    assert [
+        (mark.edit, mark.sentence) for mark in shown.faults or () if mark.state == "distorted-sound"
+    ] == [
+        (1, f"distorted sound: 4 dB {passes} (edit 2)"),
+        (2, f"distorted sound: 7 dB {passes} (edit 3)"),
+    ]

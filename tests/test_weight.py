@@ -1,14 +1,8 @@
-"""How much a browser must fetch before a page stands, as a server sends it."""
+"""No page is heavy."""
 
-import gzip
-import re
 from collections.abc import Callable
-from functools import cache
-from pathlib import Path
 
-import brotli
 import pytest
-from django.contrib.staticfiles import finders
 from django.test import Client
 from django.urls import reverse
 
@@ -17,29 +11,9 @@ from course.lessons.shelf import shelf
 from exercises.drills.register import KINDS
 from exercises.practice.attempts import ask, submit
 from tests.answers import wrong_answer
+from tests.weight import HEAVIEST, weight
 
 ClientOf = Callable[[Person], Client]
-
-HEAVIEST = 100_000
-
-
-def assets(page: str) -> set[str]:
-    """The static files that the page asks for."""
-    return set(re.findall(r'(?:href|src)="/static/([^"]+)"', page))
-
-
-@cache
-def sent(name: str) -> int:
-    """Bytes of a static file as it is sent: brotli, where that helps."""
-    path = finders.find(name)
-    assert path, f"{name} is not among the static files"
-    content = Path(path).read_bytes()
-    return len(content) if name.endswith(".woff2") else len(brotli.compress(content))
-
-
-def weight(page: bytes) -> int:
-    files = {name for name in assets(page.decode()) if not name.endswith(".svg")}
-    return len(gzip.compress(page, 6)) + sum(map(sent, files))
 
 
 @pytest.mark.parametrize("slug", sorted(KINDS))

@@ -5,6 +5,7 @@ from collections.abc import Callable
 import pytest
 from django.test import Client
 from django.urls import reverse
+from pytest_django import DjangoAssertNumQueries
 
 from course.cohorts.models import Person
 from exercises.bench.verbs import begin, do
@@ -13,6 +14,7 @@ from exercises.worktop.guide import guided
 from exercises.worktop.practical import MASTER, Way
 from exercises.worktop.shelf import practicals
 from tests.exercises.bench.hands import by_form, post
+from tests.weight import HEAVIEST, weight
 
 ClientOf = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
@@ -119,6 +121,33 @@ def test_watching_does_the_step_that_is_told(mina: Person, client: Client) -> No
 
     run.refresh_from_db()
     assert run.worktop.recorder.tape == MASTER
+
+
+def test_many_actions_open_as_few_do(
+    run: PracticalRun, client: Client, django_assert_num_queries: DjangoAssertNumQueries
+) -> None:
+    for number in range(3):
+        # session, person, run, what was done last, what was done so far
+        with django_assert_num_queries(5):
+            client.get(run.get_absolute_url())
+        do(run, number, "tracking", {"to": number})
+
+
+def test_an_action_asks_the_database_seldom(
+    run: PracticalRun, client: Client, django_assert_num_queries: DjangoAssertNumQueries
+) -> None:
+    for number in range(2):
+        sent = {"action": "tracking", "now": number, "to": number}
+        # session, person, run, what was done last; a savepoint; the run held; row, run; its end
+        with django_assert_num_queries(9):
+            client.post(reverse("bench-do", args=[run.token]), sent, headers=HTMX)
+
+
+def test_page_of_a_long_run_is_light(run: PracticalRun, client: Client) -> None:
+    for number in range(60):
+        do(run, number, "tracking", {"to": number % 20})
+
+    assert weight(client.get(run.get_absolute_url()).content) < HEAVIEST
 
 
 def test_hints_go_deeper_one_by_one_and_are_kept(mina: Person, client: Client) -> None:

@@ -12,6 +12,7 @@ from course.lessons.placeholders import USUAL, WORDS
 from course.lessons.reading import Read, reading_of, readings_of
 from course.lessons.shelf import shelf
 from exercises.drills.setting.bench_figures import BenchFigures
+from exercises.worktop.shelf import practicals
 
 
 @require_safe
@@ -35,6 +36,7 @@ def lesson(request: HttpRequest, slug: str) -> HttpResponse:
         "read": reading_of(request.user, found) if isinstance(request.user, Person) else None,
         "before": shelved.before(found),
         "behind": shelved.behind(found),
+        "practicals": [each for each in practicals().values() if each.lesson == slug],
     }
     return render(request, "lessons/lesson.html", context)
 

@@ -219,3 +219,9 @@ def test_page_is_light(client: Client, page: str) -> None:
 
     assert len(html) < HEAVIEST
     assert len(gzip.compress(html)) < HEAVIEST_SENT
+
+
+def test_lesson_leads_to_its_practicals(mina: Person, client_of: ClientOf) -> None:
+    page = client_of(mina).get(reverse("lesson", args=["making-an-edit"])).content.decode()
+
+    assert reverse("practical", args=["three-shots"]) in page

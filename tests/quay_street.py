@@ -63,12 +63,12 @@ def restore(site: Site) -> None:
 
 
 def upgrade(site: Site) -> None:
-    as_restored(site.data).manage("migrate", "--verbosity=0")
+    as_restored(site.data).manage("migrate", "--verbosity=0", "--skip-checks")
 
 
 def migrate(site: Site) -> None:
     site.data.mkdir(exist_ok=True)
-    site.manage("migrate", "--verbosity=0")
+    site.manage("migrate", "--verbosity=0", "--skip-checks")
 
 
 def back_up(folder: Path) -> None:

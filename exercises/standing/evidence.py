@@ -3,11 +3,14 @@
 from typing import Any
 
 from course.cohorts.models import Person
+from exercises.models import PracticalRun
 from exercises.standing.scores import beliefs_of, progress_of, skills_of
+from exercises.worktop.practical import Way
+from exercises.worktop.shelf import practicals
 
 
 def evidence_of(person: Person) -> dict[str, Any]:
-    """Skills, beliefs that answers point at, and drills, in words and numbers; three queries.
+    """Skills, beliefs that answers point at, and drills, in words and numbers; four queries.
 
     Titles and sentences are kept, not ids: what was read that day is read again later.
     """
@@ -28,4 +31,16 @@ def evidence_of(person: Person) -> dict[str, Any]:
         ],
         "completed": [each.kind.title for each in drills if each.held],
         "drills": len(drills),
+        "practicals": practicals_of(person),
     }
+
+
+def practicals_of(person: Person) -> list[dict[str, Any]]:
+    """The last hand-in of each practical that was done without help, in their order."""
+    done = PracticalRun.objects.filter(person=person, way=Way.ALONE, handed_in=True)
+    last = {run.practical: run for run in done.only("practical", "right", "score").order_by("pk")}
+    return [
+        {"title": each.title, "right": last[slug].right, "score": last[slug].score}
+        for slug, each in practicals().items()
+        if slug in last
+    ]

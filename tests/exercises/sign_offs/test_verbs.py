@@ -10,6 +10,7 @@ from django.core.exceptions import PermissionDenied
 from django.db import connection
 
 from course.cohorts.models import Cohort, Person
+from exercises.bench.verbs import begin, do
 from exercises.drills.register import KINDS
 from exercises.models import AppendOnlyError, SignOff, Withdrawal
 from exercises.practice.attempts import ask, submit
@@ -22,6 +23,8 @@ from exercises.sign_offs.verbs import (
     standing_of,
     withdraw,
 )
+from exercises.worktop.practical import Way
+from exercises.worktop.shelf import practicals
 from tests.answers import right_answer
 
 NOON = datetime(2026, 5, 4, 12, tzinfo=UTC)
@@ -104,6 +107,17 @@ def test_each_cohort_has_its_own_sign_off(
     there = sign_off(rafe, mina, slipway, decision("alone", "there"), now=NOON)
 
     assert set(standing_of(mina)) == {here, there}
+
+
+def test_evidence_has_what_was_done_alone_at_the_practice_bench(sign: Sign, mina: Person) -> None:
+    before = sign(day=1)
+    for way in (Way.WATCH, Way.ALONE):
+        do(begin(mina, practicals()["three-shots"], way), 0, "hand-in", {})
+
+    told = [{"title": "Three shots in a row", "right": False, "score": 0}]
+    after = sign(day=2).evidence["practicals"]
+    assert before.evidence["practicals"] == []
+    assert [each | {"score": 0} for each in after] == told
 
 
 def test_evidence_stays_as_it_was_that_day(sign: Sign, mina: Person) -> None:

@@ -6,8 +6,6 @@ from datetime import datetime
 from typing import Any
 
 from django.db import IntegrityError, transaction
-from django.db.models import QuerySet
-from django.db.models.expressions import RawSQL
 from django.utils import timezone
 
 from course.cohorts.equipping import bench_of
@@ -27,14 +25,6 @@ from exercises.standing.working_out import moments
 
 SEEDS = 2**53  # every seed survives a round trip through JSON; so many never come twice
 DRAWS = 25
-NO_ANSWER = """NOT EXISTS (
-    SELECT 1 FROM exercises_attempt earlier WHERE earlier.person_id = exercises_asked.person_id
-)"""
-# The condition as text, and the query put together once: an answer would spend a tenth of its time
-# on Django's doing so. A query set is never changed; whoever narrows it down gets another one.
-WITH_ALL = Asked.objects.annotate(
-    first=RawSQL(NO_ANSWER, ())  # noqa: S611 - a fixed text
-).select_related("sitting", "own__drill", "person__summary")
 
 
 class OutdatedError(Exception):
@@ -151,14 +141,6 @@ def describe(asked: Asked) -> Asked:
         asked.described = True
         asked.save(update_fields=["described"])
     return asked
-
-
-def to_answer(person: Person) -> QuerySet[Asked]:
-    """The person's questions, each with all that `submit` and the page of its answer read.
-
-    `first` says that they have not answered anything yet.
-    """
-    return WITH_ALL.filter(person=person)
 
 
 def submit(

@@ -11,11 +11,12 @@ from course.pages.limits import to_try_again, wait_in_words
 from exercises.drills.register import not_at
 from exercises.finding.kinds import kind_for
 from exercises.models import Asked, Attempt
-from exercises.practice.attempts import OutdatedError, ask, describe, submit, to_answer
+from exercises.practice.attempts import OutdatedError, ask, describe, submit
 from exercises.practice.forms.answer import AnswerForm
 from exercises.practice.haste import TooFastError
 from exercises.practice.pages import answer_form, attempt_context, question_context, show_outdated
 from exercises.practice.sittings import open_sitting
+from exercises.practice.to_answer import to_answer
 from exercises.standing.own_progress import own_progress_of
 from exercises.standing.scores import progress_of
 
@@ -58,7 +59,7 @@ def drill_ask(request: SignedInRequest, slug: str) -> HttpResponse:
 @sign_in_required
 def drill_answer(request: SignedInRequest, token: str) -> HttpResponse:
     """Take an answer. Somebody who arrives by a link (after signing in again) is sent on."""
-    asked = get_object_or_404(to_answer(request.user), token=token)
+    asked = to_answer(request.user, token)
     if request.method != "POST":
         return redirect("attempt", token) if hasattr(asked, "attempt") else redirect(asked.page())
     form = answer_form(asked, request.POST, request.FILES)

@@ -17,8 +17,9 @@ from course.cohorts.models import Cohort, Person
 from exercises.drills.register import KINDS
 from exercises.mastery.progress import is_held, unbroken
 from exercises.models import Asked, Attempt, Sitting, Summary
-from exercises.practice.attempts import ask, submit, to_answer
+from exercises.practice.attempts import ask, submit
 from exercises.practice.sittings import next_question, start
+from exercises.practice.to_answer import to_answer
 from exercises.reviews.verbs import Said, review
 from exercises.standing.scores import row_in_words
 from exercises.standing.summaries import COLUMNS, differing, outdated, rebuild
@@ -109,7 +110,7 @@ def test_answer_costs_as_many_queries_as_ever(
 ) -> None:
     answer(mina, "care-and-safety", right=True)
     for _ in range(2):
-        asked = to_answer(mina).get(pk=ask(mina, KINDS["care-and-safety"]).pk)
+        asked = to_answer(mina, ask(mina, KINDS["care-and-safety"]).token)
         given = right_answer(asked)
         # savepoint, attempt, summary, savepoint
         with django_assert_num_queries(4):
@@ -118,7 +119,7 @@ def test_answer_costs_as_many_queries_as_ever(
 
 def test_answer_reads_no_earlier_ones(mina: Person) -> None:
     answer(mina, "choose-the-mode", right=True)
-    asked = to_answer(mina).get(pk=ask(mina, KINDS["care-and-safety"]).pk)
+    asked = to_answer(mina, ask(mina, KINDS["care-and-safety"]).token)
     given = right_answer(asked)
     with CaptureQueriesContext(connection) as queries:
         submit(asked, given)
@@ -173,9 +174,9 @@ def test_answer_that_was_read_before_a_score_does_not_undo_it(
 
 def test_first_answer_of_all_is_not_first_where_the_summary_is_missing(mina: Person) -> None:
     answer(mina, "choose-the-mode", right=True)
-    asked = to_answer(mina).get(pk=ask(mina, KINDS["care-and-safety"]).pk)
+    asked = to_answer(mina, ask(mina, KINDS["care-and-safety"]).token)
     Summary.objects.all().delete()
-    asked = to_answer(mina).get(pk=asked.pk)
+    asked = to_answer(mina, asked.token)
 
     submit(asked, right_answer(asked))
 
@@ -184,8 +185,8 @@ def test_first_answer_of_all_is_not_first_where_the_summary_is_missing(mina: Per
 
 @pytest.mark.django_db(transaction=True)
 def test_first_answers_at_once_lose_nothing(mina: Person) -> None:
-    questions = [ask(mina, KINDS[drill]).pk for drill in ("choose-the-mode", "care-and-safety")]
-    read = [to_answer(mina).get(pk=pk) for pk in questions]
+    questions = [ask(mina, KINDS[drill]) for drill in ("choose-the-mode", "care-and-safety")]
+    read = [to_answer(mina, asked.token) for asked in questions]
 
     for asked in read:  # both were read before either was answered
         submit(asked, right_answer(asked))

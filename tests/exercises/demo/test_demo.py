@@ -15,7 +15,7 @@ from course.cohorts.benches import Bench
 from course.cohorts.models import Cohort, Person
 from course.lessons.reading import readings_of
 from exercises.assignments.assigned import standings_in
-from exercises.demo.cast import LEARNERS
+from exercises.demo.cast import LEARNERS, PASSWORD
 from exercises.demo.pictured import SENT
 from exercises.demo.written import WRITTEN
 from exercises.drills.setting.settings import Settings
@@ -144,6 +144,10 @@ def test_sign_ins_of_the_demo_are_printed() -> None:
     call_command("demo", "--sign-ins", stdout=out)
 
     assert [name in out.getvalue() for name in ("wren", "orla", "fenn")] == [True] * 3
+
+
+def test_everybody_in_the_demo_signs_in_with_its_password() -> None:
+    assert {person.check_password(PASSWORD) for person in Person.objects.all()} == {True}
 
 
 def test_demo_learners_show_what_they_believe() -> None:

@@ -11,6 +11,7 @@ from tests.strategies import Document, documents, edits
 
 
 @given(documents())
+@settings(max_examples=60)
 def test_states_cover_the_tape_once_and_neighbours_differ(document: Document) -> None:
     session = read_edit_session(document)
 
@@ -23,6 +24,7 @@ def test_states_cover_the_tape_once_and_neighbours_differ(document: Document) ->
 
 
 @given(documents())
+@settings(max_examples=60)
 def test_clean_has_no_cause_and_causes_are_edits(document: Document) -> None:
     session = read_edit_session(document)
 
@@ -33,6 +35,7 @@ def test_clean_has_no_cause_and_causes_are_edits(document: Document) -> None:
 
 
 @given(documents(), st.data())
+@settings(max_examples=60)
 def test_insert_never_changes_the_control_track(document: Document, data: st.DataObject) -> None:
     before = read_edit_session(document).recorded()
     document["edits"] = [*document["edits"], data.draw(edits(before.length, "insert"))]
@@ -43,6 +46,7 @@ def test_insert_never_changes_the_control_track(document: Document, data: st.Dat
 
 
 @given(documents(), st.data())
+@settings(max_examples=60)
 def test_assemble_leaves_exactly_the_erase_gap_blank_behind_it(
     document: Document, data: st.DataObject
 ) -> None:
@@ -67,6 +71,7 @@ def test_assemble_leaves_exactly_the_erase_gap_blank_behind_it(
 
 
 @given(documents(), st.data())
+@settings(max_examples=60)
 def test_insert_never_touches_a_track_it_was_not_told(
     document: Document, data: st.DataObject
 ) -> None:
@@ -83,6 +88,7 @@ def test_insert_never_touches_a_track_it_was_not_told(
 
 
 @given(documents())
+@settings(max_examples=60)
 def test_same_document_always_has_the_same_answer(document: Document) -> None:
     first = json.dumps(simulate(document))
 
@@ -90,6 +96,7 @@ def test_same_document_always_has_the_same_answer(document: Document) -> None:
 
 
 @given(documents())
+@settings(max_examples=60)
 def test_edits_leave_the_tape_they_were_made_on_as_it_was(document: Document) -> None:
     session = read_edit_session(document)
     untouched = read_edit_session(document | {"edits": []}).recorded()
@@ -101,7 +108,7 @@ def test_edits_leave_the_tape_they_were_made_on_as_it_was(document: Document) ->
 
 
 @given(documents())
-@settings(max_examples=200)
+@settings(max_examples=100)
 def test_runs_are_in_order_and_as_long_as_can_be(document: Document) -> None:
     tape = read_edit_session(document).recorded()
 

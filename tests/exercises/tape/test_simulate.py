@@ -49,7 +49,11 @@ def test_simulate_without_standard_input_says_so(options: list[str]) -> None:
 
 
 def test_simulate_lines_answers_each_and_goes_on_after_a_bad_one() -> None:
-    done = run(b"\n".join((GOOD, BAD, b"", b"\xff", GOOD)), "--lines")
+    """Forty random ones after it, too."""
+    documents = [long_document(Random(seed)) for seed in range(40)]
+    texts = [json.dumps(document).encode() for document in documents]
+
+    done = run(b"\n".join((GOOD, BAD, b"", b"\xff", *texts)), "--lines")
 
     answers = [json.loads(line) for line in done.stdout.splitlines()]
     assert answers == [
@@ -57,19 +61,9 @@ def test_simulate_lines_answers_each_and_goes_on_after_a_bad_one() -> None:
         {"error": REFUSAL},
         {"error": "document: is empty"},
         {"error": "document: is not UTF-8 text: byte 0 does not fit"},
-        simulate(json.loads(GOOD)),
+        *map(simulate, documents),
     ]
     assert (done.returncode, done.stderr) == (2, b"")
-
-
-def test_simulate_lines_answers_40_random_documents() -> None:
-    documents = [long_document(Random(seed)) for seed in range(40)]
-    text = "".join(json.dumps(document) + "\n" for document in documents)
-
-    done = run(text.encode(), "--lines")
-
-    assert (done.returncode, done.stderr) == (0, b"")
-    assert [json.loads(line) for line in done.stdout.splitlines()] == list(map(simulate, documents))
 
 
 def test_simulate_lines_answers_before_it_reads_on() -> None:

@@ -35,6 +35,8 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
             item.add_marker("database")
         if not by_hand and (item.path.parent.name == "views" or item.path.stem == "test_views"):
             item.add_marker("page")
+    # Those right here start whole sites. Begun last, they would leave the other cores without work.
+    items.sort(key=lambda item: item.path.parent != Path(__file__).parent)
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -21,7 +21,7 @@ from tests.exercises.drills.each import EACH_JUDGED, EACH_KIND
 from tests.exercises.drills.made import answers, graded, made, many
 
 ROOT = Path(__file__).parents[3]
-SEEDS = range(60)
+SEEDS = range(40)
 ASKED_OF = 300
 BESIDE = 2  # positions of a control that may be right beside the best
 
@@ -130,7 +130,7 @@ def test_right_answer_scores_all_and_reveals_nothing(drill: Kind) -> None:
 
 @EACH_KIND
 def test_believer_of_one_belief_is_diagnosed(drill: Kind) -> None:
-    for seed, question in enumerate(many(drill, 200)):
+    for seed, question in enumerate(many(drill, 100)):
         touches = touched(question)
         found = [drill.grade(question, believed(question, {belief})) for belief in touches]
 
@@ -149,7 +149,7 @@ def test_every_misconception_is_revealed_by_some_kind() -> None:
 
 @EACH_KIND
 def test_partial_credit_is_told_in_words(drill: Kind) -> None:
-    for seed in range(30):
+    for seed in range(15):
         for number in range(7 * seed, 7 * seed + 8):
             verdict = graded(drill, seed, number % len(answers(drill, seed)))
 

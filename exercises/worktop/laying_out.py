@@ -68,9 +68,14 @@ class Layout:
     def within(self, start: int, end: int) -> Json:
         return {"start": start * self.second, "end": end * self.second}
 
+    @property
+    def locked(self) -> int:
+        """The first frame of the master that can play well: before it, no machine has locked."""
+        return max(self.bench.lock, self.bench.relock)
+
     def brief(self) -> Json:
         shots = self.practical.shots
-        wanted = partial(as_wanted, shots, list(self.shots.laid(shots)))
+        wanted = partial(as_wanted, shots, list(self.shots.laid(shots)), locked=self.locked)
         kept = [asdict(each) | self.within(each.start, each.end) for each in self.practical.kept]
         brief: Json = {side: wanted(side) for side in ("picture", "sound")}
         brief |= {"tolerance": self.practical.tolerance, "untouched": kept}

@@ -10,6 +10,7 @@ from exercises.worktop.actions import act
 from exercises.worktop.guide.getting_ready import cassettes, levels, lined_up
 from exercises.worktop.guide.making import marks, mode
 from exercises.worktop.guide.step import GuidedStep
+from exercises.worktop.practical import BLACK
 from exercises.worktop.set_up import SetUp
 from exercises.worktop.worktop import Worktop
 
@@ -72,7 +73,8 @@ def steps_to(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
     tape = top.set_up.by_name[edit.source.name]
     yield from cassettes(top, tape)
     yield from lined_up(top, tape, edit.in_)
-    if take := tape.take_at(edit.in_):
+    take = tape.take_at(edit.in_)
+    if take and take.shows != BLACK:
         yield from levels(top, tape, take)
     yield from mode(top, planned)
     yield from marks(top, planned)

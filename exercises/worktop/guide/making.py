@@ -7,6 +7,7 @@ from exercises.drills.setting.phrases import code
 from exercises.tape import Planned
 from exercises.tape.to_json import plain_edit
 from exercises.worktop.guide.step import GuidedStep
+from exercises.worktop.practical import BLACK
 from exercises.worktop.worktop import Worktop
 
 MODE = ("mode", "picture", "sound")
@@ -17,6 +18,11 @@ WHY_MARKS = {
     "source_in": "The first frame of the shot that is to be seen.",
     "source_out": "The first frame that is not wanted any more.",
     "master_in": "Where the shot begins on the edit master.",
+}
+WHY_MARKS_OF_BLACK = {
+    "source_in": "Black looks alike all along: it only needs a run-up of it before this.",
+    "source_out": "So much black is needed, and no more.",
+    "master_in": "Where the black begins on the edit master.",
 }
 
 
@@ -40,6 +46,8 @@ def mode(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
 
 def marks(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
     edit, bench = planned.edit, top.set_up.bench
+    take = top.set_up.by_name[edit.source.name].take_at(edit.in_)
+    why = WHY_MARKS_OF_BLACK if take and take.shows == BLACK else WHY_MARKS
     if top.marks.source_out not in (None, edit.out):
         yield GuidedStep(
             name="unmark",
@@ -55,6 +63,6 @@ def marks(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
                 name="mark",
                 arguments={"which": which, "at": frame},
                 what=f"Mark {TITLES[which].lower()} at {code(frame, bench)}.",
-                why=WHY_MARKS[which],
+                why=why[which],
                 how=f"Edit, {TITLES[which]}: type the time, then Mark.",
             )

@@ -13,8 +13,10 @@ MEETS = (
 )
 
 
-def as_wanted(shots: Sequence[WantedShot], laid: Sequence[LaidShot], side: str) -> list[Json]:
-    """What is wanted on one track, in order, as a brief has it.
+def as_wanted(
+    shots: Sequence[WantedShot], laid: Sequence[LaidShot], side: str, *, locked: int
+) -> list[Json]:
+    """What is wanted on one track, in order, as a brief has it: from frame `locked` on.
 
     Raises DocumentError for a shot that meets another and is not said to lie over it.
     """
@@ -27,8 +29,16 @@ def as_wanted(shots: Sequence[WantedShot], laid: Sequence[LaidShot], side: str) 
         wanted = [part for each in wanted for part in beside(each, shot)] + [shot]
     return [
         {"source": shot.tape, "in": shot.in_, "out": shot.out, "at": shot.at}
-        for shot in sorted(wanted, key=lambda shot: shot.at)
+        for shot in _from(locked, sorted(wanted, key=lambda shot: shot.at))
     ]
+
+
+def _from(frame: int, wanted: Sequence[LaidShot]) -> Iterator[LaidShot]:
+    """Shots without what lies before a frame."""
+    for shot in wanted:
+        before = max(0, frame - shot.at)
+        if shot.at + before < shot.end:
+            yield shot._replace(in_=shot.in_ + before, at=shot.at + before)
 
 
 def beside(under: LaidShot, over: LaidShot) -> Iterator[LaidShot]:

@@ -1,5 +1,7 @@
 """Other right ways than the plan's: the judge takes them too."""
 
+from dataclasses import replace
+
 from exercises.drills.setting.settings import Settings
 from exercises.tape import Assemble, Edit, Insert
 from exercises.worktop.laying_out import lay_out
@@ -21,30 +23,34 @@ def inserted(set_up: SetUp, row: SheetRow, *, sound: bool) -> Edit:
     return Insert(source, row.source_in, row.source_out, row.master_in, picture=True, sound=sound)
 
 
-def black_before(set_up: SetUp) -> Edit:
-    """From the very start of the edit master to its first shot."""
-    source, first = set_up.session.sources["Black"], set_up.sheet[0].master_in
-    in_ = source.takes[0].start + set_up.bench.lock
-    return Assemble(source, in_, in_ + first, 0)
-
-
 @AT_ANY
 def test_a_leader_may_be_assembled_part_by_part_from_the_start(settings: Settings) -> None:
     set_up = lay_out(practicals()["leader"], settings)
     parts = [assembled(set_up, row) for row in set_up.sheet]
 
-    assert not found(judged(set_up, making(set_up, [black_before(set_up), *parts])))
+    assert parts[0].at == 0
+    assert not found(judged(set_up, making(set_up, parts)))
 
 
 @AT_ANY
 def test_shots_of_one_tape_may_be_laid_together_over_black(settings: Settings) -> None:
     """In tape order: black first, as long as all of it, then inserts."""
     set_up = lay_out(practicals()["leader"], settings)
-    black, (bars, card, behind) = black_before(set_up), set_up.sheet
-    whole = Assemble(black.source, behind.source_in - behind.master_in, behind.source_out, at=0)
+    black, bars, card, behind = set_up.sheet
+    source = set_up.session.sources[black.tape]
+    whole = Assemble(source, behind.source_in - behind.master_in, behind.source_out, at=0)
     over = [inserted(set_up, row, sound=True) for row in (card, bars)]
 
     assert not found(judged(set_up, making(set_up, [whole, *over])))
+
+
+@AT_USUAL
+def test_black_that_begins_behind_the_beginning_is_not_a_whole_leader(settings: Settings) -> None:
+    set_up = lay_out(practicals()["leader"], settings)
+    first, *parts = [assembled(set_up, row) for row in set_up.sheet]
+    late = replace(first, in_=first.in_ + 250, at=250)
+
+    assert "missing" in found(judged(set_up, making(set_up, [late, *parts])))
 
 
 @AT_USUAL

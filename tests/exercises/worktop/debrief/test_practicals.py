@@ -59,7 +59,7 @@ HABITS: dict[str, tuple[str, Habit, Mistakes, list[str], list[str]]] = {
     "inserts without black": (
         "leader",
         editing(without_black),
-        [("no-pulses", [1]), ("no-pulses", [2]), ("not-laid", [])],
+        [("not-laid", []), ("no-pulses", [1]), ("no-pulses", [2]), ("not-laid", [])],
         BOTH,
         ["insert-lays-pulses"],
     ),

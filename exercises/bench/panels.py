@@ -4,7 +4,7 @@ from typing import Any
 
 from exercises.bench.forms.controls import MODE_TITLES, SOUND_TITLES
 from exercises.bench.forms.edits import MARKS
-from exercises.bench.media_address import address, monitors, shown_at
+from exercises.bench.media_address import MONITORS, address, monitors, shown_at
 from exercises.drills.asks import Json
 from exercises.drills.kinds.knobs.control import place_in_words
 from exercises.drills.kinds.set_tracking.meter import in_words
@@ -14,10 +14,12 @@ from exercises.tape import SoundMode, tape_map
 from exercises.worktop.actions.hints import DEPTHS
 from exercises.worktop.adjusted import Adjusted
 from exercises.worktop.guide import next_step
+from exercises.worktop.played import played
 from exercises.worktop.practical import MASTER, Way
 from exercises.worktop.worktop import FURTHEST, Worktop
 
 NO_TRACKS = "A real bench shows no tracks; here you may look."
+RUNS_TAPE = ("look-back", "rehearse", "play")
 HINTS = [
     {"depth": "what", "title": "What would come next?"},
     {"depth": "why", "title": "Why that?"},
@@ -163,16 +165,19 @@ def mapped(top: Worktop, *, faults: bool) -> Json:
     return {"map": shown.as_json(), "caption": NO_TRACKS}
 
 
-def played_by(run: PracticalRun, last: BenchAction | None) -> Json:
-    """Pictures and sounds of what ran last, with their addresses."""
-    if last is None or last.name not in ("look-back", "rehearse", "play"):
+def played_by(run: PracticalRun, last: BenchAction | None, before: Worktop | None = None) -> Json:
+    """Pictures and sounds of what ran last, with their addresses; `before` is how it stood then."""
+    if last is None or last.name not in RUNS_TAPE:
         return {}
-    shown = shown_at(run, last.number)[2:]
+    if before is not None and before.done + 1 == last.number == run.done:
+        media = played(before, last.name, last.arguments, run.worktop)
+    else:
+        media = shown_at(run, last.number)[MONITORS:]
     return {
         "number": last.number,
         "media": [
             {"spec": medium.as_json(), "url": address(run, last.number, index)}
-            for index, medium in enumerate(shown, 2)
+            for index, medium in enumerate(media, MONITORS)
         ],
     }
 

@@ -20,6 +20,7 @@ from exercises.drills.asks import Json
 from exercises.models import BenchAction, PracticalRun
 from exercises.tape import Bench
 from exercises.worktop.done import BenchRefused
+from exercises.worktop.worktop import Worktop
 
 ELSEWHERE = (
     "Something else was done at this bench since, on another page of yours. Nothing was done now: "
@@ -70,7 +71,7 @@ def shown(
     request: SignedInRequest, run: PracticalRun, act: Callable[[], BenchAction]
 ) -> HttpResponse:
     """What came of it: what changed, or the page anew; and a sentence where nothing did."""
-    last = last_of(run)
+    last, stood = last_of(run), run.worktop
     before = panels(run, last)
     try:
         row = act()
@@ -80,7 +81,7 @@ def shown(
         return show_refused(request, run, last_of(run), ELSEWHERE, 409)
     if not request.htmx:
         return redirect(run)
-    return show_changed(request, run, row, before)
+    return show_changed(request, context_of(run, row, stood), before)
 
 
 def by_form(run: PracticalRun, form: HandsForm) -> BenchAction:
@@ -133,19 +134,17 @@ def show_refused(
     return render(request, "bench/run.html#refused", context, status=status)
 
 
-def show_changed(
-    request: SignedInRequest, run: PracticalRun, row: BenchAction, before: dict[str, Json]
-) -> HttpResponse:
+def show_changed(request: SignedInRequest, context: Json, before: dict[str, Json]) -> HttpResponse:
     """The panels that differ from what the page has, each in its own place."""
-    context = context_of(run, row)
     now = context["panels"]
     changed = {name for name in now if now[name] != before[name]} | {"told", "played"}
     return render(request, "bench/changed.html", context | {"changed": changed})
 
 
-def context_of(run: PracticalRun, last: BenchAction | None) -> Json:
+def context_of(run: PracticalRun, last: BenchAction | None, stood: Worktop | None = None) -> Json:
+    """`stood` is how the bench stood before the last action, where that is known."""
     found = panels(run, last)
-    found["played"] = played_by(run, last)
+    found["played"] = played_by(run, last, stood)
     return {
         "run": run,
         "panels": found,

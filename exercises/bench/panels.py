@@ -42,15 +42,15 @@ def panels(run: PracticalRun, last: BenchAction | None) -> dict[str, Json]:
     }
 
 
-def as_it_stood(top: Worktop, last: BenchAction | None) -> dict[str, Json]:
-    """What is looked at afterwards: also the tracks that nobody saw while it was done."""
+def as_it_stood(run: PracticalRun, top: Worktop, last: BenchAction | None) -> dict[str, Json]:
+    """What is looked at afterwards: also the tracks, which nobody sees while it goes on."""
     return {
         "told": told(top, last),
         "monitors": on_monitors(top),
         "player": player(top),
         "recorder": recorder(top),
         "edit": edit(top),
-        "map": mapped(top, faults=True),
+        "map": the_map(run, top) if run.is_open else mapped(top, faults=True),
     }
 
 

@@ -121,7 +121,7 @@ def ask_hint(run: PracticalRun, seen: int, depth: str) -> BenchAction:
     step = next_step(run.worktop)
     if run.way == Way.ALONE or step is None or depth not in DEPTHS:
         raise BenchRefused("There is no hint to give here. Go on by hand.")
-    return do(run, seen, "hint", {"depth": depth, "told": getattr(step, depth)})
+    return do(run, seen, "hint", {"depth": depth, "told": f"Hint: {getattr(step, depth)}"})
 
 
 def keep(run: PracticalRun, top: Worktop, now: datetime) -> None:

@@ -1,5 +1,6 @@
 """What all forms of the bench have in common, and the fields that several of them have."""
 
+import re
 from decimal import Decimal
 from typing import Any, ClassVar
 
@@ -10,6 +11,9 @@ from exercises.drills.asks import Json
 from exercises.forms.fields import INCOMPLETE
 from exercises.tape import Bench, Rate, TimecodeError, frame_of
 
+NO_TIME = "Type a time as the counter shows it, HH:MM:SS:FF, or only SS:FF."
+# From the right: what is left out on the left is nought.
+SHORT = re.compile(r"(?:(?:([0-9]{1,2}):)?([0-9]{1,2}):)?([0-9]{1,2})([:;])([0-9]{1,2})")
 NO_NUMBER = "Type a whole number."
 MOST_ACTIONS = 100_000
 
@@ -61,7 +65,7 @@ class TimeField(forms.CharField):
     bench: Bench | None = None
 
     def __init__(self, **options: Any) -> None:
-        options.setdefault("error_messages", {"required": "Type a time: HH:MM:SS:FF."})
+        options.setdefault("error_messages", {"required": NO_TIME, "max_length": NO_TIME})
         super().__init__(max_length=40, **options)
 
     def clean(self, value: Any) -> Any:
@@ -69,10 +73,22 @@ class TimeField(forms.CharField):
         if not text:
             return None
         rate = self.bench.rate if self.bench else Rate.R25
+        parts = SHORT.fullmatch(text)
+        if parts is None:
+            raise ValidationError(NO_TIME)
+        *whole, mark, frames = padded(parts)
+        if int(frames) >= rate.nominal:
+            raise ValidationError(f"Frames run from 00 to {rate.nominal - 1}.")
         try:
-            return frame_of(text, rate)
+            return frame_of(f"{':'.join(whole)}{mark}{frames}", rate)
         except TimecodeError as error:
             raise ValidationError(str(error)) from error
+
+
+def padded(parts: "re.Match[str]") -> tuple[str, str, str, str, str]:
+    """Hours, minutes, seconds, the mark before the frames, frames: two figures each."""
+    hours, minutes, seconds, mark, frames = parts.groups(default="")
+    return hours.zfill(2), minutes.zfill(2), seconds.zfill(2), mark, frames.zfill(2)
 
 
 class MachineField(forms.ChoiceField):

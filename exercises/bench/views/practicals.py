@@ -36,6 +36,7 @@ def practical(request: SignedInRequest, slug: str) -> HttpResponse:
         "practical": found,
         "lesson_title": lesson_title(found.lesson),
         "form": form,
+        "minutes": set_up.minutes,
         "sheet": edit_sheet(set_up),
         "logs": shot_logs(set_up),
         "going": PracticalRun.objects.open_of(request.user, slug).first(),

@@ -45,7 +45,7 @@ def bench_replay(request: SignedInRequest, token: str, number: int) -> HttpRespo
         "actions": actions,
         "before": number - 1,
         "after": number + 1 if number < run.done else None,
-        "panels": as_it_stood(top, last) | {"played": played_by(run, last)},
+        "panels": as_it_stood(run, top, last) | {"played": played_by(run, last)},
         "monitor_urls": [address(run, number, index) for index in (0, 1)],
         "own": run.person_id == request.user.pk,
     }

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
+from django_htmx.http import HttpResponseClientRedirect
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from course.made import made_of
@@ -32,6 +33,8 @@ ELSEWHERE = (
 @sign_in_required
 def bench_run(request: SignedInRequest, token: str) -> HttpResponse:
     run = run_of(request.user, token)
+    if not run.is_open:
+        return redirect("bench-debrief", token)
     return show(request, run, last_of(run))
 
 
@@ -81,6 +84,8 @@ def shown(
         return show_refused(request, run, last_of(run), ELSEWHERE, 409)
     if not request.htmx:
         return redirect(run)
+    if run.handed_in:
+        return HttpResponseClientRedirect(run.get_absolute_url())
     return show_changed(request, context_of(run, row, stood), before)
 
 
@@ -125,11 +130,13 @@ def show(
 def show_refused(
     request: SignedInRequest, run: PracticalRun, last: BenchAction | None, refusal: str, status: int
 ) -> HttpResponse:
-    if not request.htmx or status == 409:
-        response = show(request, run, last, refusal, status)
-        response.headers["HX-Retarget"] = "body"
-        response.headers["HX-Reswap"] = "innerHTML"
-        return response
+    """The sentence in its place; where the page is behind, every panel as it stands too."""
+    if not request.htmx:
+        return show(request, run, last, refusal, status)
+    if status == 409:
+        context = context_of(run, last)
+        context |= {"changed": set(context["panels"]), "refusal": refusal}
+        return render(request, "bench/changed.html", context, status=status)
     context = {"run": run, "refusal": refusal}
     return render(request, "bench/run.html#refused", context, status=status)
 

@@ -66,6 +66,9 @@ def test_only_the_panels_that_changed_are_sent(run: PracticalRun, client: Client
     ("action", "fields", "sentence"),
     [
         ("wind", {"machine": "player", "to": "00:00:99:00"}, "does not exist"),
+        ("wind", {"machine": "player", "to": "00:00:10:25"}, "Frames run from 00 to 24."),
+        ("wind", {"machine": "player", "to": "٣:٠٠"}, "as the counter shows it"),
+        ("wind", {"machine": "player", "to": "1" * 60}, "as the counter shows it"),
         ("wind", {"machine": "player", "to": "23:00:00:00"}, "no cassette in the player"),
         ("wind", {"machine": "lathe", "to": "00:00:01:00"}, "two machines"),
         ("play", {"machine": "player", "seconds": "1e9"}, "whole number"),
@@ -159,9 +162,9 @@ def test_hints_go_deeper_one_by_one_and_are_kept(mina: Person, client: Client) -
 
     told = run.actions.filter(name="hint").order_by("number").values_list("told", flat=True)
     assert list(told) == [
-        "Take Tape 3 out of the player.",
-        "The next shot is on Tape 5.",
-        "Player: Take out.",
+        "Hint: Take Tape 3 out of the player.",
+        "Hint: The next shot is on Tape 5.",
+        "Hint: Player: Take out.",
     ]
 
 
@@ -172,3 +175,53 @@ def test_nobody_is_helped_who_works_alone(run: PracticalRun, client: Client) -> 
 
     assert answer.status_code == 422
     assert run.actions.count() == 0
+
+
+def test_time_may_be_typed_short(run: PracticalRun, client: Client) -> None:
+    do(run, 0, "load", {"machine": "player", "tape": "Tape 3"})
+
+    post(client, run, "wind", machine="player", to="19:9")
+
+    run.refresh_from_db()
+    assert run.worktop.player.at == 19 * 25 + 9
+
+
+def test_an_open_run_that_is_unaided_shows_no_tracks(mina: Person, client: Client) -> None:
+    run = begin(mina, practicals()["believe-the-tape"], Way.ALONE)
+    pages = [run.get_absolute_url(), reverse("bench-replay", args=[run.token, 0])]
+
+    assert [b"tape-drawing" in client.get(page).content for page in pages] == [False, False]
+
+    do(run, 0, "hand-in", {})
+    assert b"tape-drawing" in client.get(pages[1]).content
+
+
+def test_a_page_that_is_behind_gets_every_panel_and_the_sentence(
+    run: PracticalRun, client: Client
+) -> None:
+    do(run, 0, "load", {"machine": "player", "tape": "Tape 3"})
+
+    sent = {"action": "load", "now": 0, "machine": "recorder", "tape": MASTER}
+    page = client.post(reverse("bench-do", args=[run.token]), sent, headers=HTMX).content.decode()
+
+    assert "another page of yours" in page
+    assert page.count('hx-swap-oob="true"') == 9
+
+
+def test_a_run_that_has_ended_is_no_bench_any_more(run: PracticalRun, client: Client) -> None:
+    page = reverse("bench-run", args=[run.token])
+    do(run, 0, "hand-in", {})
+
+    assert client.get(page)["Location"] == reverse("bench-debrief", args=[run.token])
+
+
+def test_handing_in_by_a_shown_step_leads_to_the_debrief(mina: Person, client: Client) -> None:
+    run = begin(mina, practicals()["three-shots"], Way.WATCH)
+    for step, _ in guided(run.worktop.set_up):
+        if step.name != "hand-in":
+            do(run, run.done, step.name, step.arguments)
+
+    sent = {"now": run.done}
+    answer = client.post(reverse("bench-step", args=[run.token]), sent, headers=HTMX)
+
+    assert answer["HX-Redirect"] == reverse("bench-debrief", args=[run.token])

@@ -7,6 +7,7 @@ from typing import Any
 from exercises.drills.asks import Json
 from exercises.drills.media.described import motion
 from exercises.drills.media.medium import SMALL, Medium, Motion, Picture, SoundClip, SourceSound
+from exercises.drills.setting.phrases import code
 from exercises.signal.picture.seeing import Seeing
 from exercises.tape import Rate
 from exercises.worktop.edit_at_hand import edit_at_hand
@@ -20,6 +21,13 @@ PICTURES = 24  # in a moving picture: a roll, a flash, a streak is seen to come 
 AROUND = 2  # seconds to either side of an edit point
 LINE_AFTER = 1000  # ms from the action to the first line of a take
 PAUSE = 1500  # ms between two lines
+
+
+@dataclass(frozen=True, kw_only=True)
+class TimedMotion(Motion):
+    """Pictures of a tape that ran, each with what the counter showed."""
+
+    times: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,15 +126,17 @@ def of_source(top: Worktop, tape: ShelfTape, stretch: Stretch) -> Iterator[Mediu
     yield heard(top.set_up, stretch, document, 0, length)
 
 
-def moving(top: Worktop, stretch: Stretch, picture: Callable[[int], Picture]) -> Motion:
-    frames = stretch.end - stretch.start
+def moving(top: Worktop, stretch: Stretch, picture: Callable[[int], Picture]) -> TimedMotion:
+    frames, bench = stretch.end - stretch.start, top.set_up.bench
     count = min(PICTURES, frames)
-    pictures = tuple(picture(stretch.start + number * frames // count) for number in range(count))
-    seconds = frames / top.set_up.bench.rate.nominal
-    return Motion(
+    at = [stretch.start + number * frames // count for number in range(count)]
+    pictures = tuple(map(picture, at))
+    seconds = frames / bench.rate.nominal
+    return TimedMotion(
         title=f"Picture: {stretch.title}",
         words=motion(pictures),
         pictures=pictures,
+        times=tuple(code(frame, bench) for frame in at),
         rate=round(count / seconds, 2),
         size=SMALL,
     )

@@ -8,13 +8,14 @@ function moving(motion) {
   const [play, back, on] = motion.querySelectorAll("button");
   const place = motion.querySelector("output");
   const { count, rate, width } = motion.dataset;
+  const times = motion.dataset.times?.split(" ");
   let at = 0;
   let timer = null;
 
   const show = (number) => {
     at = Math.min(Math.max(number, 0), count - 1);
     window.style.setProperty("--left", `${-at * width}px`);
-    place.value = `Picture ${at + 1} of ${count}`;
+    place.value = `Picture ${at + 1} of ${count}${times ? `, ${times[at]}` : ""}`;
   };
   const stop = () => {
     clearInterval(timer);

@@ -26,7 +26,9 @@ def record(top: Worktop) -> Done:
     if top.marks.source_out is None:
         edit = edit_at_hand(top, lasting=1)
         running = replace(top, running=True)
-        return Done(running, f"Recording from {code(edit['at'], top.set_up.bench)} on.")
+        return Done(
+            running, f"Recording from {code(edit['at'], top.set_up.bench)} on, until you stop it."
+        )
     return recorded(top, edit_at_hand(top))
 
 

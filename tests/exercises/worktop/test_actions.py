@@ -12,6 +12,7 @@ from exercises.tape import answer, simulate
 from exercises.worktop.actions import act, replay
 from exercises.worktop.done import BenchRefused
 from exercises.worktop.laying_out import lay_out
+from exercises.worktop.played import TimedMotion, played
 from exercises.worktop.practical import Practical
 from exercises.worktop.set_up import SetUp
 from exercises.worktop.shelf import practicals
@@ -153,3 +154,13 @@ def test_the_clock_runs_by_what_the_machines_do() -> None:
     top = replay(SET_UP, [*READY, ("wind", {"machine": "player", "to": 1000})])
 
     assert top.clock == 2 * 30 * SECOND + 100
+
+
+def test_each_picture_of_what_ran_has_its_time() -> None:
+    before = replay(SET_UP, [*READY, ("wind", {"machine": "player", "to": 475})])
+    arguments = {"machine": "player", "frames": 4 * SECOND}
+
+    motion, _ = played(before, "play", arguments, act(before, "play", arguments).top)
+
+    assert isinstance(motion, TimedMotion)
+    assert (motion.times[0], motion.times[12]) == ("00:00:19:00", "00:00:21:00")

@@ -13,6 +13,9 @@ register = template.Library()
 # Heights of the drawing without and with faults beneath, in CSS pixels.
 BARE, WITH_FAULTS = 152, 202
 
+# How wide a figure of a fault's number is, in percent of the map, where the map is narrow.
+A_FIGURE = 1.2
+
 # What the template draws. Dicts, because templates look into them quickest.
 Part = dict[str, Any]
 
@@ -26,7 +29,7 @@ def tape_map(spec: Part, caption: str = "") -> Part:
         "caption": caption,
         "ticks": [drawn_tick(tick) for tick in shown.ticks],
         "marks": list(drawn_marks(shown.marks)),
-        "faults": [drawn_fault(fault) for fault in shown.faults or ()],
+        "faults": list(drawn_faults(shown.faults or ())),
         "height": WITH_FAULTS if shown.faults else BARE,
         "sentences": shown.described(),
     }
@@ -48,9 +51,30 @@ def drawn_tick(tick: Mark) -> Part:
     return {"x": f"{tick.left}%", "name": tick.name, "room": room_in(100 - tick.left)}
 
 
-def drawn_fault(fault: FaultMark) -> Part:
-    place = {"x": f"{fault.left}%", "width": f"{fault.width}%"}
-    return place | {"when": f"{fault.starts} – {fault.ends}", "sentence": fault.sentence}
+def drawn_faults(faults: tuple[FaultMark, ...]) -> Iterator[Part]:
+    for fault, numbers in zip(faults, fault_numbers([each.left for each in faults]), strict=True):
+        place = {"x": f"{fault.left}%", "width": f"{fault.width}%", "numbers": numbers}
+        yield place | {"when": f"{fault.starts} – {fault.ends}", "sentence": fault.sentence}
+
+
+def fault_numbers(lefts: list[float]) -> list[str]:
+    """What stands beneath each fault: its number, or nothing where one before it has no room.
+
+    That one has both numbers then. Faults are in the order of their places.
+
+    >>> fault_numbers([0, 10, 10, 11, 40])
+    ['1', '2, 3, 4', '', '', '5']
+    """
+    numbers: list[str] = []
+    first = 0
+    for index, left in enumerate(lefts):
+        if numbers and left < lefts[first] + A_FIGURE * len(numbers[first]):
+            numbers[first] += f", {index + 1}"
+            numbers.append("")
+        else:
+            first = index
+            numbers.append(str(index + 1))
+    return numbers
 
 
 def drawn_marks(marks: tuple[Mark, ...]) -> Iterator[Part]:

@@ -1,14 +1,14 @@
 """What a tape map shows: the runs of each track, and the faults beneath them."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from operator import itemgetter
 
 from exercises.tape.bench import Bench
+from exercises.tape.faults import Fault, wording
 from exercises.tape.faults import faults as found_faults
-from exercises.tape.faults import wording
 from exercises.tape.map.parts import FaultMark, Segment
 from exercises.tape.map.window import Window
-from exercises.tape.playback import Condition, play
+from exercises.tape.playback import Condition, PlaybackState, play
 from exercises.tape.tape import Tape
 from exercises.tape.track import Laid, Pulses, Track
 from exercises.tape.unpulsed import unpulsed
@@ -61,7 +61,14 @@ def pulses(track: Track[Pulses], window: Window) -> Iterator[Segment]:
 
 def faults(tape: Tape, bench: Bench, window: Window) -> Iterator[FaultMark]:
     """What does not play cleanly, and the faults beyond that, in the order they are met."""
-    told = (*_states(tape, bench), *_beyond(tape, bench))
+    return marked(tape, play(tape, bench), found_faults(tape, bench), window)
+
+
+def marked(
+    tape: Tape, states: Iterable[PlaybackState], beyond: Iterable[Fault], window: Window
+) -> Iterator[FaultMark]:
+    """These states of a tape, where they are not clean, and these faults, in their order."""
+    told = (*_states(tape, states), *_beyond(beyond))
     for start, end, name, edit, (short, sentence) in sorted(told, key=itemgetter(0)):
         if window.shows(start, end):
             yield FaultMark(
@@ -73,8 +80,8 @@ def faults(tape: Tape, bench: Bench, window: Window) -> Iterator[FaultMark]:
             )
 
 
-def _states(tape: Tape, bench: Bench) -> Iterator[Told]:
-    for start, end, state, edit in play(tape, bench):
+def _states(tape: Tape, states: Iterable[PlaybackState]) -> Iterator[Told]:
+    for start, end, state, edit in states:
         if state is Condition.NO_CONTROL:
             for piece in unpulsed(tape, start, end):
                 yield (*piece[:2], state.value, edit, UNPULSED if piece.recorded else BLANK)
@@ -88,7 +95,7 @@ def _is_silent(tape: Tape, start: int, end: int) -> bool:
     return not any(run.start < end and start < run.end for run in tape.sound.laid)
 
 
-def _beyond(tape: Tape, bench: Bench) -> Iterator[Told]:
-    for fault in found_faults(tape, bench):
+def _beyond(found: Iterable[Fault]) -> Iterator[Told]:
+    for fault in found:
         told = wording.label(fault), wording.sentence(fault)
         yield fault.start, fault.end, fault.kind.value, fault.edit, told

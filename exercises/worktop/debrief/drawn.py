@@ -4,18 +4,26 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from exercises.tape import TapeMap, tape_map
-from exercises.tape.map.parts import FaultMark
+from exercises.tape.map.drawing import marked
+from exercises.tape.map.window import Window
 from exercises.worktop.debrief.proceedings import Proceedings
+from exercises.worktop.numbered import numbered
 
 ASIDE = 2  # seconds that are shown beyond what matters
 
 
 def drawn(run: Proceedings) -> TapeMap:
-    """Its faults name the learner's edits by their own numbers."""
+    """Faults are marked where the brief wants or keeps something; elsewhere nothing can be wrong.
+
+    They name the learner's edits by their own numbers.
+    """
     start, end = part_that_matters(run)
     names = {tape.name: tape.name for tape in run.set_up.tapes}
-    found = tape_map(run.top.master, run.bench, start=start, end=end, names=names)
-    return replace(found, faults=tuple(_by_number(run, each) for each in found.faults or ()))
+    found = tape_map(run.top.master, run.bench, start=start, end=end, names=names, faults=False)
+    window = Window(start, end, run.bench.rate, run.bench.drop_frame)
+    judged = run.judgement
+    marks = tuple(marked(run.top.master, judged.states, judged.faults, window))
+    return numbered(replace(found, faults=marks or None), run.set_up)
 
 
 def part_that_matters(run: Proceedings) -> tuple[int, int]:
@@ -31,13 +39,3 @@ def _ends(run: Proceedings) -> Iterator[tuple[int, int]]:
     yield from ((shot.at, shot.end) for shot in run.brief.wanted)
     yield from ((kept.start, kept.end) for kept in run.brief.kept)
     yield from ((made.edit.at, made.edit.end) for made in run.made)
-
-
-def _by_number(run: Proceedings, mark: FaultMark) -> FaultMark:
-    if mark.edit is None:
-        return mark
-    made = run.by_index.get(mark.edit)
-    sentence = mark.sentence.removesuffix(f" (edit {mark.edit + 1})")
-    if made is None:
-        return replace(mark, edit=None, sentence=f"{sentence} (from before)")
-    return replace(mark, edit=made.number - 1, sentence=f"{sentence} (edit {made.number})")

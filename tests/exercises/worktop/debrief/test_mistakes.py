@@ -21,6 +21,7 @@ from tests.exercises.worktop.careless import (
     leaving,
     setting_once,
 )
+from tests.exercises.worktop.hands import by_the_plan
 
 
 def test_every_kind_of_mistake_and_of_fault_is_told() -> None:
@@ -114,3 +115,25 @@ def test_the_map_shows_the_part_that_matters_and_numbers_the_learners_own_edits(
         (1, f"distorted sound: 4 dB {passes} (edit 2)"),
         (2, f"distorted sound: 7 dB {passes} (edit 3)"),
     ]
+
+
+@pytest.mark.parametrize("slug", ["leader", "three-shots", "mend"])
+def test_a_tape_without_a_mistake_has_nothing_marked_on_its_map(slug: str) -> None:
+    """Not its blank end, nor the roll where its pulses begin, nor what nobody asked to mend."""
+    set_up = lay_out(practicals()[slug], USUAL)
+
+    shown = TapeMap.from_json(debrief(set_up, by_the_plan(set_up)).map)
+
+    assert not shown.faults
+    assert "All of it plays cleanly." not in shown.described()
+
+
+def test_what_an_earlier_edit_spoiled_is_from_before() -> None:
+    set_up = lay_out(practicals()["mend"], USUAL)
+
+    shown = TapeMap.from_json(debrief(set_up, []).map)
+
+    assert shown.faults
+    assert {mark.edit for mark in shown.faults} == {None}
+    assert any(mark.sentence.endswith("(from before)") for mark in shown.faults)
+    assert not any("(edit" in mark.sentence for mark in shown.faults)

@@ -80,7 +80,8 @@ def test_whatever_was_done_has_a_debrief_that_can_be_kept(done: tuple[SetUp, lis
     kept = json.loads(json.dumps(found.as_json()))
     assert Debrief.from_json(kept) == found
     assert found.right is (not found.mistakes)
-    assert TapeMap.from_json(found.map).faults is not None
+    plays_badly = [each for each in parts_of(found) if each["sort"] != "difference"]
+    assert bool(TapeMap.from_json(found.map).faults) is bool(plays_badly)
     assert 0 <= found.score <= 100
     assert all(teaches(each["prevented"]) for each in found.mistakes)
     assert all(teaches(each) for each in [*found.rubric, found.practise or found.rubric[0]])
@@ -96,7 +97,7 @@ def test_everything_that_the_judge_finds_is_told_in_one_mistake(
     assert set_up.session.brief is not None
     judgement = replay(set_up, actions).session.judged(set_up.session.brief)
 
-    parts = [part for each in debrief(set_up, actions).mistakes for part in each["parts"]]
+    parts = parts_of(debrief(set_up, actions))
 
     assert of_sort(parts, "difference") == sorted(
         (each.kind.value, each.start, each.end) for each in judgement.differences
@@ -108,6 +109,10 @@ def test_everything_that_the_judge_finds_is_told_in_one_mistake(
     told_so = [frames(*each[1:]) for each in of_sort(parts, "state")]
     assert set().union(*told_so) == set().union(*unclean)
     assert sum(map(len, told_so)) == sum(map(len, unclean))
+
+
+def parts_of(found: Debrief) -> list[dict[str, Any]]:
+    return [part for each in found.mistakes for part in each["parts"]]
 
 
 def of_sort(parts: list[dict[str, Any]], sort: str) -> list[tuple[str, int, int]]:

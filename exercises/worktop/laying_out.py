@@ -58,9 +58,9 @@ class Layout:
         }
 
     def further_minutes(self) -> int:
-        """What a pre-roll beyond the usual costs in all edits."""
+        """What a pre-roll beyond the usual costs in all edits, to the nearest minute."""
         further = max(0, self.settings.pre_roll - USUAL_PRE_ROLL * self.second)
-        return -(-RUNS * len(self.practical.shots) * further // (60 * self.second))
+        return round(RUNS * len(self.practical.shots) * further / (60 * self.second))
 
     def passes(self) -> list[Json]:
         return [asdict(each) | self.within(each.start, each.end) for each in self.practical.passes]

@@ -77,7 +77,7 @@ def debrief(set_up: SetUp, actions: Actions) -> Debrief:
         no_plan=list(run.plan.reasons) if isinstance(run.plan, NoPlan) else [],
         rubric=[line.as_json() for line in lines],
         economy=spent(run).as_json(),
-        practise=practise(lines),
+        practise=practise(lines, found, run),
         beliefs=list(beliefs(found, run)),
     )
 

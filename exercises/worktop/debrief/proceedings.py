@@ -88,6 +88,11 @@ class Proceedings:
         )
         return before[max(loads, default=0) :]
 
+    def rehearsed(self, made: EditMade) -> bool:
+        """Whether this very edit was, so far as marks and cassettes go."""
+        between = self.between(made)
+        return any(step.name == "rehearse" and _alike(step, made) for step in between)
+
     def turned(self, made: EditMade, control: str) -> StepDone | None:
         """When a control was last turned before an edit."""
         before = reversed(self.steps[: made.step.number - 1])
@@ -103,6 +108,15 @@ class Proceedings:
         more = self.made[made.number :]
         end = more[0].step.number - 1 if more else len(self.steps)
         return self.steps[made.step.number : end]
+
+
+def _alike(step: StepDone, made: EditMade) -> bool:
+    marks = step.before.marks
+    return (
+        step.before.player.tape == made.edit.source.name
+        and marks.source_in == made.edit.in_
+        and marks.master_in == made.edit.at
+    )
 
 
 def _done(set_up: SetUp, actions: Actions) -> Iterator[StepDone]:

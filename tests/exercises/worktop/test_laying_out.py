@@ -66,12 +66,14 @@ def test_run_ups_are_as_long_as_the_machines_need_and_the_film_is_not() -> None:
 
 
 def test_a_longer_pre_roll_gets_the_minutes_that_it_costs() -> None:
-    """Three times 15 seconds for each shot, in whole minutes."""
+    """Three times 15 seconds for each shot, to the nearest minute."""
     two = ONE.shots * 2
 
     assert [laid(bench).minutes for bench in (USUAL, HARDEST)] == [10, 11]
     assert laid(HARDEST, shots=(two[0], replace(two[1], at=60))).minutes == 12
     assert laid(LIMITS["625, least"]).minutes == 10
+    slower = replace(USUAL, bench=replace(USUAL.bench, lock=130), pre_roll=150)
+    assert laid(slower).minutes == 10
 
 
 def test_the_log_is_wrong_where_the_author_says_so() -> None:

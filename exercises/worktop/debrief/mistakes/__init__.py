@@ -2,5 +2,6 @@
 
 from exercises.worktop.debrief.mistakes.kinds import MistakeKind
 from exercises.worktop.debrief.mistakes.mistake import Mistake, mistakes
+from exercises.worktop.debrief.mistakes.weight import worst
 
-__all__ = ["Mistake", "MistakeKind", "mistakes"]
+__all__ = ["Mistake", "MistakeKind", "mistakes", "worst"]

@@ -36,6 +36,11 @@ class Mistake:
         return max(part.end for part in self.parts)
 
     @property
+    def line(self) -> str:
+        """The line of the rubric that it is first told under."""
+        return "programme" if self.programme else "faults"
+
+    @property
     def programme(self) -> bool:
         """Whether something differs from the brief, and not only plays badly."""
         return any(part.sort == "difference" for part in self.parts)

@@ -34,6 +34,12 @@ SEE_IT_FIRST = Rule(
     lesson="making-an-edit",
     section="rehearse",
 )
+READ_WHAT_YOU_SEE = Rule(
+    text="A rehearsal shows what the edit will lay: compare it with the brief before you record.",
+    skill="seeing-a-bad-edit",
+    lesson="making-an-edit",
+    section="rehearse",
+)
 
 PREVENTIONS: Mapping[MistakeKind, Rule] = {
     MistakeKind.NOT_LAID: ALL_OF_IT,
@@ -77,6 +83,8 @@ def prevention(
         return _of_recorded_over(made[0], parts)
     if kind is MistakeKind.TRACKING and made and _set_for_it(made[0], run):
         return rules.DRIFTS
+    if PREVENTIONS[kind] is SEE_IT_FIRST and made and all(map(run.rehearsed, made)):
+        return READ_WHAT_YOU_SEE
     heard = kind in (MistakeKind.WORDS, MistakeKind.SOUND_LEVEL)
     if heard and all(part.kind in OF_FAULT for part in parts):
         return OF_FAULT[parts[0].kind]

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from exercises.drills.judging import rules
 from exercises.drills.judging.rules import Rule
-from exercises.worktop.debrief.mistakes import Mistake
+from exercises.worktop.debrief.mistakes import Mistake, worst
 from exercises.worktop.debrief.proceedings import Proceedings
 from exercises.worktop.debrief.rubric import care, economy, hands, machines, tape
 from exercises.worktop.debrief.rubric.line import Judged, RubricLine
@@ -25,26 +25,28 @@ FEWEST = Rule(
 )
 
 HABITS: tuple[tuple[str, str, Callable[[Proceedings], Judged], Rule], ...] = (
-    ("looked-back", "You looked back after each edit", hands.looked_back, rules.AT_ONCE),
-    ("rehearsed", "You rehearsed before you recorded", hands.rehearsed, REHEARSE),
-    ("tracking", "Tracking was set for each source tape", machines.tracking, rules.SET_UP_FIRST),
+    ("looked-back", "A look back after each edit", hands.looked_back, rules.AT_ONCE),
+    ("rehearsed", "A rehearsal before a tape’s first edit", hands.rehearsed, REHEARSE),
+    ("tracking", "Tracking set for each source tape", machines.tracking, rules.SET_UP_FIRST),
     (
         "recorder",
-        "The recorder’s tracking was left alone",
+        "The recorder’s tracking left alone",
         machines.recorder,
         rules.FIXED_POSITION,
     ),
-    ("levels", "Levels were set by the meters", machines.levels, rules.EACH_TAKE),
-    ("at-risk", "Nothing irreplaceable was put at risk", care.at_risk, rules.KEEP_CLEAR),
-    ("economy", "It took no more than it had to", economy.economy, FEWEST),
+    ("levels", "Levels set by the meters", machines.levels, rules.EACH_TAKE),
+    ("at-risk", "Nothing irreplaceable put at risk", care.at_risk, rules.KEEP_CLEAR),
+    ("economy", "No more edits and time than it takes", economy.economy, FEWEST),
 )
 
 
 def rubric(run: Proceedings, found: tuple[Mistake, ...]) -> tuple[RubricLine, ...]:
     """The two of the master first."""
     return (
-        _of_master("programme", "The programme is right", tape.programme(run, found), run, found),
-        _of_master("faults", "It has no faults", tape.faults(run, found), run, found),
+        _of_master(
+            "programme", "The programme as the brief asks", tape.programme(run, found), run, found
+        ),
+        _of_master("faults", "No faults in what was recorded", tape.faults(run, found), run, found),
         *(_line(slug, name, judge(run), rule, habit=True) for slug, name, judge, rule in HABITS),
     )
 
@@ -52,9 +54,9 @@ def rubric(run: Proceedings, found: tuple[Mistake, ...]) -> tuple[RubricLine, ..
 def _of_master(
     slug: str, name: str, judged: Judged, run: Proceedings, found: tuple[Mistake, ...]
 ) -> RubricLine:
-    """What it teaches is what would have prevented its first mistake."""
-    of_it = [each for each in found if each.programme == (slug == "programme")] or list(found)
-    rule = of_it[0].prevention(run) if of_it and not judged.got else rules.NO_FAULT
+    """What it teaches is what would have prevented its worst mistake."""
+    of_it = [each for each in found if each.line == slug] or list(found)
+    rule = worst(of_it).prevention(run) if of_it and not judged.got else rules.NO_FAULT
     return _line(slug, name, judged, rule, habit=False)
 
 

@@ -33,26 +33,14 @@ def rehearsed(run: Proceedings) -> Judged:
     """At least the first edit from each tape."""
     if not run.made:
         return NOTHING_MADE
-    done = [made for made in run.made if _rehearsed(run, made)]
+    done = [made for made in run.made if run.rehearsed(made)]
     missed = [made for made in first_of_tapes(run) if made not in done]
+    if missed and len(run.made) == 1:
+        return Judged(False, f"Not rehearsed: {edits_of(missed)}.")
     count = f"Rehearsed: {len(done)} of {len(run.made)} edits."
     if missed:
         return Judged(False, f"{count} Not {edits_of(missed)}, the first from its tape.")
     return Judged(True, f"{count} The first from each tape was among them.")
-
-
-def _rehearsed(run: Proceedings, made: EditMade) -> bool:
-    return any(step.name == "rehearse" and _alike(step, made) for step in run.between(made))
-
-
-def _alike(step: StepDone, made: EditMade) -> bool:
-    """Whether it was this edit, so far as marks and cassettes go."""
-    marks = step.before.marks
-    return (
-        step.before.player.tape == made.edit.source.name
-        and marks.source_in == made.edit.in_
-        and marks.master_in == made.edit.at
-    )
 
 
 def first_of_tapes(run: Proceedings) -> list[EditMade]:

@@ -23,7 +23,7 @@ class Judged:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RubricLine:
-    """`name` is a sentence that is true where `got` is; a habit is worth keeping every time."""
+    """`name` says what was asked, which was met or not; a habit is worth keeping every time."""
 
     slug: str
     name: str
@@ -48,5 +48,7 @@ def each_edit(made: Sequence[EditMade], missed: Sequence[EditMade], did: str) ->
     told = f"{did[:1].upper()}{did[1:]}"
     if not missed:
         return Judged(True, f"{told}: {edits_of(made)}.")
+    if len(made) == 1:
+        return Judged(False, f"Not {did}: {edits_of(missed)}.")
     count = f"{len(made) - len(missed)} of {len(made)} edits"
     return Judged(False, f"{told}: {count}; not {edits_of(missed)}.")

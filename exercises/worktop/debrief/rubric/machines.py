@@ -57,7 +57,10 @@ def levels(run: Proceedings) -> Judged:
         return Judged(None, "No edit of yours was of a tape that has levels to set.")
     unread = [made for made in firsts if not _read(run, made)]
     beyond = [made for made in firsts if made not in unread and not _within(run, made)]
-    told = [f"no meter read before {edits_of(unread)}"] if unread else []
+    told = [
+        f"no meter read on {made.tape.name} between putting it in and {edits_of([made])}"
+        for made in unread
+    ]
     told += [f"levels beyond their limits at {edits_of(beyond)}"] if beyond else []
     if told:
         listed = "; ".join(told)

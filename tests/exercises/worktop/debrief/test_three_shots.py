@@ -42,7 +42,7 @@ CARELESS: dict[str, tuple[list[Taken], list[str]]] = {
     "marks two frames late": (with_mark(2, "master_in", 2), ["programme", "faults"]),
     "records on a source tape": (on_a_source_tape(), ["at-risk"]),
     "makes an edit four times": (again_and_again(), ["economy"]),
-    "does nothing": ([], ["programme", "faults"]),
+    "does nothing": ([], ["programme"]),
 }
 
 

@@ -75,6 +75,13 @@ def one_edit(source_in: int, source_out: int, master_in: int) -> list[Taken]:
     ]
 
 
+def first_alone(*edit: Taken) -> list[Taken]:
+    """One edit from the first tape, with the machines set for it."""
+    before = [each for each in CAREFUL[:10] if each[0] not in ("mode", "mark", "wind", "play")]
+    assert [name for name, _ in before].count("load") == 2
+    return [*before, ("mode", {"mode": "assemble"}), *edit]
+
+
 def again_and_again() -> list[Taken]:
     """The last edit made four times."""
     *before, handing_in = CAREFUL

@@ -1,10 +1,16 @@
 from django.urls import path
 
-from exercises.bench.views import practicals, replay, worktop
+from exercises.bench.views import practicals, replay, sheets, worktop
 
 urlpatterns = [
     # /bench/…: the practice bench
     path("bench/", practicals.bench, name="bench-practice"),
+    path("bench/sheet/", sheets.bench_sheet, name="bench-sheet"),
+    path(
+        "cohorts/<int:cohort_pk>/people/<int:person_pk>/bench-sheet/",
+        sheets.cohort_bench_sheet,
+        name="cohort-bench-sheet",
+    ),
     path("bench/shown/<str:token>/", worktop.bench_shown, name="bench-shown"),
     path("bench/at/<str:token>/", worktop.bench_run, name="bench-run"),
     path("bench/at/<str:token>/do/", worktop.bench_do, name="bench-do"),

@@ -11,12 +11,12 @@ from exercises.bench.reads import runs_of
 from exercises.board.forms import BoardForm
 from exercises.board.reads import readiness
 from exercises.mastery.skills import SKILLS
-from exercises.models import Attempt, Sitting
+from exercises.models import Attempt, BenchSheet, Sitting
 from exercises.practice.pages import attempts_page
 from exercises.practice.sittings import in_order
 from exercises.standing.scores import beliefs_of, skills_of
 
-RUNS = 10  # of the practice bench, the latest
+RUNS = SHEETS = 10  # of the practice bench, and of the real one: the latest
 
 
 @require_safe
@@ -54,6 +54,7 @@ def cohort_person(request: SignedInRequest, cohort_pk: int, person_pk: int) -> H
         "skills": skills_of(learner),
         "beliefs": beliefs_of(learner),
         "runs": runs_of(learner)[:RUNS],
+        "sheets": BenchSheet.objects.of(learner)[:SHEETS],
     }
     return render(request, "board/cohort_person.html", context)
 

@@ -4,6 +4,7 @@ from course.append_only import AppendOnlyError
 from exercises.models.asked import Asked, drill_choices
 from exercises.models.assignment import Assignment, Extension
 from exercises.models.attempt import RIGHT_NOW, SCORE_NOW, Attempt
+from exercises.models.bench_sheet import BenchSheet
 from exercises.models.desk import OwnDrill, OwnRevision
 from exercises.models.practical_run import BenchAction, PracticalRun
 from exercises.models.review import Outcome, Review, ReviewRead
@@ -21,6 +22,7 @@ __all__ = [
     "Assignment",
     "Attempt",
     "BenchAction",
+    "BenchSheet",
     "Extension",
     "Outcome",
     "OwnDrill",

@@ -31,6 +31,7 @@ from exercises.models import (
     Asked,
     Assignment,
     Attempt,
+    BenchSheet,
     Extension,
     OwnDrill,
     OwnRevision,
@@ -61,13 +62,17 @@ ANSWERED_FOR: tuple[tuple[type[Model], str], ...] = (
     (OwnDrill, "made_by"),
     (OwnRevision, "by"),
     (BenchChange, "by"),
+    (BenchSheet, "by"),
 )
+# Where somebody may say something of themselves too, and whom a row is about.
+OWN_TOO: dict[type[Model], str] = {Review: "attempt__person", BenchSheet: "person"}
 # Reviews and outcomes go with their attempts.
 THEIRS: tuple[type[Model], ...] = (
     Attempt,
     Asked,
     Sitting,
     PracticalRun,
+    BenchSheet,
     Summary,
     Extension,
     Reading,
@@ -94,12 +99,12 @@ def reason_of(person: Person, answering: set[int]) -> str:
 
 
 def answering_among(pks: list[int]) -> set[int]:
-    """Who of them answers for what concerns others. A reply on one's own answers is one's own."""
+    """Who of them answers for what concerns others. What one says of oneself is one's own."""
     found: set[int] = set()
     for model, column in ANSWERED_FOR:
         rows: QuerySet[Any] = QuerySet(model).filter(**{f"{column}__in": pks})
-        if model is Review:
-            rows = rows.exclude(attempt__person=F("by"))
+        if model in OWN_TOO:
+            rows = rows.exclude(**{OWN_TOO[model]: F(column)})
         found.update(rows.values_list(f"{column}_id", flat=True).distinct())
     return found
 

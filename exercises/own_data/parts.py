@@ -28,6 +28,7 @@ from exercises.models import (
     Assignment,
     Attempt,
     BenchAction,
+    BenchSheet,
     Extension,
     Outcome,
     OwnDrill,
@@ -106,6 +107,7 @@ PARTS = (
     Part(name="reviews-read", model=ReviewRead, of="review__attempt__person"),
     Part(name="sittings", model=Sitting, of="person"),
     Part(name="practicals", model=PracticalRun, of="person"),
+    Part(name="bench-sheets", model=BenchSheet, of="person"),
     Part(name="practicals-actions", model=BenchAction, of="run__person"),
     # Without what only spares the next answer a look at those before: they are in answers.
     Part(
@@ -139,6 +141,7 @@ EXPLAINED = {
     "cohorts.LinkAgreement.by": "about whoever the link is for",
     "exercises.Assignment.made_by": "about those it was set for",
     "exercises.Extension.by": "about whoever got it",
+    "exercises.BenchSheet.by": "about whoever was at the bench",
     "exercises.Review.by": "about whoever gave the answer; one's own replies are in reviews",
     "exercises.SignOff.instructor": "about whoever was signed off",
     "exercises.Withdrawal.by": "about whoever was signed off",

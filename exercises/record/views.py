@@ -6,13 +6,13 @@ from django.views.decorators.http import require_safe
 
 from course.cohorts.access import SignedInRequest, sign_in_required
 from exercises.bench.reads import runs_of
-from exercises.models import Attempt
+from exercises.models import Attempt, BenchSheet
 from exercises.practice.pages import attempts_page
 from exercises.practice.sittings import sittings_of
 from exercises.sign_offs.verbs import sign_offs_of
 from exercises.standing.scores import skills_of
 
-SITTINGS = RUNS = 10
+SITTINGS = RUNS = SHEETS = 10
 
 
 @require_safe
@@ -25,5 +25,6 @@ def record(request: SignedInRequest) -> HttpResponse:
         "sittings": sittings_of(request.user)[:SITTINGS],
         "sign_offs": sign_offs_of(request.user),
         "runs": runs_of(request.user)[:RUNS],
+        "sheets": BenchSheet.objects.of(request.user)[:SHEETS],
     }
     return render(request, "record/record.html", context)

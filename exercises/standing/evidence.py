@@ -2,15 +2,19 @@
 
 from typing import Any
 
+from django.utils.formats import date_format
+
 from course.cohorts.models import Person
-from exercises.models import PracticalRun
+from exercises.models import BenchSheet, PracticalRun
 from exercises.standing.scores import beliefs_of, progress_of, skills_of
 from exercises.worktop.practical import Way
 from exercises.worktop.shelf import practicals
 
+SHEETS = 10
+
 
 def evidence_of(person: Person) -> dict[str, Any]:
-    """Skills, beliefs that answers point at, and drills, in words and numbers; four queries.
+    """Skills, beliefs that answers point at, and drills, in words and numbers; five queries.
 
     Titles and sentences are kept, not ids: what was read that day is read again later.
     """
@@ -32,7 +36,23 @@ def evidence_of(person: Person) -> dict[str, Any]:
         "completed": [each.kind.title for each in drills if each.held],
         "drills": len(drills),
         "practicals": practicals_of(person),
+        "bench": seen_at_bench(person),
     }
+
+
+def seen_at_bench(person: Person) -> list[dict[str, Any]]:
+    """The latest sessions at the real machines, those that an instructor saw first."""
+    sheets = sorted(BenchSheet.objects.of(person)[:SHEETS], key=lambda sheet: not sheet.is_seen)
+    return [
+        {
+            "day": date_format(sheet.day, "j F Y"),
+            "seen_by": sheet.by.name if sheet.is_seen else "",
+            "edits": sheet.edits,
+            "kept": sheet.kept,
+            "missed": sheet.missed,
+        }
+        for sheet in sheets
+    ]
 
 
 def practicals_of(person: Person) -> list[dict[str, Any]]:

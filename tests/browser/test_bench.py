@@ -182,7 +182,7 @@ def test_pages_of_the_bench_break_no_rule(
     pages = [run.get_absolute_url(), reverse("bench-replay", args=[run.token, run.done])]
     if way is Way.ALONE:
         do(run, run.done, "hand-in", {})
-        pages = ["/bench/", reverse("practical", args=["three-shots"]), *pages]
+        pages = ["/bench/", "/bench/sheet/", reverse("practical", args=["three-shots"]), *pages]
         pages.append(run.get_absolute_url())
     found = []
     with quiet_page(context, live_server.url) as page:

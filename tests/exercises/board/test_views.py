@@ -106,8 +106,9 @@ def test_person_queries_do_not_grow(
     client, url = client_of(ines), reverse("cohort-person", args=[harbour.pk, mina.pk])
     for _ in range(2):
         answer(mina, right=False)
-        # session, person; learner and cohort with access; count, page; standings; beliefs; runs
-        with django_assert_num_queries(10):
+        # session, person; learner and cohort with access; count, page; standings; beliefs;
+        # runs, sheets
+        with django_assert_num_queries(11):
             client.get(url)
 
 

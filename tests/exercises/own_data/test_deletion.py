@@ -8,12 +8,14 @@ from django.core.exceptions import PermissionDenied
 from django.db.models import RESTRICT, ForeignKey
 from django.test import Client
 from django.urls import reverse
+from django.utils import timezone
 
 from course.cohorts.models import Cohort, Membership, Person
 from course.cohorts.telling import tell
 from course.lessons.models import Reading
+from exercises.bench.sheets import SheetSaid, keep_sheet
 from exercises.drills.register import KINDS
-from exercises.models import Attempt, SignOff
+from exercises.models import Attempt, BenchSheet, SignOff
 from exercises.own_data.deletion import ANSWERED_FOR, delete_learner
 from exercises.practice.attempts import ask, submit
 from exercises.practice.sittings import start
@@ -131,6 +133,15 @@ def test_all_that_somebody_answers_for_is_asked_about() -> None:
     }
 
     assert restricted == {*ANSWERED_FOR, (SignOff, "person")}
+
+
+def test_own_bench_sheets_go_with_the_learner(mina: Person) -> None:
+    told = SheetSaid(day=timezone.localdate(), edits=1, habits={}, wrong="", key="e" * 32)
+    keep_sheet(mina, mina, told)
+
+    delete_learner(mina)
+
+    assert not BenchSheet.objects.exists()
 
 
 def test_own_replies_hold_nobody_back(ines: Person, mina: Person) -> None:

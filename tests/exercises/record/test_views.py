@@ -54,8 +54,8 @@ def test_record_queries_do_not_grow(
     for _ in range(2):
         answer_times(mina, 3)
         begin(mina, practicals()["three-shots"], Way.ALONE)
-        # session, person, count, page, standings, sets, sign-offs, runs at the practice bench
-        with django_assert_num_queries(8):
+        # session, person, count, page, standings, sets, sign-offs, runs and sheets
+        with django_assert_num_queries(9):
             client.get(reverse("record"))
 
 

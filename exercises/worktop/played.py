@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from exercises.drills.asks import Json
-from exercises.drills.media.described import motion
+from exercises.drills.media.described import WIDTH, motion
 from exercises.drills.media.medium import SMALL, Medium, Motion, Picture, SoundClip, SourceSound
 from exercises.drills.setting.phrases import code
 from exercises.signal.picture.seeing import Seeing
@@ -134,7 +134,7 @@ def moving(top: Worktop, stretch: Stretch, picture: Callable[[int], Picture]) ->
     seconds = frames / bench.rate.nominal
     return TimedMotion(
         title=f"Picture: {stretch.title}",
-        words=motion(pictures),
+        words=motion(pictures, WIDTH),
         pictures=pictures,
         times=tuple(code(frame, bench) for frame in at),
         rate=round(count / seconds, 2),

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from exercises.drills.media.described import picture_in_words
+from exercises.drills.media.described import WIDTH, picture_in_words
 from exercises.drills.media.medium import SMALL, Picture, Still
 from exercises.drills.media.seen import fields_of
 from exercises.signal.lines import Lines
@@ -28,7 +28,9 @@ def recorder_shows(top: Worktop) -> Still:
 
 
 def still(title: str, picture: Picture) -> Still:
-    return Still(title=title, words=(picture_in_words(picture),), picture=picture, size=SMALL)
+    return Still(
+        title=title, words=(picture_in_words(picture, WIDTH),), picture=picture, size=SMALL
+    )
 
 
 def source_picture(top: Worktop, frame: int) -> Picture:
@@ -39,7 +41,7 @@ def source_picture(top: Worktop, frame: int) -> Picture:
         return snow(top.set_up)
     bench = top.set_up.bench
     stand, run = Adjusted(top.player, tape, bench.rate), frame - take.start
-    look: dict[str, Any] = lines_of(top.set_up) | {
+    look: dict[str, Any] = one_recording(top.set_up) | {
         "tracking": float(stand.tracking_at(frame)),
         "skew": stand.skew / 10,
         "source": float(take.white),
@@ -59,7 +61,7 @@ def recorder_picture(top: Worktop) -> Picture:
     if take is None:
         return snow(top.set_up)
     run = top.recorder.at - take.start
-    return Picture(scene=take.shows, frame=run, look=lines_of(top.set_up), display=DISPLAY)
+    return Picture(scene=take.shows, frame=run, look=one_recording(top.set_up), display=DISPLAY)
 
 
 def master_picture(set_up: SetUp, seeing: Seeing, frame: int) -> Picture:
@@ -68,12 +70,21 @@ def master_picture(set_up: SetUp, seeing: Seeing, frame: int) -> Picture:
     tape = set_up.by_name.get(seen.source or "")
     take = tape.take_at(seen.frame) if tape else None
     scene, number = (take.shows, seen.frame - take.start) if take else (BLACK, frame)
-    return Picture(scene=scene, frame=number, look=fields_of(seen.look), display=DISPLAY)
+    look = fields_of(seen.look)
+    if not seen.look.blank:
+        # A pass over the whole tape is told without its chain: it is one recording, too.
+        look = one_recording(set_up) | look
+    return Picture(scene=scene, frame=number, look=look, display=DISPLAY)
 
 
 def snow(set_up: SetUp) -> Picture:
     look = lines_of(set_up) | {"blank": True}
     return Picture(scene=BLACK, frame=0, look=look, display=DISPLAY)
+
+
+def one_recording(set_up: SetUp) -> dict[str, Any]:
+    """What is recorded once: a source take, or black that was laid along a tape."""
+    return lines_of(set_up) | {"snr": set_up.bench.snr / 10, "copies": 1}
 
 
 def lines_of(set_up: SetUp) -> dict[str, Any]:

@@ -5,7 +5,7 @@ Every picture is told alike, fault or none, so that the order of sentences says 
 
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
-from math import exp
+from math import exp, inf
 
 from exercises.drills.media.medium import Picture
 from exercises.drills.media.rendering import look
@@ -24,8 +24,11 @@ HIDDEN = round(OVERSCAN * ROWS)  # rows at the top that a monitor doesn't show
 SOFT = 5  # copies from which on the loss of detail is plain (common practice)
 
 
-def picture_in_words(picture: Picture) -> str:
+def picture_in_words(picture: Picture, reach: float = inf) -> str:
     """One picture, in sentences.
+
+    `reach` is how many pixels aside are still told in figures. It is the width of the picture
+    where nothing has to be told as a question once did.
 
     >>> picture_in_words(Picture(scene="black", frame=0, look={"blank": True}))
     'No picture: moving grey grain from edge to edge.'
@@ -35,21 +38,21 @@ def picture_in_words(picture: Picture) -> str:
         return "No picture: moving grey grain from edge to edge."
     name = FOOTAGE[picture.scene].picture if picture.scene in FOOTAGE else "black"
     hidden = HIDDEN if picture.display == "monitor" else 0
-    return f"{begun(name)}. {' '.join(sentences(under, hidden))}"
+    return f"{begun(name)}. {' '.join(sentences(under, hidden, reach))}"
 
 
-def sentences(under: Look, hidden: int) -> Iterator[str]:
+def sentences(under: Look, hidden: int, reach: float = inf) -> Iterator[str]:
     yield brightness(under)
     yield grain(under)
     yield streaks(under)
-    yield uprights(under, hidden)
+    yield uprights(under, hidden, reach)
     yield standing(under)
 
 
-def motion(pictures: Sequence[Picture]) -> tuple[str, ...]:
+def motion(pictures: Sequence[Picture], reach: float = inf) -> tuple[str, ...]:
     """Pictures one after another; those that are told alike in one."""
     found, number = [], 1
-    for words, group in groupby(map(picture_in_words, pictures)):
+    for words, group in groupby(picture_in_words(each, reach) for each in pictures):
         last = number + len(list(group)) - 1
         where = f"Picture {number}" if last == number else f"Pictures {number} to {last}"
         found.append(f"{where}: {words}")
@@ -86,7 +89,7 @@ def streaks(under: Look) -> str:
     return f"White streaks lie across it from {' and '.join(bands)} of the way down."
 
 
-def uprights(under: Look, hidden: int) -> str:
+def uprights(under: Look, hidden: int, reach: float = inf) -> str:
     """Where upright lines stand at the top of what is seen, against its middle."""
     since = since_switch(under.lines, ROWS, ROWS)
     top, middle = float(since[hidden]), float(since[ROWS // 2])
@@ -99,6 +102,8 @@ def uprights(under: Look, hidden: int) -> str:
     pixels = round(under.lines.pixels(late, WIDTH))
     if abs(pixels) < 2:
         return "Upright lines are straight."
+    if abs(pixels) >= reach:
+        return "Upright lines lean so far that their tops are out of the picture."
     side = "right" if pixels > 0 else "left"
     return f"The top of upright lines lies {abs(pixels)} pixels of {WIDTH} to the {side}."
 

@@ -22,7 +22,8 @@ class Debrief:
     """Plain values, to be kept with the run and shown as they are.
 
     An edit is told by the learner's own number, a step by that of its action, both from 1 on;
-    places are in frames (`start`, `end`) and in time code (`starts`, `ends`).
+    places are in frames (`start`, `end`) and in time code (`starts`, `ends`), those of mistakes as
+    the edit sheet has them.
 
     right      the programme is right and has no faults
     score      in hundredths, by `scoring`

@@ -3,9 +3,11 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from exercises.tape import TapeMap, tape_map
+from exercises.tape import Condition, TapeMap, tape_map
 from exercises.tape.map.drawing import marked
+from exercises.tape.map.parts import FaultMark
 from exercises.tape.map.window import Window
+from exercises.worktop.debrief.edges import told_place
 from exercises.worktop.debrief.proceedings import Proceedings
 from exercises.worktop.numbered import numbered
 
@@ -23,7 +25,15 @@ def drawn(run: Proceedings) -> TapeMap:
     window = Window(start, end, run.bench.rate, run.bench.drop_frame)
     judged = run.judgement
     marks = tuple(marked(run.top.master, judged.states, judged.faults, window))
-    return numbered(replace(found, faults=marks or None), run.set_up)
+    told = tuple(_on_the_sheet(mark, run) for mark in marks)
+    return numbered(replace(found, faults=told or None), run.set_up)
+
+
+def _on_the_sheet(mark: FaultMark, run: Proceedings) -> FaultMark:
+    if mark.state not in list(Condition):
+        return mark
+    place = told_place(mark.start, mark.end, run)
+    return replace(mark, starts=place["starts"], ends=place["ends"])
 
 
 def part_that_matters(run: Proceedings) -> tuple[int, int]:

@@ -1,17 +1,18 @@
 """One thing that the judge found: a difference, an unclean state, or a fault."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from exercises.drills.asks import Json
 from exercises.drills.setting.phrases import begun
-from exercises.tape import Condition, PlaybackState, Tape, unpulsed
+from exercises.tape import Condition, Difference, PlaybackState, Tape, unpulsed
 from exercises.tape.explaining.differing import differing
 from exercises.tape.faults.blame import blamed
 from exercises.tape.faults.wording import sentence
 from exercises.tape.map.drawing import BLANK, FAULTS, UNPULSED
 from exercises.tape.tape import TrackName
+from exercises.worktop.debrief.edges import on_the_sheet, told_place
 from exercises.worktop.debrief.proceedings import Proceedings
 from exercises.worktop.debrief.wording import place
 
@@ -40,7 +41,12 @@ class Finding:
 
     def as_json(self, run: Proceedings) -> Json:
         told = {name: getattr(self, name) for name in ("sort", "kind", "track", "told")}
-        return {**told, **place(self.start, self.end, run.bench)}
+        return {**told, **self.place(run)}
+
+    def place(self, run: Proceedings) -> Json:
+        if self.sort == "fault":
+            return place(self.start, self.end, run.bench)
+        return told_place(self.start, self.end, run)
 
 
 def findings(run: Proceedings) -> Iterator[Finding]:
@@ -53,7 +59,7 @@ def findings(run: Proceedings) -> Iterator[Finding]:
             start=each.start,
             end=each.end,
             edit=each.edit,
-            told=differing(each, run.brief, run.bench),
+            told=differing(_on_the_sheet(each, run), run.brief, run.bench),
             shot=each.shot,
         )
     for state in judgement.states:
@@ -68,6 +74,11 @@ def findings(run: Proceedings) -> Iterator[Finding]:
             edit=fault.edit,
             told=f"{begun(sentence(fault))}.",
         )
+
+
+def _on_the_sheet(found: Difference, run: Proceedings) -> Difference:
+    start, end = on_the_sheet(found.start, found.end, run)
+    return replace(found, start=start, end=end)
 
 
 def _of_state(state: PlaybackState, run: Proceedings) -> Iterator[Finding]:

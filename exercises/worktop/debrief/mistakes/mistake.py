@@ -16,7 +16,6 @@ from exercises.worktop.debrief.mistakes.kinds import MistakeKind
 from exercises.worktop.debrief.mistakes.prevention import prevention
 from exercises.worktop.debrief.mistakes.telling import wrong
 from exercises.worktop.debrief.proceedings import Proceedings
-from exercises.worktop.debrief.wording import place
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +33,12 @@ class Mistake:
     @property
     def end(self) -> int:
         return max(part.end for part in self.parts)
+
+    def place(self, run: Proceedings) -> Json:
+        """From where its first part begins to where its last one ends."""
+        first, last = self.parts[0], max(self.parts, key=attrgetter("end"))
+        ends = {name: last.place(run)[name] for name in ("end", "ends")}
+        return {**first.place(run), **ends}
 
     @property
     def line(self) -> str:
@@ -53,7 +58,7 @@ class Mistake:
             "kind": self.kind,
             "edits": [each.number for each in self.made],
             "step": self.made[0].step.number if self.made else None,
-            **place(self.start, self.end, run.bench),
+            **self.place(run),
             "tracks": list(dict.fromkeys(part.track for part in self.parts)),
             "wrong": wrong(self.kind, self.parts, yours=bool(self.made)),
             "cause": cause(self.kind, self.made, self.parts, run),

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from exercises.drills.setting.phrases import code
 from exercises.drills.setting.settings import USUAL
 from exercises.tape import Edit, FaultKind, TapeMap
 from exercises.worktop.debrief import debrief
@@ -137,3 +138,21 @@ def test_what_an_earlier_edit_spoiled_is_from_before() -> None:
     assert {mark.edit for mark in shown.faults} == {None}
     assert any(mark.sentence.endswith("(from before)") for mark in shown.faults)
     assert not any("(edit" in mark.sentence for mark in shown.faults)
+
+
+def test_places_are_those_of_the_sheet_though_five_frames_would_pass() -> None:
+    set_up = lay_out(practicals()["three-shots"], USUAL)
+    first, second, third = set_up.sheet
+    assert set_up.document["brief"]["tolerance"] == 5
+
+    found = debrief(set_up, [])
+
+    (missing,) = found.mistakes
+    ends = third.master_in + third.source_out - third.source_in
+    assert (missing["starts"], missing["ends"]) == ("00:00:40:00", code(ends, set_up.bench))
+    assert {part["starts"] for part in missing["parts"]} <= {
+        code(row.master_in, set_up.bench) for row in (first, second, third)
+    }
+    (marked,) = TapeMap.from_json(found.map).faults or ()
+    assert (marked.starts, marked.ends) == (missing["starts"], missing["ends"])
+    assert missing["parts"][0]["told"].endswith(f"from {code(first.source_in, set_up.bench)} on.")

@@ -6,6 +6,7 @@ from exercises.worktop.debrief.mistakes.blame import Blame
 from exercises.worktop.debrief.mistakes.finding import Finding
 from exercises.worktop.debrief.mistakes.kinds import JUMPS, MistakeKind
 from exercises.worktop.debrief.proceedings import Proceedings
+from exercises.worktop.debrief.tone import tone_off
 
 Found = tuple[Finding, Blame]
 
@@ -46,8 +47,14 @@ def _matched(found: Sequence[Found], run: Proceedings) -> list[Found]:
     settled = []
     for each, blame in found:
         other = _before_cut(each, blame, run)
-        settled.append((each, other if blame not in bad and other in bad else blame))
+        is_other = blame not in bad and (other in bad or _untrue(each, other))
+        settled.append((each, other if is_other else blame))
     return settled
+
+
+def _untrue(found: Finding, blame: Blame) -> bool:
+    """Whether what jumps is the sound behind tone that does not lie at line-up."""
+    return found.track == "sound" and blame.made is not None and tone_off(blame.made) != 0
 
 
 def _before_cut(found: Finding, blame: Blame, run: Proceedings) -> Blame:

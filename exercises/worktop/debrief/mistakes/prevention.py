@@ -9,6 +9,7 @@ from exercises.worktop.debrief.made import EditMade
 from exercises.worktop.debrief.mistakes.finding import Finding
 from exercises.worktop.debrief.mistakes.kinds import MistakeKind
 from exercises.worktop.debrief.proceedings import Proceedings
+from exercises.worktop.debrief.tone import tone_off
 
 ALL_OF_IT = Rule(
     text="Go along the whole edit master with the brief in hand before you leave it.",
@@ -83,6 +84,8 @@ def prevention(
         return _of_recorded_over(made[0], parts)
     if kind is MistakeKind.TRACKING and made and _set_for_it(made[0], run):
         return rules.DRIFTS
+    if kind is MistakeKind.SOUND_LEVEL and any(map(tone_off, made)):
+        return rules.LINE_UP
     if PREVENTIONS[kind] is SEE_IT_FIRST and made and all(map(run.rehearsed, made)):
         return READ_WHAT_YOU_SEE
     heard = kind in (MistakeKind.WORDS, MistakeKind.SOUND_LEVEL)

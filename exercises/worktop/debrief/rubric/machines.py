@@ -1,11 +1,13 @@
 """How the machines were set when something was recorded."""
 
+from exercises.drills.judging import rules
 from exercises.drills.kinds.set_tracking.version import BAND
 from exercises.worktop.adjusted import Adjusted
 from exercises.worktop.debrief.made import EditMade, StepDone
 from exercises.worktop.debrief.proceedings import Proceedings
 from exercises.worktop.debrief.rubric.hands import first_of_tapes
 from exercises.worktop.debrief.rubric.line import NOTHING_MADE, Judged, each_edit
+from exercises.worktop.debrief.tone import tone_in_words, tone_off
 from exercises.worktop.debrief.wording import edits_of, steps_of, tracks_of
 from exercises.worktop.meters import levels_made
 from exercises.worktop.worktop import Worktop
@@ -51,20 +53,24 @@ def recorder(run: Proceedings) -> Judged:
 
 
 def levels(run: Proceedings) -> Judged:
-    """The meters read before the first edit from a tape, and the levels then within limits."""
+    """The meters read before the first edit from a tape, levels then within limits, tone true."""
     firsts = [made for made in first_of_tapes(run) if _has_levels(made)]
+    untrue = [made for made in run.made if tone_off(made)]
     if not firsts:
         return Judged(None, "No edit of yours was of a tape that has levels to set.")
     unread = [made for made in firsts if not _read(run, made)]
-    beyond = [made for made in firsts if made not in unread and not _within(run, made)]
+    told_of = [*unread, *untrue]
+    beyond = [made for made in firsts if made not in told_of and not _within(run, made)]
     told = [
         f"no meter read on {made.tape.name} between putting it in and {edits_of([made])}"
         for made in unread
     ]
+    told += [f"{tone_in_words(made)} at {edits_of([made])}" for made in untrue]
     told += [f"levels beyond their limits at {edits_of(beyond)}"] if beyond else []
     if told:
         listed = "; ".join(told)
-        return Judged(False, f"{listed[:1].upper()}{listed[1:]}.")
+        rule = rules.LINE_UP if untrue else None
+        return Judged(False, f"{listed[:1].upper()}{listed[1:]}.", rule)
     read = [step.number for made in firsts for step in _readings(run, made)[-1:]]
     return Judged(True, f"Read from the meters at {steps_of(read)}, and within their limits.")
 

@@ -8,8 +8,11 @@ from exercises.worktop.adjusted import Adjusted
 from exercises.worktop.debrief.made import EditMade
 from exercises.worktop.debrief.mistakes.finding import Finding
 from exercises.worktop.debrief.proceedings import Proceedings
+from exercises.worktop.debrief.tone import tone_in_words, tone_off
 
 Parts = Sequence[Finding]
+
+BY_IT = ", and whoever sets levels by it sets them wrong"
 
 
 def tracking(made: EditMade, parts: Parts, run: Proceedings) -> str:
@@ -46,7 +49,8 @@ def sound_level(made: EditMade, parts: Parts, run: Proceedings) -> str:
         SoundMode.AUTOMATIC: "by automatic gain",
     }[SoundMode(recorder.sound_mode)]
     stood = f"{way} at {decibels(recorder.sound_gain)}"
-    return f"was made with the sound level {stood}; {_turned(made, run, 'sound-level')}"
+    told = f"was made with the sound level {stood}; {_turned(made, run, 'sound-level')}"
+    return f"{told}; it laid {tone_in_words(made)}{BY_IT}" if tone_off(made) else told
 
 
 def _turned(made: EditMade, run: Proceedings, control: str) -> str:

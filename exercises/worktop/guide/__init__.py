@@ -8,9 +8,8 @@ from collections.abc import Iterator
 from exercises.tape import NoPlan, Planned, read_edit_session
 from exercises.worktop.actions import act
 from exercises.worktop.guide.getting_ready import cassettes, levels, lined_up
-from exercises.worktop.guide.making import marks, mode
+from exercises.worktop.guide.making import is_black, marks, mode, reason
 from exercises.worktop.guide.step import GuidedStep
-from exercises.worktop.practical import BLACK
 from exercises.worktop.set_up import SetUp
 from exercises.worktop.worktop import Worktop
 
@@ -74,7 +73,7 @@ def steps_to(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
     yield from cassettes(top, tape)
     yield from lined_up(top, tape, edit.in_)
     take = tape.take_at(edit.in_)
-    if take and take.shows != BLACK:
+    if take and not is_black(top, edit):
         yield from levels(top, tape, take)
     yield from mode(top, planned)
     yield from marks(top, planned)
@@ -88,7 +87,7 @@ def steps_to(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
     yield GuidedStep(
         name="record",
         what="Record it.",
-        why=planned.reason,
+        why=reason(top, planned),
         how="Edit: Record.",
     )
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from exercises.drills.asks import Json
 from exercises.drills.setting.phrases import code
-from exercises.tape import Planned
+from exercises.tape import Assemble, Edit, Planned
 from exercises.tape.to_json import plain_edit
 from exercises.worktop.guide.step import GuidedStep
 from exercises.worktop.practical import BLACK
@@ -24,6 +24,23 @@ WHY_MARKS_OF_BLACK = {
     "source_out": "So much black is needed, and no more.",
     "master_in": "Where the black begins on the edit master.",
 }
+FROM_THE_BEGINNING = (
+    "There are no pulses yet: assemble lays them from the beginning of the tape, and black with "
+    "them, for a run-up to what follows."
+)
+
+
+def is_black(top: Worktop, edit: Edit) -> bool:
+    take = top.set_up.by_name[edit.source.name].take_at(edit.in_)
+    return take is not None and take.shows == BLACK
+
+
+def reason(top: Worktop, planned: Planned) -> str:
+    """The plan's own; black at the beginning of a tape has no shot behind it to be there for."""
+    edit = planned.edit
+    blank = not top.master.control.laid
+    begins = blank and edit.at == 0 and isinstance(edit, Assemble) and is_black(top, edit)
+    return FROM_THE_BEGINNING if begins else planned.reason
 
 
 def mode(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
@@ -39,15 +56,14 @@ def mode(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
             name="mode",
             arguments=wanted,
             what=f"Set the recorder to {named}.",
-            why=planned.reason,
+            why=reason(top, planned),
             how="Recorder, Mode.",
         )
 
 
 def marks(top: Worktop, planned: Planned) -> Iterator[GuidedStep]:
     edit, bench = planned.edit, top.set_up.bench
-    take = top.set_up.by_name[edit.source.name].take_at(edit.in_)
-    why = WHY_MARKS_OF_BLACK if take and take.shows == BLACK else WHY_MARKS
+    why = WHY_MARKS_OF_BLACK if is_black(top, edit) else WHY_MARKS
     if top.marks.source_out not in (None, edit.out):
         yield GuidedStep(
             name="unmark",

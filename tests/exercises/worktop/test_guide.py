@@ -20,6 +20,7 @@ def test_the_leader_begins_at_the_beginning_of_the_tape(settings: Settings) -> N
     assert marked["master_in"].arguments["at"] == set_up.sheet[0].master_in == 0
     assert marked["source_in"].arguments["at"] == set_up.sheet[0].source_in
     assert "shot" not in " ".join(step.why for step in marked.values())
+    assert "from the beginning of the tape" in first_edit(settings)[-1].why
 
 
 @AT_USUAL

@@ -12,7 +12,7 @@ from exercises.forms.fields import KeyField, LongTextField
 from exercises.models.bench_sheet import HABITS
 
 LONG_AGO = timedelta(days=366)
-ANSWERS = [("yes", "Yes"), ("no", "No"), ("", "Did not come up")]
+ANSWERS = [("yes", "Yes"), ("no", "No"), ("", "Not this time")]
 
 
 class BenchSheetForm(forms.Form):

@@ -14,6 +14,7 @@ from exercises.tape import SoundMode, tape_map
 from exercises.worktop.actions.hints import DEPTHS
 from exercises.worktop.adjusted import Adjusted
 from exercises.worktop.guide import next_step
+from exercises.worktop.numbered import numbered
 from exercises.worktop.played import played
 from exercises.worktop.practical import MASTER, Way
 from exercises.worktop.worktop import FURTHEST, Worktop
@@ -161,7 +162,7 @@ def mapped(top: Worktop, *, faults: bool) -> Json:
     ends = [each.end for track in (master.picture, master.sound) for each in track.laid]
     ends += [each["at"] + each["out"] - each["in"] for each in wanted["picture"] + wanted["sound"]]
     end = min(max(ends, default=0) + 10 * bench.rate.nominal, master.length)
-    shown = tape_map(master, bench, end=end, names=names, faults=faults)
+    shown = numbered(tape_map(master, bench, end=end, names=names, faults=faults), top.set_up)
     return {"map": shown.as_json(), "caption": NO_TRACKS}
 
 

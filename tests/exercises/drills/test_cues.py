@@ -20,25 +20,13 @@ from tests.exercises.drills.each import EACH_JUDGED
 from tests.exercises.drills.made import many
 
 ASKED = 1_000
-# Of kinds that take long to make. The standard error of a share of 0.3 in 400 is 0.023, not 0.015.
-FEWER = {"what-will-play": 500} | dict.fromkeys(
-    (
-        "choose-the-mode",
-        "spot-the-bad-edit",
-        "mend-it",
-        "spot-by-eye",
-        "spot-by-ear",
-        "set-sound-level",
-    ),
-    400,
-)
 # The words of a step may tell that it comes first; pairs of steps are tried in `put_in_order`.
 NO_CUE = "order: first"
 
 
 @EACH_JUDGED
 def test_no_blind_rule_is_much_better_than_chance(drill: Kind) -> None:
-    asked = many(drill, FEWER.get(drill.slug, ASKED))
+    asked = many(drill, ASKED)
     table = list(lines(drill.slug, asked))
     print(HEAD, *table, sep="\n")
 

@@ -178,7 +178,7 @@ def test_asking_about_many_asks_the_database_constantly(
     people = [learner(f"Extra{each} Person", harbour) for each in range(number)]
     client = client_of(ada)
 
-    # Session, person; the list's filter, counted twice; the chosen; eight ways to answer for
+    # Session, person; the list's filter, counted twice; the chosen; nine ways to answer for
     # others; the chosen once more, counted for the heading.
-    with django_assert_num_queries(15):
+    with django_assert_num_queries(16):
         delete_many(client, *people, sure=False)

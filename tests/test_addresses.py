@@ -1,4 +1,4 @@
-"""Every address of the site, and what each role gets there. A new address needs a row."""
+"""Every address answers each role as `tests/addresses.py` says."""
 
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -28,13 +28,13 @@ from exercises.practice.sittings import start
 from exercises.sign_offs.verbs import Decision, sign_off
 from exercises.worktop.practical import Way
 from exercises.worktop.shelf import practicals
+from tests.addresses import ROLES, TABLE
 from tests.answers import right_answer
 from tests.own import picture_sent, published
 from tests.people import CohortFactory, instructor, learner
 
 ClientOf = Callable[[Person], Client]
 DRILL = "choose-the-mode"
-ROLES = ("learner", "other learner", "instructor", "other instructor", "administrator", "nobody")
 
 
 @dataclass(frozen=True)
@@ -89,138 +89,6 @@ class World:
         return [found[word] for word in words.split()]
 
 
-# Name, method, arguments, then the status for each of ROLES. 302 sends on: strangers to the
-# sign-in page, others to where the page's own tests say.
-TABLE = [
-    ("today", "get", "", (200, 200, 302, 302, 200, 200)),
-    ("lessons", "get", "", (200, 200, 200, 200, 200, 200)),
-    ("lesson", "get", "lesson", (200, 200, 200, 200, 200, 200)),
-    ("lesson-shown", "get", "lesson-picture", (200, 200, 200, 200, 200, 200)),
-    ("lesson-shown", "get", "token", (404, 404, 404, 404, 404, 404)),
-    ("lesson-checklist", "get", "bench-day", (200, 200, 200, 200, 200, 200)),
-    ("lesson-reached", "post", "lesson", (422, 422, 422, 422, 422, 302)),
-    ("lesson-read", "post", "lesson", (302, 302, 302, 302, 302, 302)),
-    ("glossary", "get", "", (200, 200, 200, 200, 200, 200)),
-    ("drills", "get", "", (200, 200, 200, 200, 200, 302)),
-    ("drill", "get", "drill", (200, 200, 200, 200, 200, 302)),
-    ("drill-ask", "post", "drill", (302, 302, 302, 302, 302, 302)),
-    ("drill-answer", "post", "open", (422, 404, 404, 404, 404, 302)),
-    ("drill-in-words", "post", "open", (302, 404, 404, 404, 404, 302)),
-    ("new-sitting", "post", "", (302, 422, 422, 422, 422, 302)),
-    ("bench-practice", "get", "", (200, 200, 200, 200, 200, 302)),
-    ("practical", "get", "practical", (200, 200, 200, 200, 200, 302)),
-    ("practical", "post", "practical", (422, 422, 422, 422, 422, 302)),
-    ("practical", "get", "token", (404, 404, 404, 404, 404, 302)),
-    ("bench-sheet", "get", "", (200, 200, 200, 200, 200, 302)),
-    ("bench-sheet", "post", "", (422, 422, 422, 422, 422, 302)),
-    ("cohort-bench-sheet", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
-    ("cohort-bench-sheet", "post", "cohort person", (403, 403, 422, 404, 403, 302)),
-    ("bench-run", "get", "run", (200, 404, 404, 404, 404, 302)),
-    ("bench-do", "get", "run", (302, 404, 404, 404, 404, 302)),
-    ("bench-do", "post", "run", (422, 404, 404, 404, 404, 302)),
-    ("bench-step", "post", "run", (422, 404, 404, 404, 404, 302)),
-    ("bench-hint", "post", "run", (422, 404, 404, 404, 404, 302)),
-    ("bench-debrief", "get", "run", (302, 404, 302, 404, 404, 302)),
-    ("bench-replay", "get", "run zero", (200, 404, 200, 404, 404, 302)),
-    ("bench-again", "post", "run", (302, 404, 404, 404, 404, 302)),
-    ("bench-shown", "get", "run-picture", (200, 404, 200, 404, 404, 404)),
-    ("bench-shown", "get", "token", (404, 404, 404, 404, 404, 404)),
-    ("sitting", "get", "sitting", (200, 404, 404, 404, 404, 302)),
-    ("sitting-stop", "post", "sitting", (302, 404, 404, 404, 404, 302)),
-    ("assignment", "get", "assignment", (200, 404, 404, 404, 404, 302)),
-    ("assignments", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("new-assignment", "post", "cohort", (403, 403, 422, 404, 403, 302)),
-    ("assignment-board", "get", "cohort assignment", (403, 403, 200, 404, 403, 302)),
-    ("change-assignment", "post", "cohort assignment", (403, 403, 422, 404, 403, 302)),
-    ("withdraw-assignment", "get", "cohort assignment", (403, 403, 200, 404, 403, 302)),
-    ("extend-assignment", "post", "cohort assignment person", (403, 403, 422, 404, 403, 302)),
-    ("cohort-sitting", "get", "cohort person sitting", (403, 403, 200, 404, 403, 302)),
-    ("medium", "get", "picture", (200, 404, 200, 404, 404, 404)),
-    ("medium", "get", "token", (404, 404, 404, 404, 404, 404)),
-    ("sent-picture", "get", "sent", (200, 404, 200, 404, 404, 404)),
-    ("sent-picture", "get", "token", (404, 404, 404, 404, 404, 404)),
-    ("sent-picture-small", "get", "sent", (200, 404, 200, 404, 404, 404)),
-    ("sent-picture-small", "get", "token", (404, 404, 404, 404, 404, 404)),
-    ("desk", "get", "", (403, 403, 200, 200, 403, 302)),
-    ("new-own", "get", "own-form", (403, 403, 200, 200, 403, 302)),
-    ("new-own", "get", "drill", (403, 403, 404, 404, 403, 302)),
-    ("draw-own", "post", "own-form", (403, 403, 200, 200, 403, 302)),
-    ("draw-own", "post", "drill", (403, 403, 404, 404, 403, 302)),
-    ("own-drill", "get", "own", (403, 403, 200, 404, 403, 302)),
-    ("revise-own", "post", "own", (403, 403, 422, 404, 403, 302)),
-    ("try-own", "get", "own", (403, 403, 200, 404, 403, 302)),
-    ("publish-own", "post", "own", (403, 403, 302, 404, 403, 302)),
-    ("retire-own", "get", "own", (403, 403, 302, 404, 403, 302)),
-    ("drill", "get", "own-slug", (200, 200, 200, 404, 404, 302)),
-    ("record", "get", "", (200, 200, 200, 200, 200, 302)),
-    ("attempt", "get", "attempt", (200, 404, 404, 404, 404, 302)),
-    ("reply", "post", "attempt", (422, 404, 404, 404, 404, 302)),
-    ("answer-again", "post", "attempt", (404, 404, 404, 404, 404, 302)),
-    ("reviews", "get", "", (403, 403, 200, 200, 403, 302)),
-    ("review-attempt", "post", "cohort person attempt", (403, 403, 422, 404, 403, 302)),
-    ("cohorts", "get", "", (403, 403, 200, 200, 403, 302)),
-    ("new-cohort", "post", "", (403, 403, 422, 422, 403, 302)),
-    ("cohort", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("joining-code", "post", "cohort", (403, 403, 302, 404, 403, 302)),
-    ("joining-code-end", "post", "cohort", (403, 403, 302, 404, 403, 302)),
-    ("archived-cohorts", "get", "", (403, 403, 200, 200, 403, 302)),
-    ("archive-cohort", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("archive-cohort", "post", "cohort", (403, 403, 302, 404, 403, 302)),
-    ("reopen-cohort", "post", "cohort", (403, 403, 302, 404, 403, 302)),
-    ("delete-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
-    ("delete-person", "post", "cohort person", (403, 403, 422, 404, 403, 302)),
-    ("move-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
-    ("move-person", "post", "cohort person", (403, 403, 422, 404, 403, 302)),
-    ("remove-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
-    ("remove-person", "post", "cohort person", (403, 403, 302, 404, 403, 302)),
-    ("instructors", "post", "cohort", (403, 403, 422, 404, 403, 302)),
-    ("instructor-removed", "get", "cohort fellow", (403, 403, 200, 404, 403, 302)),
-    ("instructor-removed", "get", "cohort person", (403, 403, 404, 404, 403, 302)),
-    ("bench-figures", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("bench-choice", "post", "cohort", (403, 403, 302, 404, 403, 302)),
-    ("cohort-person", "get", "cohort person", (403, 403, 200, 404, 403, 302)),
-    ("cohort-attempt", "get", "cohort person attempt", (403, 403, 200, 404, 403, 302)),
-    ("items", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("items-of-kind", "get", "cohort drill", (403, 403, 200, 404, 403, 302)),
-    ("reset-link", "post", "cohort person", (403, 403, 200, 404, 403, 302)),
-    ("ask-for-link", "get", "cohort person", (403, 403, 302, 404, 403, 302)),
-    ("ask-for-link", "post", "cohort person", (403, 403, 403, 404, 403, 302)),
-    ("link-request", "get", "asked-link", (403, 403, 200, 404, 403, 302)),
-    ("link-request", "post", "asked-link", (403, 403, 422, 404, 403, 302)),
-    ("roster", "post", "", (403, 403, 422, 422, 403, 302)),
-    ("roster-template", "get", "", (403, 403, 200, 200, 403, 302)),
-    ("cohort-roster", "post", "cohort", (403, 403, 422, 404, 403, 302)),
-    ("roster-upload", "get", "roster", (403, 403, 200, 404, 403, 302)),
-    ("roster-upload", "post", "roster", (403, 403, 302, 404, 403, 302)),
-    ("roster-upload", "get", "token", (403, 403, 404, 404, 403, 302)),
-    ("sign-offs", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("sign-off-person", "post", "cohort person", (403, 403, 422, 404, 403, 302)),
-    ("sign-off", "get", "cohort card", (403, 403, 200, 404, 403, 302)),
-    ("withdraw-sign-off", "post", "cohort card", (403, 403, 422, 404, 403, 302)),
-    ("results", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("results-table", "get", "cohort table", (403, 403, 200, 404, 403, 302)),
-    ("results-table", "get", "cohort token", (403, 403, 404, 404, 403, 302)),
-    ("results-package", "get", "cohort", (403, 403, 200, 404, 403, 302)),
-    ("bench-card", "get", "card", (200, 404, 200, 404, 404, 302)),
-    ("verify", "get", "", (200, 200, 200, 200, 200, 200)),
-    ("verify-card", "get", "card", (200, 200, 200, 200, 200, 200)),
-    ("verify-card", "get", "token", (404, 404, 404, 404, 404, 404)),
-    ("account", "get", "", (200, 200, 200, 200, 200, 302)),
-    ("details", "post", "", (422, 422, 422, 422, 422, 302)),
-    ("in-words", "post", "", (302, 302, 302, 302, 302, 302)),
-    ("own-data", "get", "", (200, 200, 200, 200, 200, 302)),
-    ("delete-account", "get", "", (200, 200, 403, 403, 403, 302)),
-    ("delete-account", "post", "", (422, 422, 403, 403, 403, 302)),
-    ("notices-read", "post", "", (302, 302, 302, 302, 302, 302)),
-    ("password", "get", "", (200, 200, 200, 200, 200, 302)),
-    ("sign-in", "get", "", (302, 302, 302, 302, 302, 200)),
-    ("sign-out", "post", "", (302, 302, 302, 302, 302, 302)),
-    ("new-account", "get", "", (302, 302, 302, 302, 302, 200)),
-    ("new-password", "get", "uid token", (404, 404, 404, 404, 404, 404)),
-    ("join", "get", "", (200, 200, 200, 200, 200, 200)),
-    ("join-link", "get", "code", (200, 200, 200, 200, 200, 200)),
-    ("administration-door", "get", "", (403, 403, 403, 403, 302, 302)),
-]
 # Django's own admin: its pages are for administrators; everybody else is turned away.
 ADMIN_STATUSES = (302, 302, 302, 302, 200, 302)
 

@@ -106,7 +106,8 @@ PARTS = (
     Part(name="reviews", model=Review, of="attempt__person"),
     Part(name="reviews-read", model=ReviewRead, of="review__attempt__person"),
     Part(name="sittings", model=Sitting, of="person"),
-    Part(name="practicals", model=PracticalRun, of="person"),
+    # Without what lay ready: it says where the log is wrong, also of a run that goes on.
+    Part(name="practicals", model=PracticalRun, of="person", omit=("set_up",)),
     Part(name="bench-sheets", model=BenchSheet, of="person"),
     Part(name="practicals-actions", model=BenchAction, of="run__person"),
     # Without what only spares the next answer a look at those before: they are in answers.

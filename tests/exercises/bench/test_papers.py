@@ -1,9 +1,13 @@
 """The papers of a practical: the edit sheet and the shot logs, as they were written."""
 
+from course.cohorts.models import Person
 from exercises.bench.reads import edit_sheet, shot_logs
+from exercises.bench.verbs import begin
 from exercises.drills.setting.phrases import code
 from exercises.drills.setting.settings import USUAL
+from exercises.own_data.parts import PARTS
 from exercises.worktop.laying_out import lay_out
+from exercises.worktop.practical import Way
 from exercises.worktop.shelf import practicals
 
 
@@ -27,3 +31,11 @@ def test_a_sheet_has_the_words_that_are_wanted() -> None:
 
     assert row["tracks"] == "sound"
     assert row["says"] == "You take up the slack, and then you wait for high water."
+
+
+def test_what_is_taken_away_does_not_say_where_a_log_is_wrong(mina: Person) -> None:
+    run = begin(mina, practicals()["believe-the-tape"], Way.ALONE)
+    part = next(part for part in PARTS if part.name == "practicals")
+
+    assert "set_up" not in part.columns()
+    assert [run.token] == [row[list(part.columns()).index("token")] for row in part.rows(mina)]

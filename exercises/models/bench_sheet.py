@@ -8,16 +8,7 @@ from django.utils import timezone
 
 from course.append_only import AppendOnly, AppendOnlyQuerySet
 from exercises.models.tokens import new_token
-
-# What is looked for, as at the practice bench.
-HABITS = {
-    "looked-back": "Looked back after each edit",
-    "rehearsed": "Rehearsed before recording",
-    "tracking": "Set tracking for each source tape",
-    "recorder": "Left the recorder’s tracking at its fixed position",
-    "levels": "Set levels by the meters",
-    "at-risk": "Put nothing irreplaceable at risk",
-}
+from exercises.worktop.habits import HABITS
 
 
 class BenchSheetQuerySet(AppendOnlyQuerySet["BenchSheet"]):

@@ -9,7 +9,7 @@ from django.utils import timezone
 
 from exercises.bench.sheets import SheetSaid
 from exercises.forms.fields import KeyField, LongTextField
-from exercises.models.bench_sheet import HABITS
+from exercises.worktop.habits import HABITS
 
 LONG_AGO = timedelta(days=366)
 ANSWERS = [("yes", "Yes"), ("no", "No"), ("", "Not this time")]

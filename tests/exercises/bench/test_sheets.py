@@ -45,7 +45,7 @@ def test_instructor_tells_what_was_seen_and_it_leads(
     seen, told = evidence_of(mina)["bench"]
     assert (seen["seen_by"], seen["edits"]) == (ines.name, 4)
     assert (told["seen_by"], told["edits"]) == ("", 9)
-    assert seen["missed"] == ["Set levels by the meters"]
+    assert seen["missed"] == ["Levels set by the meters"]
 
 
 def test_sheet_sent_twice_is_kept_once(mina: Person, client_of: ClientOf) -> None:

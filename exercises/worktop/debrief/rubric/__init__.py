@@ -8,6 +8,7 @@ from exercises.worktop.debrief.mistakes import Mistake, worst
 from exercises.worktop.debrief.proceedings import Proceedings
 from exercises.worktop.debrief.rubric import care, economy, hands, machines, tape
 from exercises.worktop.debrief.rubric.line import Judged, RubricLine
+from exercises.worktop.habits import HABITS
 
 __all__ = ["RubricLine", "rubric"]
 
@@ -24,20 +25,17 @@ FEWEST = Rule(
     section="order",
 )
 
-HABITS: tuple[tuple[str, str, Callable[[Proceedings], Judged], Rule], ...] = (
-    ("looked-back", "A look back after each edit", hands.looked_back, rules.AT_ONCE),
-    ("rehearsed", "A rehearsal before a tape’s first edit", hands.rehearsed, REHEARSE),
-    ("tracking", "Tracking set for each source tape", machines.tracking, rules.SET_UP_FIRST),
-    (
-        "recorder",
-        "The recorder’s tracking left alone",
-        machines.recorder,
-        rules.FIXED_POSITION,
-    ),
-    ("levels", "Levels set by the meters", machines.levels, rules.EACH_TAKE),
-    ("at-risk", "Nothing irreplaceable put at risk", care.at_risk, rules.KEEP_CLEAR),
-    ("economy", "No more edits and time than it takes", economy.economy, FEWEST),
-)
+Judge = Callable[[Proceedings], Judged]
+
+LINES: dict[str, tuple[str, Judge, Rule]] = {
+    "looked-back": (HABITS["looked-back"], hands.looked_back, rules.AT_ONCE),
+    "rehearsed": (HABITS["rehearsed"], hands.rehearsed, REHEARSE),
+    "tracking": (HABITS["tracking"], machines.tracking, rules.SET_UP_FIRST),
+    "recorder": (HABITS["recorder"], machines.recorder, rules.FIXED_POSITION),
+    "levels": (HABITS["levels"], machines.levels, rules.EACH_TAKE),
+    "at-risk": (HABITS["at-risk"], care.at_risk, rules.KEEP_CLEAR),
+    "economy": ("No more edits and time than it takes", economy.economy, FEWEST),
+}
 
 
 def rubric(run: Proceedings, found: tuple[Mistake, ...]) -> tuple[RubricLine, ...]:
@@ -47,7 +45,10 @@ def rubric(run: Proceedings, found: tuple[Mistake, ...]) -> tuple[RubricLine, ..
             "programme", "The programme as the brief asks", tape.programme(run, found), run, found
         ),
         _of_master("faults", "No faults in what was recorded", tape.faults(run, found), run, found),
-        *(_line(slug, name, judge(run), rule, habit=True) for slug, name, judge, rule in HABITS),
+        *(
+            _line(slug, name, judge(run), rule, habit=True)
+            for slug, (name, judge, rule) in LINES.items()
+        ),
     )
 
 
